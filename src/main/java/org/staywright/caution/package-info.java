@@ -1,0 +1,2 @@
+/** Rules from figures to cautions: codes, severities and figures, no text. */
+package org.staywright.caution;

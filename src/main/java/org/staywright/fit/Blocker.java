@@ -1,0 +1,36 @@
+package org.staywright.fit;
+
+import org.staywright.part.Coded;
+import org.staywright.unit.Unit;
+
+/**
+ * A requirement that a near part misses. SI.
+ *
+ * @param code of the requirement
+ * @param needed by the job
+ * @param has of the part
+ */
+public record Blocker(Code code, double needed, double has) {
+
+  /** The requirements that can be missed by a little. */
+  public enum Code implements Coded {
+    HAND_FORCE(Unit.NEWTON),
+    HOLD_RATIO(null),
+    COMPRESSED_RESERVE(Unit.MILLIMETRE),
+    EXTENDED_RESERVE(Unit.MILLIMETRE),
+    /** Extended length that would stop the flap at its opening angle. */
+    SPRING_STOP(Unit.MILLIMETRE),
+    STAYS_SHUT(Unit.NEWTON_METRE);
+
+    private final Unit unit;
+
+    Code(Unit unit) {
+      this.unit = unit;
+    }
+
+    /** Unit at the boundary, null for a plain ratio. */
+    public Unit unit() {
+      return unit;
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package org.staywright.fit;
+
+import org.staywright.mechanism.Travel;
+
+/**
+ * Hand forces over the travel of one fit, N; positive where the hand must work.
+ *
+ * @param travel the samples
+ * @param open opening slowly, nominal
+ * @param close closing slowly, nominal
+ * @param openWeak with the weakest spring
+ * @param closeWeak with the weakest spring
+ * @param openStrong with the strongest spring
+ * @param closeStrong with the strongest spring
+ */
+public record FitCurve(
+    Travel travel,
+    double[] open,
+    double[] close,
+    double[] openWeak,
+    double[] closeWeak,
+    double[] openStrong,
+    double[] closeStrong) {}

@@ -1,0 +1,87 @@
+package org.staywright.fit;
+
+import java.util.List;
+import java.util.Set;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.part.Coded;
+import org.staywright.part.Family;
+import org.staywright.part.Finish;
+import org.staywright.part.FittingType;
+
+/**
+ * One thing to be held or moved, and what is asked of the springs. SI.
+ *
+ * @param name as the user calls it
+ * @param mechanism load and geometry
+ * @param springCounts numbers of equal springs to consider
+ * @param rodEnd wish for the rod's end fitting
+ * @param tubeEnd wish for the tube's end fitting
+ * @param conditions of service
+ * @param requirements to meet
+ * @param filters on the range
+ * @param rankBy order of what fits
+ * @param limit most rows returned of each list
+ */
+public record Job(
+    String name,
+    HingedFlap mechanism,
+    List<Integer> springCounts,
+    FittingWish rodEnd,
+    FittingWish tubeEnd,
+    Conditions conditions,
+    Requirements requirements,
+    Filters filters,
+    RankBy rankBy,
+    int limit) {
+
+  public Job {
+    springCounts = List.copyOf(springCounts);
+  }
+
+  /**
+   * A kind of end fitting, or one by its number.
+   *
+   * @param type wanted, null where a number is given
+   * @param number wanted, null where a type is given
+   */
+  public record FittingWish(FittingType type, String number) {}
+
+  /**
+   * @param coldest K
+   * @param nominal K
+   * @param hottest K
+   * @param years of service
+   * @param cyclesPerYear openings a year
+   */
+  public record Conditions(
+      double coldest, double nominal, double hottest, double years, double cyclesPerYear) {}
+
+  /**
+   * @param maxHandForce N
+   * @param minHoldRatio spring moment over gravity moment at the open end
+   * @param compressedReserve stroke left at the shortest length, m
+   * @param extendedReserve stroke left at the longest length, m
+   * @param openStop what ends the travel
+   * @param staysShut whether the closed flap must not rise, even with the strongest spring
+   */
+  public record Requirements(
+      double maxHandForce,
+      double minHoldRatio,
+      double compressedReserve,
+      double extendedReserve,
+      OpenStop openStop,
+      boolean staysShut) {}
+
+  /** What ends the travel at the open end. */
+  public enum OpenStop implements Coded {
+    FLAP_STOP,
+    SPRING_STOP
+  }
+
+  /**
+   * @param families considered
+   * @param finish wanted, null for any
+   * @param inStockOnly whether the shelf must hold enough
+   */
+  public record Filters(Set<Family> families, Finish finish, boolean inStockOnly) {}
+}

@@ -1,0 +1,66 @@
+package org.staywright.gas;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
+
+/**
+ * An isotherm as a polynomial, for loops over thousands of springs: p = ρ·(c₀ + c₁ρ + … + c₆ρ⁶), fitted to
+ * the equation of state over the densities in use.
+ */
+public final class IsothermFit {
+
+  private static final int DEGREE = 6;
+  private static final int POINTS = 40;
+
+  private final double[] coefficient;
+
+  private IsothermFit(double[] coefficient) {
+    this.coefficient = coefficient;
+  }
+
+  /**
+   * @param isotherm what to fit
+   * @param lowest lowest density in use, kg/m³
+   * @param highest highest density in use, kg/m³
+   */
+  public static IsothermFit of(Isotherm isotherm, double lowest, double highest) {
+    double[][] rows = new double[POINTS][DEGREE + 1];
+    double[] target = new double[POINTS];
+    for (int i = 0; i < POINTS; i++) {
+      double node = Math.cos(Math.PI * (i + 0.5) / POINTS);
+      double density = (lowest + highest) / 2 + (highest - lowest) / 2 * node;
+      double specific = isotherm.pressure(density) / density;
+      // Columns are scaled by the highest density: the system stays well conditioned.
+      double term = 1 / specific;
+      for (int k = 0; k <= DEGREE; k++, term *= density / highest) {
+        rows[i][k] = term;
+      }
+      target[i] = 1;
+    }
+    double[] c =
+        new QRDecomposition(new Array2DRowRealMatrix(rows, false))
+            .getSolver()
+            .solve(new ArrayRealVector(target, false))
+            .toArray();
+    double scale = 1;
+    for (int k = 0; k <= DEGREE; k++, scale *= highest) {
+      c[k] /= scale;
+    }
+    return new IsothermFit(c);
+  }
+
+  /** c₀…c₆ of p/ρ, SI. */
+  public double[] coefficients() {
+    return coefficient.clone();
+  }
+
+  /** Absolute pressure, Pa. */
+  public double pressure(double density) {
+    double sum = 0;
+    for (int k = DEGREE; k >= 0; k--) {
+      sum = sum * density + coefficient[k];
+    }
+    return sum * density;
+  }
+}

@@ -1,0 +1,2 @@
+/** Nitrogen as a real gas: states, isotherms and isentropes. SI throughout. */
+package org.staywright.gas;

@@ -1,0 +1,129 @@
+package org.staywright.mechanism;
+
+import static org.staywright.unit.Unit.STANDARD_GRAVITY;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.unit.Fault;
+
+/**
+ * A flap on a hinge at the origin, drawn closed; q is the angle it has opened, rad.
+ *
+ * <p>Statics by virtual work (any text on engineering mechanics, e.g. J. L. Meriam and L. G. Kraige,
+ * Statics, ch. 7).
+ *
+ * @param masses nominal, heaviest and lightest
+ * @param centreOfMass closed, m
+ * @param handle closed, m
+ * @param sense +1 opens counterclockwise, −1 clockwise
+ * @param end opening angle, rad
+ * @param tilt of the frame, counterclockwise, rad
+ * @param friction of the hinge, N·m
+ * @param mounts of the spring
+ */
+public record HingedFlap(
+    Masses masses,
+    Point centreOfMass,
+    Point handle,
+    int sense,
+    double end,
+    double tilt,
+    double friction,
+    Mounts mounts)
+    implements Mechanism {
+
+  /** A spring or its lever shorter than this cannot be told from none, m. */
+  private static final double LEAST = 1e-3;
+
+  /**
+   * @param nominal kg
+   * @param heaviest kg
+   * @param lightest kg
+   */
+  public record Masses(double nominal, double heaviest, double lightest) {}
+
+  @Override
+  public Kind kind() {
+    return Kind.TURNS;
+  }
+
+  @Override
+  public List<Fault> faults() {
+    List<Fault> faults = new ArrayList<>();
+    if (handle.distance() < LEAST) {
+      faults.add(new Fault("handle", handle, "≥ 1 mm", "handle-at-hinge"));
+    }
+    if (mounts.frame().distance() < LEAST) {
+      faults.add(new Fault("frame", mounts.frame(), "≥ 1 mm", "mount-at-hinge"));
+    }
+    if (mounts.moving().distance() < LEAST) {
+      faults.add(new Fault("moving", mounts.moving(), "≥ 1 mm", "mount-at-hinge"));
+    }
+    if (!faults.isEmpty()) {
+      return faults;
+    }
+    if (length(0) < LEAST) {
+      faults.add(new Fault("moving", mounts.moving(), "≥ 1 mm", "mounts-coincide"));
+    } else if (length(nearest()) < LEAST) {
+      faults.add(new Fault("moving", mounts.moving(), "≥ 1 mm", "mounts-pass-through"));
+    }
+    return faults;
+  }
+
+  /** The opening angle in the travel at which the mounts are nearest to each other. */
+  private double nearest() {
+    double ahead = sense * (angle(mounts.frame()) - angle(mounts.moving()));
+    double meeting = ahead - 2 * Math.PI * Math.floor(ahead / (2 * Math.PI));
+    if (meeting <= end) {
+      return meeting;
+    }
+    return length(end) < length(0) ? end : 0;
+  }
+
+  private static double angle(Point point) {
+    return Math.atan2(point.y(), point.x());
+  }
+
+  @Override
+  public double length(double q) {
+    Point apart = mounts.moving().turned(sense * q).minus(mounts.frame());
+    return Math.hypot(apart.distance(), mounts.lateralOffset());
+  }
+
+  @Override
+  public double rise(double q) {
+    Point apart = mounts.moving().turned(sense * q).minus(mounts.frame());
+    return (apart.x() * Math.sin(tilt) + apart.y() * Math.cos(tilt)) / length(q);
+  }
+
+  @Override
+  public Travel travel(double to) {
+    double[] q = new double[SAMPLES];
+    double[] length = new double[SAMPLES];
+    double[] lever = new double[SAMPLES];
+    double[] load = new double[SAMPLES];
+    double[] heavy = new double[SAMPLES];
+    double[] light = new double[SAMPLES];
+    Point frame = mounts.frame();
+    for (int i = 0; i < SAMPLES; i++) {
+      q[i] = to * i / (SAMPLES - 1);
+      Point moving = mounts.moving().turned(sense * q[i]);
+      length[i] = length(q[i]);
+      // dL/dθ = (P − A)·(dP/dθ) / L with dP/dθ = σ(−P_y, P_x), so the P·P part drops out.
+      lever[i] = sense * (frame.x() * moving.y() - frame.y() * moving.x()) / length[i];
+      double gravity = gravityPerMass(q[i]);
+      load[i] = gravity * masses.nominal();
+      heavy[i] = gravity * masses.heaviest();
+      light[i] = gravity * masses.lightest();
+    }
+    return new Travel(q, length, lever, load, heavy, light, handle.distance(), friction);
+  }
+
+  /** Moment of gravity in the opening direction: Q/m = −σ·g·(x_c cos t − y_c sin t). */
+  private double gravityPerMass(double q) {
+    Point centre = centreOfMass.turned(sense * q);
+    return -sense
+        * STANDARD_GRAVITY
+        * (centre.x() * Math.cos(tilt) - centre.y() * Math.sin(tilt));
+  }
+}

@@ -1,0 +1,38 @@
+package org.staywright.mechanism;
+
+import java.util.List;
+import org.staywright.unit.Fault;
+
+/**
+ * A load with one degree of freedom q that springs help to move.
+ *
+ * <p>Sampled once over its travel; from there on only virtual work counts: n·F(L)·dL/dq + Q.
+ */
+public interface Mechanism {
+
+  /** Samples of a travel, both ends included. */
+  int SAMPLES = 61;
+
+  /** Whether q turns (rad) or shifts (m). */
+  enum Kind {
+    TURNS,
+    SHIFTS
+  }
+
+  Kind kind();
+
+  /** Largest q of the travel, rad or m. */
+  double end();
+
+  /** What makes the mechanism impossible to compute, with the fields it is about; empty if sound. */
+  List<Fault> faults();
+
+  /** Spring length at q, m. */
+  double length(double q);
+
+  /** The travel from 0 to an end that need not be the mechanism's own. */
+  Travel travel(double end);
+
+  /** Direction from the frame mount to the moving mount against the vertical: +1 straight up. */
+  double rise(double q);
+}

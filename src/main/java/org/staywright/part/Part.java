@@ -1,0 +1,82 @@
+package org.staywright.part;
+
+import java.util.List;
+import org.staywright.spring.GasSpring;
+
+/**
+ * A spring in the stock range. SI.
+ *
+ * @param number part number, {@code [A-Z0-9-]{4,16}}
+ * @param description in the range's own words, null where none was given
+ * @param family kind of spring
+ * @param finish surface
+ * @param spring dimensions and force class, without end fittings
+ * @param forceTolerance on F1 either way, N
+ * @param ends threads
+ * @param damping what sets its speed
+ * @param limits of service
+ * @param wear gas lost over time and use
+ * @param mass kg
+ * @param mounting how it wants to hang
+ * @param offer price, stock and lead time
+ * @param derived names of the figures that were worked out rather than given
+ */
+public record Part(
+    String number,
+    String description,
+    Family family,
+    Finish finish,
+    GasSpring spring,
+    double forceTolerance,
+    Ends ends,
+    Damping damping,
+    Limits limits,
+    Wear wear,
+    double mass,
+    Mounting mounting,
+    Offer offer,
+    List<String> derived) {
+
+  /**
+   * @param rod thread at the rod's end
+   * @param tube thread at the tube's end
+   */
+  public record Ends(String rod, String tube) {}
+
+  /**
+   * @param endZone length of the stroke's end damped by oil, 0 for none, m
+   * @param orificeDiameter m
+   * @param orificeLength m
+   * @param compressionFlowFactor orifice area when compressing over that when extending
+   * @param wallTimeConstant of the heat exchange between gas and tube, s
+   */
+  public record Damping(
+      double endZone,
+      double orificeDiameter,
+      double orificeLength,
+      double compressionFlowFactor,
+      double wallTimeConstant) {}
+
+  /**
+   * @param coldest temperature of service, K
+   * @param hottest temperature of service, K
+   * @param pressure highest absolute gas pressure, Pa
+   */
+  public record Limits(double coldest, double hottest, double pressure) {}
+
+  /**
+   * @param perYear share of the gas lost in a year
+   * @param perCycle share of the gas lost in one cycle
+   */
+  public record Wear(double perYear, double perCycle) {
+
+    /** Share of the gas left; may come out at or below zero. */
+    public double gasLeft(double years, double cyclesPerYear) {
+      return 1 - years * perYear - years * cyclesPerYear * perCycle;
+    }
+  }
+
+  public Part {
+    derived = List.copyOf(derived);
+  }
+}

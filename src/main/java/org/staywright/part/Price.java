@@ -1,0 +1,39 @@
+package org.staywright.part;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Net prices by quantity.
+ *
+ * @param currency ISO 4217
+ * @param validUntil last day of validity
+ * @param pack pieces in a pack
+ * @param orderMultiple quantities are multiples of this
+ * @param breaks by rising quantity, the first from 1
+ */
+public record Price(
+    String currency, LocalDate validUntil, int pack, int orderMultiple, List<Break> breaks) {
+
+  /**
+   * @param from least quantity
+   * @param each net price of one
+   */
+  public record Break(int from, BigDecimal each) {}
+
+  public Price {
+    breaks = List.copyOf(breaks);
+  }
+
+  /** Net price of one when so many are bought. */
+  public BigDecimal each(int quantity) {
+    BigDecimal each = breaks.get(0).each();
+    for (Break next : breaks) {
+      if (next.from() <= quantity) {
+        each = next.each();
+      }
+    }
+    return each;
+  }
+}

@@ -1,0 +1,85 @@
+package org.staywright.wording;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Unit;
+
+/**
+ * One language: its sentences by key and its numbers.
+ *
+ * <p>Sentences stand in {@code wording/text*.properties}, in the notation of {@link MessageFormat}.
+ * Numbers go in as text made by {@link #number}, so that the pattern never formats them.
+ */
+public final class Wording {
+
+  private static final String BUNDLE = "wording.text";
+
+  private final Locale locale;
+  private final ResourceBundle bundle;
+
+  private Wording(Locale locale) {
+    this.locale = locale;
+    bundle =
+        ResourceBundle.getBundle(
+            BUNDLE,
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  public static Wording of(Locale locale) {
+    return new Wording(locale);
+  }
+
+  public static Wording english() {
+    return new Wording(Locale.ENGLISH);
+  }
+
+  public Locale locale() {
+    return locale;
+  }
+
+  /** The sentence of a key, its {0}, {1}… filled in. */
+  public String text(String key, Object... values) {
+    try {
+      return new MessageFormat(bundle.getString(key), locale).format(values);
+    } catch (MissingResourceException e) {
+      throw new IllegalArgumentException("no text for key " + key, e);
+    }
+  }
+
+  /** A number with a fixed count of decimals; −0 is written 0. */
+  public String number(double value, int decimals) {
+    NumberFormat format = NumberFormat.getNumberInstance(locale);
+    format.setMinimumFractionDigits(decimals);
+    format.setMaximumFractionDigits(decimals);
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    format.setGroupingUsed(Math.abs(value) >= 10_000);
+    return format.format(value).replaceFirst("^-(0([.,]0*)?)$", "$1").replace('-', '−');
+  }
+
+  /** An SI value in a unit, with its symbol: "12.5 mm". */
+  public String quantity(double si, Unit unit, int decimals) {
+    String joint = unit == Unit.DEGREE ? "" : "\u00a0";
+    return number(unit.of(si), decimals) + joint + unit.symbol();
+  }
+
+  /** Money with its currency: "14.20 EUR". */
+  public String money(BigDecimal amount, String currency) {
+    NumberFormat format = NumberFormat.getNumberInstance(locale);
+    format.setMinimumFractionDigits(2);
+    format.setMaximumFractionDigits(4);
+    return format.format(amount) + "\u00a0" + currency;
+  }
+
+  /** What is wrong with an input and how to mend it. */
+  public String fault(Fault fault) {
+    String value = fault.value() == null ? "" : String.valueOf(fault.value());
+    return text("fault." + fault.code(), fault.where(), value, fault.bound());
+  }
+}
