@@ -4,12 +4,12 @@ import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
 /**
- * Nitrogen compressed or expanded so fast that no heat passes the wall: constant entropy, by the same
- * equation of state.
+ * Nitrogen compressed or expanded so fast that no heat passes the wall: constant entropy, by the
+ * same equation of state.
  *
  * <p>{@link #temperature} solves the entropy balance exactly. {@link #between} does so at a few
- * Chebyshev points and interpolates ln p and ln T over ln ρ, which are nearly straight: for the many
- * points of a curve.
+ * Chebyshev points and interpolates ln p and ln T over ln ρ, which are nearly straight: for the
+ * many points of a curve.
  */
 public final class Isentrope {
 
@@ -96,7 +96,9 @@ public final class Isentrope {
         new Fault("temperature", kelvin, "T in " + low + "…" + high + " K", "no-convergence"));
   }
 
-  /** Barycentric interpolation at the Chebyshev points (Berrut and Trefethen, SIAM Review 46, 2004). */
+  /**
+   * Barycentric interpolation at the Chebyshev points (Berrut and Trefethen, SIAM Review 46, 2004).
+   */
   private double interpolate(double[] value, double at) {
     double upper = 0;
     double lower = 0;

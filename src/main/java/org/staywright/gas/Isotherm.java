@@ -23,6 +23,7 @@ public final class Isotherm {
 
   private final double kelvin;
   private final double tau;
+
   /** n τ^t of each residual term. */
   private final double[] share = new double[N.length];
 
@@ -75,8 +76,8 @@ public final class Isotherm {
   }
 
   /**
-   * Density at a pressure, by a bracketed Newton iteration: p rises with ρ throughout, as nitrogen is
-   * far above its critical temperature here.
+   * Density at a pressure, by a bracketed Newton iteration: p rises with ρ throughout, as nitrogen
+   * is far above its critical temperature here.
    *
    * @param pressure absolute, Pa, up to 1e8
    * @return density, kg/m³

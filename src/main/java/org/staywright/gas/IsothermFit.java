@@ -5,8 +5,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
 
 /**
- * An isotherm as a polynomial, for loops over thousands of springs: p = ρ·(c₀ + c₁ρ + … + c₆ρ⁶), fitted to
- * the equation of state over the densities in use.
+ * An isotherm as a polynomial, for loops over thousands of springs: p = ρ·(c₀ + c₁ρ + … + c₆ρ⁶),
+ * fitted to the equation of state over the densities in use.
  */
 public final class IsothermFit {
 

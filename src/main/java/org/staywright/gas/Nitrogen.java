@@ -14,9 +14,10 @@ import org.staywright.unit.Bound;
 /**
  * The equation of state of nitrogen: coefficients of the residual and ideal Helmholtz energy.
  *
- * <p>Source: R. Span, E. W. Lemmon, R. T. Jacobsen, W. Wagner, A. Yokozeki, J. Phys. Chem. Ref. Data
- * 29 (2000) 1361, its 32 power terms. The four Gaussian terms only act near the critical point (126
- * K) and are left out: over 233…373 K and up to 300 bar they change nothing in the eighth digit.
+ * <p>Source: R. Span, E. W. Lemmon, R. T. Jacobsen, W. Wagner, A. Yokozeki, J. Phys. Chem. Ref.
+ * Data 29 (2000) 1361, its 32 power terms. The four Gaussian terms only act near the critical point
+ * (126 K) and are left out: over 233…373 K and up to 300 bar they change nothing in the eighth
+ * digit.
  */
 final class Nitrogen {
 
@@ -26,7 +27,9 @@ final class Nitrogen {
   /** Pressures of the gas, Pa: up to 1,000 bar. */
   static final Bound PRESSURE = Bound.between(0, 1e8, "Pa");
 
-  /** Densities, kg/m³: above the one at 1,000 bar and −60 °C, so that the pressure decides first. */
+  /**
+   * Densities, kg/m³: above the one at 1,000 bar and −60 °C, so that the pressure decides first.
+   */
   static final Bound DENSITY = Bound.between(0, 700, "kg/m³");
 
   private static final String FILE = "/shared/nitrogen-equation-of-state.csv";

@@ -9,8 +9,8 @@ import org.staywright.unit.Fault;
 /**
  * A flap on a hinge at the origin, drawn closed; q is the angle it has opened, rad.
  *
- * <p>Statics by virtual work (any text on engineering mechanics, e.g. J. L. Meriam and L. G. Kraige,
- * Statics, ch. 7).
+ * <p>Statics by virtual work (any text on engineering mechanics, e.g. J. L. Meriam and L. G.
+ * Kraige, Statics, ch. 7).
  *
  * @param masses nominal, heaviest and lightest
  * @param centreOfMass closed, m
@@ -122,8 +122,6 @@ public record HingedFlap(
   /** Moment of gravity in the opening direction: Q/m = −σ·g·(x_c cos t − y_c sin t). */
   private double gravityPerMass(double q) {
     Point centre = centreOfMass.turned(sense * q);
-    return -sense
-        * STANDARD_GRAVITY
-        * (centre.x() * Math.cos(tilt) - centre.y() * Math.sin(tilt));
+    return -sense * STANDARD_GRAVITY * (centre.x() * Math.cos(tilt) - centre.y() * Math.sin(tilt));
   }
 }

@@ -24,7 +24,9 @@ public interface Mechanism {
   /** Largest q of the travel, rad or m. */
   double end();
 
-  /** What makes the mechanism impossible to compute, with the fields it is about; empty if sound. */
+  /**
+   * What makes the mechanism impossible to compute, with the fields it is about; empty if sound.
+   */
   List<Fault> faults();
 
   /** Spring length at q, m. */

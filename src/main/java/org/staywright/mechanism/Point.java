@@ -1,8 +1,6 @@
 package org.staywright.mechanism;
 
-/**
- * A point of the side view, m: x to the right, y up, the hinge at the origin.
- */
+/** A point of the side view, m: x to the right, y up, the hinge at the origin. */
 public record Point(double x, double y) {
 
   public double distance() {

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Price breaks of the whole range in a few arrays: the terms are shared, only the money differs. */
+/**
+ * Price breaks of the whole range in a few arrays: the terms are shared, only the money differs.
+ */
 final class PriceColumn {
 
   private static final int SCALE = 4;
@@ -41,7 +43,8 @@ final class PriceColumn {
       money = Arrays.copyOf(money, 2 * (used + from.size()));
     }
     for (Price.Break each : price.breaks()) {
-      money[used++] = each.each().setScale(SCALE, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
+      money[used++] =
+          each.each().setScale(SCALE, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
     }
   }
 
@@ -55,8 +58,7 @@ final class PriceColumn {
     for (int i = 0; i < shared.from.size(); i++) {
       breaks.add(new Price.Break(shared.from.get(i), decimal(money[start[row] + i])));
     }
-    return new Price(
-        shared.currency, shared.validUntil, shared.pack, shared.orderMultiple, breaks);
+    return new Price(shared.currency, shared.validUntil, shared.pack, shared.orderMultiple, breaks);
   }
 
   private static BigDecimal decimal(long unscaled) {

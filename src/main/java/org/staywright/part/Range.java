@@ -9,8 +9,8 @@ import java.util.OptionalInt;
 import org.staywright.spring.GasSpring;
 
 /**
- * All parts of one stock revision as columns, in the order of their numbers, and the end fittings beside
- * them. Immutable once built; the arrays it hands out are shared and only read.
+ * All parts of one stock revision as columns, in the order of their numbers, and the end fittings
+ * beside them. Immutable once built; the arrays it hands out are shared and only read.
  */
 public final class Range {
 

@@ -41,9 +41,7 @@ public record ChargedSpring(GasSpring spring, double gasMass) {
   /** A stroke too fast for heat to pass, from one compression to another. */
   public FastStroke fast(double from, double to, double kelvin) {
     return new FastStroke(
-        this,
-        kelvin,
-        Isentrope.between(density(from, kelvin), kelvin, density(to, kelvin)));
+        this, kelvin, Isentrope.between(density(from, kelvin), kelvin, density(to, kelvin)));
   }
 
   double force(double pressure) {

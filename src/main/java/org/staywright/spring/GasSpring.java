@@ -110,7 +110,6 @@ public record GasSpring(
   /** F2/F1: 5 mm before full compression over 5 mm before full extension, extending, 20 °C. */
   public double progression() {
     ChargedSpring delivered = charged();
-    return delivered.extending(stroke - GAUGE_POINT, ROOM)
-        / delivered.extending(GAUGE_POINT, ROOM);
+    return delivered.extending(stroke - GAUGE_POINT, ROOM) / delivered.extending(GAUGE_POINT, ROOM);
   }
 }

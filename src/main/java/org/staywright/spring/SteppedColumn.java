@@ -5,8 +5,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 /**
  * Rod and tube as one pinned column of two sections: the load at which it buckles.
  *
- * <p>Euler for the slender, with the section's step (S. P. Timoshenko and J. M. Gere, Theory of Elastic
- * Stability, 2nd ed., §2.14: tan(k₁a₁)/k₁ + tan(k₂a₂)/k₂ = 0); J. B. Johnson's parabola for the stocky.
+ * <p>Euler for the slender, with the section's step (S. P. Timoshenko and J. M. Gere, Theory of
+ * Elastic Stability, 2nd ed., §2.14: tan(k₁a₁)/k₁ + tan(k₂a₂)/k₂ = 0); J. B. Johnson's parabola for
+ * the stocky.
  *
  * @param rodLength exposed rod with its end fitting, m
  * @param rodInertia second moment of area of the rod, m⁴
@@ -43,9 +44,7 @@ public record SteppedColumn(
         Math.max(0, length - tube),
         Math.PI / 64 * Math.pow(spring.rodDiameter(), 4),
         Math.min(length, tube),
-        Math.PI
-            / 64
-            * (Math.pow(spring.tubeDiameter(), 4) - Math.pow(spring.boreDiameter(), 4)),
+        Math.PI / 64 * (Math.pow(spring.tubeDiameter(), 4) - Math.pow(spring.boreDiameter(), 4)),
         yield * Math.min(spring.rodArea(), spring.wallArea()));
   }
 

@@ -3,8 +3,8 @@ package org.staywright.spring;
 /**
  * Stress in a thick closed tube under pressure from inside and outside.
  *
- * <p>G. Lamé's equations, as in any text on strength of materials (E. J. Hearn, Mechanics of Materials
- * 1, ch. 10): σ = A ± B/r².
+ * <p>G. Lamé's equations, as in any text on strength of materials (E. J. Hearn, Mechanics of
+ * Materials 1, ch. 10): σ = A ± B/r².
  *
  * @param innerRadius m
  * @param outerRadius m
@@ -27,8 +27,8 @@ public record ThickTube(double innerRadius, double outerRadius) {
   }
 
   /**
-   * Gauge pressure inside at which the bore begins to yield by the greatest shear stress (Tresca): hoop
-   * less radial stress reaches the limit.
+   * Gauge pressure inside at which the bore begins to yield by the greatest shear stress (Tresca):
+   * hoop less radial stress reaches the limit.
    *
    * @param limit yield, or for a burst estimate tensile strength, Pa
    */

@@ -3,8 +3,8 @@ package org.staywright.unit;
 /**
  * Units at the boundary and their exact SI equivalents.
  *
- * <p>Source: NIST Special Publication 811 (2008), Appendix B; the factors of inch, pound, pound-force
- * and kilogram-force are exact there.
+ * <p>Source: NIST Special Publication 811 (2008), Appendix B; the factors of inch, pound,
+ * pound-force and kilogram-force are exact there.
  */
 public enum Unit {
   MILLIMETRE("mm", 1e-3),

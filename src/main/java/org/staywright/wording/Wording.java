@@ -13,23 +13,20 @@ import org.staywright.unit.Unit;
 /**
  * One language: its sentences by key and its numbers.
  *
- * <p>Sentences stand in {@code wording/text*.properties}, in the notation of {@link MessageFormat}.
- * Numbers go in as text made by {@link #number}, so that the pattern never formats them.
+ * <p>The sentence of {@code fault.missing} stands under that key in {@code
+ * wording/fault.properties} (German in {@code fault_de.properties}), in the notation of {@link
+ * MessageFormat}. Numbers go in as text made by {@link #number}, so that the pattern never formats
+ * them.
  */
 public final class Wording {
 
-  private static final String BUNDLE = "wording.text";
+  private static final ResourceBundle.Control NO_FALLBACK =
+      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
   private final Locale locale;
-  private final ResourceBundle bundle;
 
   private Wording(Locale locale) {
     this.locale = locale;
-    bundle =
-        ResourceBundle.getBundle(
-            BUNDLE,
-            locale,
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 
   public static Wording of(Locale locale) {
@@ -47,6 +44,8 @@ public final class Wording {
   /** The sentence of a key, its {0}, {1}… filled in. */
   public String text(String key, Object... values) {
     try {
+      String topic = "wording." + key.substring(0, key.indexOf('.'));
+      ResourceBundle bundle = ResourceBundle.getBundle(topic, locale, NO_FALLBACK);
       return new MessageFormat(bundle.getString(key), locale).format(values);
     } catch (MissingResourceException e) {
       throw new IllegalArgumentException("no text for key " + key, e);
