@@ -1,0 +1,101 @@
+package org.staywright.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Dotted names with texts, as HTML forms, queries and CSV rows have them, to a tree for a shape.
+ * Text that is not what the shape wants stays text, so that the shape reports it.
+ */
+public final class FlatForm {
+
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  /** No number anyone means is longer. */
+  private static final int LONGEST_NUMBER = 40;
+
+  private FlatForm() {}
+
+  /**
+   * @param shape of the tree
+   * @param values by dotted name; empty text is as good as absent
+   */
+  public static ObjectNode tree(Shape shape, Map<String, List<String>> values) {
+    ObjectNode tree = NODES.objectNode();
+    values.forEach(
+        (name, texts) -> {
+          List<String> given = texts.stream().map(String::strip).filter(t -> !t.isEmpty()).toList();
+          if (!given.isEmpty()) {
+            put(tree, shape, name, given);
+          }
+        });
+    return tree;
+  }
+
+  private static void put(ObjectNode tree, Shape shape, String name, List<String> texts) {
+    Optional<Field> field = shape.field(name);
+    if (field.isEmpty()) {
+      // An unknown name stays whole, however many dots it has: the shape will not know it.
+      tree.set(name, several(new Kind.Later(), texts));
+      return;
+    }
+    ObjectNode parent = tree;
+    String[] steps = name.split("\\.");
+    for (int i = 0; i < steps.length - 1; i++) {
+      JsonNode next = parent.get(steps[i]);
+      parent = next instanceof ObjectNode object ? object : parent.putObject(steps[i]);
+    }
+    String last = steps[steps.length - 1];
+    if (!parent.has(last)) {
+      parent.set(last, several(field.get().kind(), texts));
+    }
+  }
+
+  private static JsonNode several(Kind kind, List<String> texts) {
+    if (kind instanceof Kind.Listing listing) {
+      ArrayNode list = NODES.arrayNode();
+      for (String text : texts) {
+        for (String each : text.split("[,;\\s]+")) {
+          list.add(one(listing.of(), each));
+        }
+      }
+      return list;
+    }
+    if (texts.size() > 1) {
+      ArrayNode list = NODES.arrayNode();
+      texts.forEach(list::add);
+      return list;
+    }
+    return one(kind, texts.get(0));
+  }
+
+  private static JsonNode one(Kind kind, String text) {
+    if (kind instanceof Kind.Amount || kind instanceof Kind.Whole) {
+      return number(text);
+    }
+    if (kind instanceof Kind.Flag) {
+      return switch (text) {
+        case "true", "on" -> NODES.booleanNode(true);
+        case "false" -> NODES.booleanNode(false);
+        default -> NODES.textNode(text);
+      };
+    }
+    return NODES.textNode(text);
+  }
+
+  private static JsonNode number(String text) {
+    try {
+      return text.length() > LONGEST_NUMBER
+          ? NODES.textNode(text)
+          : NODES.numberNode(new BigDecimal(text.replace('−', '-')));
+    } catch (NumberFormatException e) {
+      return NODES.textNode(text);
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package org.staywright.form;
+
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+import static org.staywright.form.Field.withDefault;
+import static org.staywright.form.Field.withDefaults;
+import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.KILOGRAM;
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.NEWTON_METRE;
+import static org.staywright.unit.Unit.PERCENT;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.staywright.fit.Job.OpenStop;
+import org.staywright.fit.RankBy;
+import org.staywright.form.Kind.Amount;
+import org.staywright.form.Kind.Choice;
+import org.staywright.form.Kind.Flag;
+import org.staywright.form.Kind.Later;
+import org.staywright.form.Kind.Listing;
+import org.staywright.form.Kind.Text;
+import org.staywright.form.Kind.Variants;
+import org.staywright.form.Kind.Whole;
+import org.staywright.part.Coded;
+import org.staywright.part.Family;
+import org.staywright.part.Finish;
+import org.staywright.part.FittingType;
+import org.staywright.unit.Bound;
+import org.staywright.unit.Unit;
+
+/** The fields of a job with their bounds and defaults, in the units of the boundary. */
+public final class JobShape {
+
+  static final String COUNTERCLOCKWISE = "counterclockwise";
+
+  private static final Amount COORDINATE = amount(-10_000, 10_000, MILLIMETRE);
+  private static final Amount MASS = positive(2000, KILOGRAM);
+  private static final Amount TEMPERATURE = amount(-60, 150, CELSIUS);
+  private static final Amount RESERVE = amount(0, 500, MILLIMETRE);
+
+  private static final Shape POINT =
+      Shape.of("point", required("x", COORDINATE), required("y", COORDINATE));
+
+  private static final Shape HINGED_FLAP =
+      Shape.of(
+          "hinged-flap",
+          required("type", Choice.of("hinged-flap")),
+          required("massKg", MASS),
+          withDefault("massTolerancePercent", amount(0, 50, PERCENT), 5),
+          optional("lightestMassKg", MASS),
+          required("centreOfMassMm", POINT),
+          required("handleMm", POINT),
+          required("opens", Choice.of(COUNTERCLOCKWISE, "clockwise")),
+          required("openingAngleDeg", positive(270, DEGREE)),
+          withDefault("tiltDeg", amount(-180, 180, DEGREE), 0),
+          withDefault("hingeFrictionNm", amount(0, 1000, NEWTON_METRE), 0.5),
+          optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
+
+  private static final Shape MOUNTS =
+      Shape.of(
+          "mounts",
+          required("frameMm", POINT),
+          required("movingMm", POINT),
+          withDefault("rodEndAt", Choice.of("frame", "moving", "either"), "either"),
+          withDefault("lateralOffsetMm", amount(0, 1000, MILLIMETRE), 0));
+
+  private static final Shape FITTINGS =
+      Shape.of(
+          "fittings",
+          withDefault("rodEnd", fittingWish(), "ball-socket"),
+          withDefault("tubeEnd", fittingWish(), "ball-socket"));
+
+  private static final Shape CONDITIONS =
+      Shape.of(
+          "conditions",
+          withDefault("minC", TEMPERATURE, -10),
+          withDefault("nominalC", TEMPERATURE, 20),
+          withDefault("maxC", TEMPERATURE, 40),
+          withDefault("serviceYears", new Amount(Bound.between(0, 50, "a")), 5),
+          withDefault("cyclesPerYear", new Amount(Bound.between(0, 1e6, "")), 1000));
+
+  private static final Shape REQUIREMENTS =
+      Shape.of(
+          "requirements",
+          withDefault("maxHandForceN", positive(2000, NEWTON), 50),
+          withDefault("minHoldRatio", new Amount(Bound.between(0, 10, "")), 1.1),
+          withDefault("compressedReserveMm", RESERVE, 5),
+          withDefault("extendedReserveMm", RESERVE, 4),
+          withDefault("openStop", Choice.of(OpenStop.class), "flap-stop"),
+          withDefault("staysShut", new Flag(), false));
+
+  private static final Choice FAMILY =
+      Choice.of(
+          Family.class,
+          "locking-strut",
+          "seat-column",
+          "traction-spring",
+          "damper",
+          "coil-spring");
+
+  private static final Shape FILTERS =
+      Shape.of(
+          "filters",
+          withDefault("families", new Listing(FAMILY, 6), List.of("gas-spring")),
+          optional("finish", Choice.of(Finish.class)),
+          withDefault("inStockOnly", new Flag(), false));
+
+  /** A job as a client sends it. */
+  public static final Shape JOB =
+      Shape.of(
+          "job",
+          withDefault("name", Text.upTo(200), ""),
+          required(
+              "load",
+              new Variants(
+                  "type",
+                  List.of(HINGED_FLAP),
+                  List.of("straight-lift", "seat-column", "force-profile"))),
+          required("mounts", MOUNTS),
+          optional("zones", new Later()),
+          withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),
+          withDefaults("fittings", FITTINGS),
+          withDefaults("conditions", CONDITIONS),
+          withDefaults("requirements", REQUIREMENTS),
+          withDefaults("filters", FILTERS),
+          withDefault("rankBy", Choice.of(RankBy.class), "balanced"),
+          withDefault("limit", new Whole(1, 200), 20));
+
+  private JobShape() {}
+
+  static Amount amount(double low, double high, Unit unit) {
+    return new Amount(Bound.between(low, high, unit.symbol()));
+  }
+
+  static Amount positive(double high, Unit unit) {
+    return new Amount(Bound.above(0, high, unit.symbol()));
+  }
+
+  /** A kind of end fitting or the number of one. */
+  static Text fittingWish() {
+    String types =
+        Stream.of(FittingType.values())
+            .filter(FittingType::endsASpring)
+            .map(Coded::code)
+            .collect(Collectors.joining("|"));
+    return new Text(
+        16,
+        Pattern.compile(types + "|[A-Z0-9-]{4,16}"),
+        types.replace("|", " | ") + " | [A-Z0-9-]{4,16}");
+  }
+}
