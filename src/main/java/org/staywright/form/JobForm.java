@@ -164,7 +164,8 @@ public final class JobForm {
 
   private HingedFlap.Masses masses() {
     double nominal = si("/load/massKg", KILOGRAM);
-    double lightest = given("/load/lightestMassKg") ? si("/load/lightestMassKg", KILOGRAM) : nominal;
+    double lightest =
+        given("/load/lightestMassKg") ? si("/load/lightestMassKg", KILOGRAM) : nominal;
     double tolerance = si("/load/massTolerancePercent", PERCENT);
     return new HingedFlap.Masses(nominal, nominal * (1 + tolerance), lightest * (1 - tolerance));
   }

@@ -96,12 +96,7 @@ public final class JobShape {
 
   private static final Choice FAMILY =
       Choice.of(
-          Family.class,
-          "locking-strut",
-          "seat-column",
-          "traction-spring",
-          "damper",
-          "coil-spring");
+          Family.class, "locking-strut", "seat-column", "traction-spring", "damper", "coil-spring");
 
   private static final Shape FILTERS =
       Shape.of(

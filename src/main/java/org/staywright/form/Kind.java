@@ -114,7 +114,8 @@ public sealed interface Kind
 
     /** Control characters and halves of surrogate pairs: databases and documents choke on them. */
     private static boolean unfit(int character) {
-      return Character.isISOControl(character) || Character.getType(character) == Character.SURROGATE;
+      return Character.isISOControl(character)
+          || Character.getType(character) == Character.SURROGATE;
     }
   }
 

@@ -43,8 +43,8 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
   }
 
   /**
-   * The object with its defaults filled in and null for what is absent without one. What is at fault
-   * is left out, so that checks across fields can pass over it.
+   * The object with its defaults filled in and null for what is absent without one. What is at
+   * fault is left out, so that checks across fields can pass over it.
    */
   @Override
   public JsonNode read(JsonNode node, String at, List<Fault> faults) {
@@ -94,6 +94,8 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
     if (kind instanceof Choice choice) {
       return String.join(" | ", choice.words());
     }
-    return kind instanceof Shape shape ? "{" + String.join(", ", shape.fields.keySet()) + "}" : "{ }";
+    return kind instanceof Shape shape
+        ? "{" + String.join(", ", shape.fields.keySet()) + "}"
+        : "{ }";
   }
 }

@@ -151,8 +151,7 @@ class JobFormTest {
             Map.entry("mounts.movingMm.y", List.of("-11")),
             Map.entry("springCounts", List.of("1", "2")));
     assertEquals(
-        JobForm.withDefaults(Jobs.lid()),
-        JobForm.withDefaults(FlatForm.tree(JobShape.JOB, flat)));
+        JobForm.withDefaults(Jobs.lid()), JobForm.withDefaults(FlatForm.tree(JobShape.JOB, flat)));
   }
 
   @Test

@@ -15,8 +15,22 @@ class JsonTextTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " ", "{", "[1,", "{\"a\":}", "NaN", "{\"a\": NaN}", "{\"a\": Infinity}", "{\"a\": 1} x",
-        "{} {}", "{'a': 1}", "{\"a\": 01}", "{\"a\": 1,}", "// remark\n{}", "nul", "\"\\u00g0\""
+        "",
+        " ",
+        "{",
+        "[1,",
+        "{\"a\":}",
+        "NaN",
+        "{\"a\": NaN}",
+        "{\"a\": Infinity}",
+        "{\"a\": 1} x",
+        "{} {}",
+        "{'a': 1}",
+        "{\"a\": 01}",
+        "{\"a\": 1,}",
+        "// remark\n{}",
+        "nul",
+        "\"\\u00g0\""
       })
   void refusesWhatIsNotJson(String text) {
     assertThrows(Unreadable.class, () -> read(text));
@@ -42,8 +56,7 @@ class JsonTextTest {
   @Test
   void repeatedKeysAreFaultsAtTheirPlace() {
     JsonText text = read("{\"a\": {\"b\": 1, \"b\": 2}, \"c\": [{\"d\": 1, \"d\": null}]}");
-    assertEquals(
-        List.of("#/a/b", "#/c/0/d"), text.repeated().stream().map(Fault::where).toList());
+    assertEquals(List.of("#/a/b", "#/c/0/d"), text.repeated().stream().map(Fault::where).toList());
     assertEquals(1, text.tree().at("/a/b").intValue());
   }
 
