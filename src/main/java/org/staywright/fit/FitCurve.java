@@ -20,4 +20,24 @@ public record FitCurve(
     double[] openWeak,
     double[] closeWeak,
     double[] openStrong,
-    double[] closeStrong) {}
+    double[] closeStrong) {
+
+  /** The curve of a fit in its job. */
+  public static FitCurve of(Job job, Fit fit) {
+    double extended = fit.figures().extended();
+    Travel travel = new Paths(job).of(extended).travel();
+    HandForces nominal =
+        HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.NOMINAL);
+    HandForces weak = HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.WEAK);
+    HandForces strong =
+        HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.STRONG);
+    return new FitCurve(
+        travel,
+        nominal.open(),
+        nominal.close(),
+        weak.open(),
+        weak.close(),
+        strong.open(),
+        strong.close());
+  }
+}

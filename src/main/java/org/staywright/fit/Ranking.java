@@ -30,8 +30,37 @@ public record Ranking(
     near = List.copyOf(near);
   }
 
-  /** Judges every part of a range. */
+  /** Judges every part of a range, each in every number asked for. */
   public static Ranking of(Range range, Job job) {
-    throw new UnsupportedOperationException("written next");
+    Screening screening = new Screening(job, range);
+    Standing standing = new Standing(job, screening.fits(), screening.near());
+    return new Ranking(
+        range.size() * job.springCounts().size(),
+        screening.fits().size(),
+        screening.near().size(),
+        screening.rejected(),
+        best(job, range, screening.fits(), standing),
+        best(job, range, screening.near(), standing));
+  }
+
+  /** The first rows of a list, assessed plainly. */
+  private static List<Fit> best(
+      Job job, Range range, List<Candidate> candidates, Standing standing) {
+    return candidates.stream()
+        .sorted(standing.order())
+        .limit(job.limit())
+        .map(candidate -> exact(job, range, candidate))
+        .sorted(standing.order())
+        .map(candidate -> candidate.exact().scored(standing.score(candidate)))
+        .toList();
+  }
+
+  private static Candidate exact(Job job, Range range, Candidate candidate) {
+    if (candidate.exact() != null) {
+      return candidate;
+    }
+    Assessment plain =
+        Assessment.of(job, range, range.part(candidate.row()), candidate.count());
+    return Candidate.of(job, candidate.row(), plain.fit());
   }
 }

@@ -9,6 +9,7 @@ import static org.staywright.gas.Nitrogen.R;
 import static org.staywright.gas.Nitrogen.RHO_RED;
 import static org.staywright.gas.Nitrogen.T_RED;
 
+import java.util.Arrays;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -20,6 +21,9 @@ import org.staywright.unit.Refusal;
  * (as in any reference equation of state).
  */
 public final class Isotherm {
+
+  private static final int HIGHEST_POWER = Arrays.stream(D).max().orElseThrow();
+  private static final int HIGHEST_DECAY = Arrays.stream(L).max().orElseThrow();
 
   private final double kelvin;
   private final double tau;
@@ -60,12 +64,11 @@ public final class Isotherm {
 
   /** Z = p / (ρ R T) = 1 + δ α_δ. */
   public double compressibility(double density) {
-    double delta = density / RHO_RED;
+    double[] term = new double[N.length];
+    double[] decay = terms(density, term);
     double sum = 0;
     for (int i = 0; i < N.length; i++) {
-      double dl = L[i] == 0 ? 0 : power(delta, L[i]);
-      double term = share[i] * power(delta, D[i]) * (L[i] == 0 ? 1 : Math.exp(-dl));
-      sum += term * (D[i] - L[i] * dl);
+      sum += term[i] * (D[i] - L[i] * decay[L[i]]);
     }
     return 1 + sum;
   }
@@ -111,11 +114,12 @@ public final class Isotherm {
 
   /** α, δα_δ, δ²α_δδ, τα_τ, τ²α_ττ, δτα_δτ of the residual part. */
   private double[] derivatives(double density) {
-    double delta = density / RHO_RED;
+    double[] terms = new double[N.length];
+    double[] decay = terms(density, terms);
     double[] a = new double[6];
     for (int i = 0; i < N.length; i++) {
-      double dl = L[i] == 0 ? 0 : power(delta, L[i]);
-      double term = share[i] * power(delta, D[i]) * (L[i] == 0 ? 1 : Math.exp(-dl));
+      double term = terms[i];
+      double dl = decay[L[i]];
       double first = D[i] - L[i] * dl;
       double t = Nitrogen.T[i];
       a[0] += term;
@@ -126,6 +130,31 @@ public final class Isotherm {
       a[5] += term * t * first;
     }
     return a;
+  }
+
+  /**
+   * n τ^t δ^d exp(−δ^l) of each term; the few different powers are worked out once.
+   *
+   * @return δ^l by l
+   */
+  private double[] terms(double density, double[] term) {
+    double delta = density / RHO_RED;
+    double[] power = new double[HIGHEST_POWER + 1];
+    power[0] = 1;
+    for (int k = 1; k <= HIGHEST_POWER; k++) {
+      power[k] = power[k - 1] * delta;
+    }
+    double[] decay = new double[HIGHEST_DECAY + 1];
+    double[] exponential = new double[HIGHEST_DECAY + 1];
+    exponential[0] = 1;
+    for (int l = 1; l <= HIGHEST_DECAY; l++) {
+      decay[l] = power[l];
+      exponential[l] = Math.exp(-decay[l]);
+    }
+    for (int i = 0; i < N.length; i++) {
+      term[i] = share[i] * power[D[i]] * exponential[L[i]];
+    }
+    return decay;
   }
 
   private static double power(double base, int exponent) {

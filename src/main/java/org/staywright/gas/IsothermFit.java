@@ -3,6 +3,7 @@ package org.staywright.gas;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * An isotherm as a polynomial, for loops over thousands of springs: p = ρ·(c₀ + c₁ρ + … + c₆ρ⁶),
@@ -14,9 +15,11 @@ public final class IsothermFit {
   private static final int POINTS = 40;
 
   private final double[] coefficient;
+  private final double error;
 
-  private IsothermFit(double[] coefficient) {
+  private IsothermFit(double[] coefficient, double error) {
     this.coefficient = coefficient;
+    this.error = error;
   }
 
   /**
@@ -38,21 +41,31 @@ public final class IsothermFit {
       }
       target[i] = 1;
     }
+    RealMatrix matrix = new Array2DRowRealMatrix(rows, false);
     double[] c =
-        new QRDecomposition(new Array2DRowRealMatrix(rows, false))
+        new QRDecomposition(matrix)
             .getSolver()
             .solve(new ArrayRealVector(target, false))
             .toArray();
+    double error = 0;
+    for (double fitted : matrix.operate(c)) {
+      error = Math.max(error, Math.abs(fitted - 1));
+    }
     double scale = 1;
     for (int k = 0; k <= DEGREE; k++, scale *= highest) {
       c[k] /= scale;
     }
-    return new IsothermFit(c);
+    return new IsothermFit(c, error);
   }
 
   /** c₀…c₆ of p/ρ, SI. */
   public double[] coefficients() {
     return coefficient.clone();
+  }
+
+  /** Largest relative error of the pressure at the points of the fit. */
+  public double error() {
+    return error;
   }
 
   /** Absolute pressure, Pa. */

@@ -116,7 +116,7 @@ public record HingedFlap(
       heavy[i] = gravity * masses.heaviest();
       light[i] = gravity * masses.lightest();
     }
-    return new Travel(q, length, lever, load, heavy, light, handle.distance(), friction);
+    return Travel.of(q, length, lever, load, heavy, light, handle.distance(), friction);
   }
 
   /** Moment of gravity in the opening direction: Q/m = −σ·g·(x_c cos t − y_c sin t). */

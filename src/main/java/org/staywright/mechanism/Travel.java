@@ -1,10 +1,15 @@
 package org.staywright.mechanism;
 
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
+
 /**
  * A mechanism sampled over its travel, at evenly spaced q. The arrays are shared and only read.
  *
  * @param q generalised coordinate, rad or m
  * @param length spring length L(q), mount centre to mount centre, m
+ * @param shortest of these, m
+ * @param longest of these, m
  * @param lever dL/dq, m/rad or 1
  * @param load generalised load Q(q) of the nominal mass, positive where it opens, N·m or N
  * @param heavy the same for the heaviest mass
@@ -15,6 +20,8 @@ package org.staywright.mechanism;
 public record Travel(
     double[] q,
     double[] length,
+    double shortest,
+    double longest,
     double[] lever,
     double[] load,
     double[] heavy,
@@ -22,23 +29,31 @@ public record Travel(
     double hand,
     double friction) {
 
+  /** Works out the extremes of the length. */
+  static Travel of(
+      double[] q,
+      double[] length,
+      double[] lever,
+      double[] load,
+      double[] heavy,
+      double[] light,
+      double hand,
+      double friction) {
+    DoubleSummaryStatistics lengths = Arrays.stream(length).summaryStatistics();
+    return new Travel(
+        q,
+        length,
+        lengths.getMin(),
+        lengths.getMax(),
+        lever,
+        load,
+        heavy,
+        light,
+        hand,
+        friction);
+  }
+
   public int last() {
     return q.length - 1;
-  }
-
-  public double shortest() {
-    double least = length[0];
-    for (double value : length) {
-      least = Math.min(least, value);
-    }
-    return least;
-  }
-
-  public double longest() {
-    double most = length[0];
-    for (double value : length) {
-      most = Math.max(most, value);
-    }
-    return most;
   }
 }

@@ -107,6 +107,11 @@ public final class Range {
     return stock[row];
   }
 
+  public Offer offer(int row) {
+    return new Offer(
+        prices.get(row), stock[row], makes.value(make[row]).stockDate(), leadTimeDays[row]);
+  }
+
   /** The whole part of a row. */
   public Part part(int row) {
     Make shared = makes.value(make[row]);
@@ -140,7 +145,7 @@ public final class Range {
         new Part.Wear(at(Column.LOSS_PER_YEAR, row), at(Column.LOSS_PER_CYCLE, row)),
         at(Column.MASS, row),
         shared.mounting(),
-        new Offer(prices.get(row), stock[row], shared.stockDate(), leadTimeDays[row]),
+        offer(row),
         shared.derived());
   }
 

@@ -20,12 +20,22 @@ public record ChargedSpring(GasSpring spring, double gasMass) {
 
   /** Absolute pressure after a slow stroke, Pa. */
   public double pressure(double compression, double kelvin) {
-    return Isotherm.at(kelvin).pressure(density(compression, kelvin));
+    return pressure(compression, Isotherm.at(kelvin));
+  }
+
+  /** The same for many points at one temperature. */
+  public double pressure(double compression, Isotherm gas) {
+    return gas.pressure(density(compression, gas.kelvin()));
   }
 
   /** Pushing force of the gas alone after a slow stroke, N. */
   public double gasForce(double compression, double kelvin) {
     return force(pressure(compression, kelvin));
+  }
+
+  /** The same for many points at one temperature. */
+  public double gasForce(double compression, Isotherm gas) {
+    return force(pressure(compression, gas));
   }
 
   /** Slow force with the rod moving out, N: F1 and F2 at the gauge points. */

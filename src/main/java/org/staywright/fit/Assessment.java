@@ -1,0 +1,192 @@
+package org.staywright.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.mechanism.Travel;
+import org.staywright.part.Fitting;
+import org.staywright.part.Offer;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+
+/**
+ * One candidate, part × count, judged plainly and exactly: the equation of state at every sample. The
+ * ranking uses it for the rows it returns and wherever its fast screening cannot decide.
+ *
+ * @param rejection why it is out, null where it is not
+ * @param fit what it does, null where it is out
+ */
+public record Assessment(Rejection rejection, Fit fit) {
+
+  /** Least ratio of buckling load to fast force: the same that a row of our range must keep. */
+  public static final double LEAST_BUCKLING_FACTOR = 3;
+
+  /** Less gas than this at the end of the service, and the part is out. */
+  static final double LEAST_GAS = 0.1;
+
+  private static Assessment out(Rejection rejection) {
+    return new Assessment(rejection, null);
+  }
+
+  /** Judges a part of a range, with the end fittings that suit it best. */
+  public static Assessment of(Job job, Range range, Part part, int count) {
+    return of(job, new Paths(job), range, part, count);
+  }
+
+  static Assessment of(Job job, Paths paths, Range range, Part part, int count) {
+    Optional<Rejection> early = early(job, part, count);
+    if (early.isPresent()) {
+      return out(early.get());
+    }
+    List<Fitting> rods = FittingChoice.of(range.fittings(), job.rodEnd(), part.ends().rod());
+    List<Fitting> tubes = FittingChoice.of(range.fittings(), job.tubeEnd(), part.ends().tube());
+    if (rods.isEmpty() || tubes.isEmpty()) {
+      return out(Rejection.FITTING);
+    }
+    Assessment first = null;
+    int rod = 0;
+    int tube = 0;
+    while (rod < rods.size() && tube < tubes.size()) {
+      Trial trial = Trial.of(job, paths, part, count, rods.get(rod), tubes.get(tube));
+      Assessment next = trial.judged(job);
+      if (first == null) {
+        first = next;
+      }
+      if (!trial.failsRod() && !trial.failsTube()) {
+        return next;
+      }
+      rod += trial.failsRod() ? 1 : 0;
+      tube += trial.failsTube() ? 1 : 0;
+    }
+    return first;
+  }
+
+  /** What can be told without any geometry. */
+  static Optional<Rejection> early(Job job, Part part, int count) {
+    Job.Filters filters = job.filters();
+    if (!filters.families().contains(part.family())) {
+      return Optional.of(Rejection.FAMILY);
+    }
+    if (filters.finish() != null && filters.finish() != part.finish()) {
+      return Optional.of(Rejection.FINISH);
+    }
+    if (filters.inStockOnly() && part.offer().stock() < count) {
+      return Optional.of(Rejection.STOCK);
+    }
+    if (job.conditions().coldest() < part.limits().coldest()
+        || job.conditions().hottest() > part.limits().hottest()) {
+      return Optional.of(Rejection.TEMPERATURE);
+    }
+    return Optional.empty();
+  }
+
+  /** A part with a pair of end fittings, before any verdict on the requirements. */
+  private record Trial(
+      Part part,
+      int count,
+      Fitting rod,
+      Fitting tube,
+      Path path,
+      Rejection early,
+      Figures figures) {
+
+    static Trial of(
+        Job job, Paths paths, Part part, int count, Fitting rod, Fitting tube) {
+      double fittings = rod.lengthToCentre() + tube.lengthToCentre();
+      double compressed = part.spring().compressedLength() + fittings;
+      double extended = part.spring().extendedLength() + fittings;
+      Path path = paths.of(extended);
+      Travel travel = path.travel();
+      Rejection early = path.misfit(job.requirements(), compressed, extended);
+      if (early == null && Load.gasLeft(job.conditions(), part.wear()) < LEAST_GAS) {
+        early = Rejection.AGEING;
+      }
+      Optional<Peak> peak =
+          early == null ? Peak.of(job, travel, part, extended) : Optional.empty();
+      if (early == null && peak.isEmpty()) {
+        early = Rejection.PRESSURE;
+      }
+      Figures figures =
+          peak.map(
+                  hardest ->
+                      Figuring.of(
+                          job,
+                          travel,
+                          part,
+                          count,
+                          compressed,
+                          extended,
+                          tube.lengthToCentre(),
+                          hardest))
+              .orElse(null);
+      return new Trial(part, count, rod, tube, path, early, figures);
+    }
+
+    boolean failsRod() {
+      return strong() && fails(rod);
+    }
+
+    boolean failsTube() {
+      return strong() && fails(tube);
+    }
+
+    private boolean strong() {
+      return early == null
+          && figures.peakPressure() <= part.limits().pressure()
+          && figures.bucklingFactor() >= LEAST_BUCKLING_FACTOR;
+    }
+
+    private boolean fails(Fitting fitting) {
+      return overloads(fitting) || figures.swing() > fitting.swing();
+    }
+
+    private boolean overloads(Fitting fitting) {
+      return Math.max(figures.peakMountLoad(), figures.stopLoad()) > fitting.rating();
+    }
+
+    Assessment judged(Job job) {
+      if (early != null) {
+        return out(early);
+      }
+      if (figures.peakPressure() > part.limits().pressure()) {
+        return out(Rejection.PRESSURE);
+      }
+      if (figures.bucklingFactor() < LEAST_BUCKLING_FACTOR) {
+        return out(Rejection.BUCKLING);
+      }
+      if (overloads(rod) || overloads(tube)) {
+        return out(Rejection.FITTING_LOAD);
+      }
+      if (failsRod() || failsTube()) {
+        return out(Rejection.SWING);
+      }
+      List<Blocker> blockers = new ArrayList<>(Requirement.missed(job, figures));
+      if (path.blocker() != null) {
+        blockers.add(path.blocker());
+      }
+      SetPrice price = SetPrice.of(count, part.offer(), rod, tube);
+      return new Assessment(
+          null,
+          new Fit(
+              part,
+              count,
+              rod,
+              tube,
+              rodEnd(job),
+              figures,
+              blockers,
+              price.amount(),
+              price.days(),
+              Double.NaN));
+    }
+
+    private static RodEnd rodEnd(Job job) {
+      RodEnd wish = job.mechanism().mounts().rodEnd();
+      if (wish != RodEnd.EITHER) {
+        return wish;
+      }
+      return job.mechanism().rise(0) < 0 ? RodEnd.MOVING : RodEnd.FRAME;
+    }
+  }
+}

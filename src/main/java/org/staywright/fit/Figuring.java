@@ -1,0 +1,97 @@
+package org.staywright.fit;
+
+import org.staywright.fit.Job.OpenStop;
+import org.staywright.mechanism.Travel;
+import org.staywright.part.Part;
+
+/** Works out the figures of one part on one travel. */
+final class Figuring {
+
+  private Figuring() {}
+
+  static Figures of(
+      Job job,
+      Travel travel,
+      Part part,
+      int count,
+      double compressed,
+      double extended,
+      double tubeFitting,
+      Peak peak) {
+    HandForces nominal = HandForces.of(job, travel, part, count, extended, Load.NOMINAL);
+    HandForces weak = HandForces.of(job, travel, part, count, extended, Load.WEAK);
+    HandForces strong = HandForces.of(job, travel, part, count, extended, Load.STRONG);
+    int end = travel.last();
+    double shortest = travel.shortest();
+    return new Figures(
+        travel.q()[end],
+        travel.length()[0],
+        travel.length()[end],
+        shortest,
+        travel.longest(),
+        compressed,
+        extended,
+        greatest(nominal.open()),
+        greatest(nominal.close()),
+        rms(nominal),
+        greatest(weak.open()),
+        greatest(strong.close()),
+        holdRatio(travel, weak),
+        lastRun(travel, nominal.open(), -1),
+        lastRun(travel, nominal.close(), 1),
+        -nominal.moment()[0],
+        -strong.moment()[0],
+        peak.pressure(shortest),
+        peak.load(shortest),
+        stopLoad(job, travel, count),
+        peak.bucklingFactor(travel, tubeFitting),
+        swing(job, shortest));
+  }
+
+  /** Angle out of the side view that the end fittings give way to, rad. */
+  static double swing(Job job, double shortest) {
+    return Math.asin(Math.min(1, job.mechanism().mounts().lateralOffset() / shortest));
+  }
+
+  private static double greatest(double[] values) {
+    double most = values[0];
+    for (double value : values) {
+      most = Math.max(most, value);
+    }
+    return most;
+  }
+
+  private static double rms(HandForces hand) {
+    double sum = 0;
+    for (int i = 0; i < hand.open().length; i++) {
+      sum += hand.open()[i] * hand.open()[i] + hand.close()[i] * hand.close()[i];
+    }
+    return Math.sqrt(sum / (2 * hand.open().length));
+  }
+
+  /** n·F_gas·L′/|Q| at the open end, null where gravity does not close there. */
+  private static Double holdRatio(Travel travel, HandForces weak) {
+    double gravity = Load.WEAK.load(travel)[travel.last()];
+    return gravity < 0 ? (weak.moment()[travel.last()] - gravity) / -gravity : null;
+  }
+
+  /** The first q from which the values keep a sign all the way to the end, null if the end has not. */
+  private static Double lastRun(Travel travel, double[] values, int sign) {
+    int from = values.length;
+    while (from > 0 && sign * values[from - 1] > 0) {
+      from--;
+    }
+    return from == values.length ? null : travel.q()[from];
+  }
+
+  /** With the spring as the stop, the pull on each mount while the hand still pushes at its limit. */
+  static double stopLoad(Job job, Travel travel, int count) {
+    double lever = travel.lever()[travel.last()];
+    if (job.requirements().openStop() != OpenStop.SPRING_STOP || lever <= 0) {
+      return 0;
+    }
+    double gravity = Math.max(travel.heavy()[travel.last()], travel.light()[travel.last()]);
+    double hand = job.requirements().maxHandForce() * travel.hand();
+    return Math.max(0, (gravity + hand) / (count * lever));
+  }
+}

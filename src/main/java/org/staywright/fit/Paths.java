@@ -1,0 +1,86 @@
+package org.staywright.fit;
+
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.staywright.fit.Job.OpenStop;
+import org.staywright.mechanism.HingedFlap;
+
+/** The paths of one job by the spring's extended length; what they share is worked out once. */
+final class Paths {
+
+  /** A spring stop must come this close to the opening angle, rad. */
+  private static final double WINDOW = Math.toRadians(5);
+
+  private static final int STEPS = 720;
+  private static final double ACCURACY = 1e-12;
+
+  private final HingedFlap mechanism;
+  private final Path whole;
+
+  /** Lengths over the travel and the window beyond it, null for a flap with a stop of its own. */
+  private final double[] lengths;
+
+  Paths(Job job) {
+    mechanism = job.mechanism();
+    whole = new Path(mechanism.travel(mechanism.end()), null, null);
+    if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
+      lengths = null;
+      return;
+    }
+    lengths = new double[STEPS + 1];
+    for (int i = 0; i <= STEPS; i++) {
+      lengths[i] = mechanism.length(q(i));
+    }
+  }
+
+  /** One path for all springs: the flap stops itself. */
+  boolean shared() {
+    return lengths == null;
+  }
+
+  Path of(double extended) {
+    if (shared()) {
+      return whole;
+    }
+    double end = mechanism.end();
+    double reached = reached(extended);
+    if (Double.isNaN(reached)) {
+      boolean far = extended - lengths[STEPS] > Path.FAR;
+      return far ? far(Rejection.TOO_LONG_OPEN) : near(end, extended);
+    }
+    if (reached < end - WINDOW) {
+      boolean far = reached == 0 || mechanism.length(end - WINDOW) - extended > Path.FAR;
+      return far ? far(Rejection.TOO_SHORT_OPEN) : near(reached, extended);
+    }
+    return new Path(mechanism.travel(reached), null, null);
+  }
+
+  private Path far(Rejection rejection) {
+    return new Path(whole.travel(), rejection, null);
+  }
+
+  private Path near(double end, double extended) {
+    double wanted = mechanism.length(mechanism.end());
+    return new Path(
+        mechanism.travel(end),
+        null,
+        new Blocker(Blocker.Code.SPRING_STOP, wanted, extended));
+  }
+
+  /** The first q at which the spring is fully extended, NaN if it never is. */
+  private double reached(double extended) {
+    if (lengths[0] >= extended) {
+      return 0;
+    }
+    for (int i = 1; i <= STEPS; i++) {
+      if (lengths[i] >= extended) {
+        return new BrentSolver(ACCURACY)
+            .solve(200, at -> mechanism.length(at) - extended, q(i - 1), q(i));
+      }
+    }
+    return Double.NaN;
+  }
+
+  private double q(int step) {
+    return (mechanism.end() + WINDOW) * step / STEPS;
+  }
+}

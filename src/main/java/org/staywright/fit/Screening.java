@@ -1,0 +1,111 @@
+package org.staywright.fit;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.staywright.part.Range;
+
+/**
+ * The fast pass over the range: rejects by what is cheapest to tell, runs the rest in blocks, and hands to
+ * the plain {@link Assessment} whatever lies so near a bound that its own small errors could decide.
+ */
+final class Screening {
+
+  private final Job job;
+  private final Range range;
+  private final Paths paths;
+  private final Sieve sieve;
+  private final int[] counts;
+  private final Map<Rejection, Integer> rejected = new EnumMap<>(Rejection.class);
+  private final List<Candidate> fits = new ArrayList<>();
+  private final List<Candidate> near = new ArrayList<>();
+
+  Screening(Job job, Range range) {
+    this.job = job;
+    this.range = range;
+    paths = new Paths(job);
+    sieve = new Sieve(job, range, paths);
+    counts = job.springCounts().stream().mapToInt(Integer::intValue).toArray();
+    for (Rejection reason : Rejection.values()) {
+      rejected.put(reason, 0);
+    }
+    run();
+  }
+
+  Map<Rejection, Integer> rejected() {
+    return rejected;
+  }
+
+  List<Candidate> fits() {
+    return fits;
+  }
+
+  List<Candidate> near() {
+    return near;
+  }
+
+  private void run() {
+    List<Survivor> survivors = new ArrayList<>();
+    for (int row = 0; row < range.size(); row++) {
+      Sieve.Result result = sieve.sift(row);
+      if (result.survivor() != null) {
+        survivors.add(result.survivor());
+      } else {
+        for (int count : counts) {
+          reject(sieve.shelfFails(result.rejection(), row, count) ? Rejection.STOCK : result.rejection());
+        }
+      }
+    }
+    if (survivors.isEmpty()) {
+      return;
+    }
+    Block block = new Block(job, range, counts, survivors);
+    // Springs that share a path share a block; where the flap stops itself that is all of them.
+    Map<Path, List<Survivor>> together =
+        survivors.stream().collect(Collectors.groupingBy(Survivor::path, IdentityHashMap::new, Collectors.toList()));
+    together.forEach((path, sharing) -> inBlocks(block, sharing, path));
+  }
+
+  private void inBlocks(Block block, List<Survivor> survivors, Path path) {
+    for (int from = 0; from < survivors.size(); from += Lanes.WIDTH) {
+      List<Survivor> lanes = survivors.subList(from, Math.min(survivors.size(), from + Lanes.WIDTH));
+      block.run(lanes, path.travel());
+      for (int lane = 0; lane < lanes.size(); lane++) {
+        for (int c = 0; c < counts.length; c++) {
+          decide(block, lanes.get(lane), lane, c);
+        }
+      }
+    }
+  }
+
+  private void decide(Block block, Survivor survivor, int lane, int c) {
+    int row = survivor.row();
+    if (sieve.shelfFails(null, row, counts[c])) {
+      reject(Rejection.STOCK);
+      return;
+    }
+    if (block.doubtful(survivor, lane, c)) {
+      Assessment exact = Assessment.of(job, paths, range, range.part(row), counts[c]);
+      if (exact.rejection() != null) {
+        reject(exact.rejection());
+      } else {
+        add(Candidate.of(job, row, exact.fit()));
+      }
+      return;
+    }
+    SetPrice price =
+        SetPrice.of(counts[c], range.offer(row), survivor.rod(), survivor.tube());
+    add(block.candidate(survivor, lane, c, price));
+  }
+
+  private void add(Candidate candidate) {
+    (candidate.fits() ? fits : near).add(candidate);
+  }
+
+  private void reject(Rejection reason) {
+    rejected.merge(reason, 1, Integer::sum);
+  }
+}

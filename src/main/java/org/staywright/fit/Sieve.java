@@ -1,0 +1,95 @@
+package org.staywright.fit;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.staywright.part.Column;
+import org.staywright.part.Fitting;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+
+/** Rejects by the columns alone, in the order of {@link Rejection}, before any force is computed. */
+final class Sieve {
+
+  /** Either a survivor or the first reason against it. */
+  record Result(Rejection rejection, Survivor survivor) {}
+
+  /** The end fittings that go with a pair of threads; null where there are none. */
+  private record Pair(Fitting rod, Fitting tube) {}
+
+  private final Job job;
+  private final Range range;
+  private final Paths paths;
+  private final Map<Part.Ends, Pair> pairs = new HashMap<>();
+  private final Map<Double, Path> pathOf = new HashMap<>();
+  private final double[] compressed;
+  private final double[] extended;
+  private final double[] coldest;
+  private final double[] hottest;
+  private final double[] perYear;
+  private final double[] perCycle;
+
+  Sieve(Job job, Range range, Paths paths) {
+    this.job = job;
+    this.range = range;
+    this.paths = paths;
+    compressed = range.column(Column.COMPRESSED_LENGTH);
+    extended = range.column(Column.EXTENDED_LENGTH);
+    coldest = range.column(Column.COLDEST);
+    hottest = range.column(Column.HOTTEST);
+    perYear = range.column(Column.LOSS_PER_YEAR);
+    perCycle = range.column(Column.LOSS_PER_CYCLE);
+  }
+
+  /** Stock depends on the count and comes after family and finish, before all the rest. */
+  boolean shelfFails(Rejection other, int row, int count) {
+    boolean asked = other != Rejection.FAMILY && other != Rejection.FINISH;
+    return asked && job.filters().inStockOnly() && range.stock(row) < count;
+  }
+
+  Result sift(int row) {
+    if (!job.filters().families().contains(range.family(row))) {
+      return out(Rejection.FAMILY);
+    }
+    if (job.filters().finish() != null && job.filters().finish() != range.finish(row)) {
+      return out(Rejection.FINISH);
+    }
+    if (job.conditions().coldest() < coldest[row] || job.conditions().hottest() > hottest[row]) {
+      return out(Rejection.TEMPERATURE);
+    }
+    Pair pair = pairs.computeIfAbsent(range.ends(row), this::pair);
+    if (pair.rod == null || pair.tube == null) {
+      return out(Rejection.FITTING);
+    }
+    // The same order of additions as in the assessment: the last digit decides at a bound.
+    double fittings = pair.rod.lengthToCentre() + pair.tube.lengthToCentre();
+    double shortest = compressed[row] + fittings;
+    double longest = extended[row] + fittings;
+    Path path =
+        paths.shared() ? paths.of(longest) : pathOf.computeIfAbsent(longest, paths::of);
+    Rejection misfit = path.misfit(job.requirements(), shortest, longest);
+    if (misfit != null) {
+      return out(misfit);
+    }
+    double gasLeft =
+        Load.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row]));
+    if (gasLeft < Assessment.LEAST_GAS) {
+      return out(Rejection.AGEING);
+    }
+    return new Result(null, new Survivor(row, pair.rod, pair.tube, shortest, longest, gasLeft, path));
+  }
+
+  private Pair pair(Part.Ends ends) {
+    return new Pair(
+        first(FittingChoice.of(range.fittings(), job.rodEnd(), ends.rod())),
+        first(FittingChoice.of(range.fittings(), job.tubeEnd(), ends.tube())));
+  }
+
+  private static Fitting first(List<Fitting> fittings) {
+    return fittings.isEmpty() ? null : fittings.get(0);
+  }
+
+  private static Result out(Rejection rejection) {
+    return new Result(rejection, null);
+  }
+}
