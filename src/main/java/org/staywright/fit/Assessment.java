@@ -6,13 +6,12 @@ import java.util.Optional;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Fitting;
-import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 
 /**
- * One candidate, part × count, judged plainly and exactly: the equation of state at every sample. The
- * ranking uses it for the rows it returns and wherever its fast screening cannot decide.
+ * One candidate, part × count, judged plainly and exactly: the equation of state at every sample.
+ * The ranking uses it for the rows it returns and wherever its fast screening cannot decide.
  *
  * @param rejection why it is out, null where it is not
  * @param fit what it does, null where it is out
@@ -91,8 +90,7 @@ public record Assessment(Rejection rejection, Fit fit) {
       Rejection early,
       Figures figures) {
 
-    static Trial of(
-        Job job, Paths paths, Part part, int count, Fitting rod, Fitting tube) {
+    static Trial of(Job job, Paths paths, Part part, int count, Fitting rod, Fitting tube) {
       double fittings = rod.lengthToCentre() + tube.lengthToCentre();
       double compressed = part.spring().compressedLength() + fittings;
       double extended = part.spring().extendedLength() + fittings;
@@ -102,8 +100,7 @@ public record Assessment(Rejection rejection, Fit fit) {
       if (early == null && Load.gasLeft(job.conditions(), part.wear()) < LEAST_GAS) {
         early = Rejection.AGEING;
       }
-      Optional<Peak> peak =
-          early == null ? Peak.of(job, travel, part, extended) : Optional.empty();
+      Optional<Peak> peak = early == null ? Peak.of(job, travel, part, extended) : Optional.empty();
       if (early == null && peak.isEmpty()) {
         early = Rejection.PRESSURE;
       }

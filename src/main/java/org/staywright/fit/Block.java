@@ -8,7 +8,9 @@ import org.staywright.part.Column;
 import org.staywright.part.Range;
 import org.staywright.spring.GasSpring;
 
-/** Fills the lanes with survivors, runs them, and reads what came out; used again block after block. */
+/**
+ * Fills the lanes with survivors, runs them, and reads what came out; used again block after block.
+ */
 final class Block {
 
   /** Errors of the polynomial count this many times before a verdict is trusted. */

@@ -75,7 +75,9 @@ final class Figuring {
     return gravity < 0 ? (weak.moment()[travel.last()] - gravity) / -gravity : null;
   }
 
-  /** The first q from which the values keep a sign all the way to the end, null if the end has not. */
+  /**
+   * The first q from which the values keep a sign all the way to the end, null if the end has not.
+   */
   private static Double lastRun(Travel travel, double[] values, int sign) {
     int from = values.length;
     while (from > 0 && sign * values[from - 1] > 0) {
@@ -84,7 +86,9 @@ final class Figuring {
     return from == values.length ? null : travel.q()[from];
   }
 
-  /** With the spring as the stop, the pull on each mount while the hand still pushes at its limit. */
+  /**
+   * With the spring as the stop, the pull on each mount while the hand still pushes at its limit.
+   */
   static double stopLoad(Job job, Travel travel, int count) {
     double lever = travel.lever()[travel.last()];
     if (job.requirements().openStop() != OpenStop.SPRING_STOP || lever <= 0) {

@@ -29,8 +29,7 @@ public record FitCurve(
     HandForces nominal =
         HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.NOMINAL);
     HandForces weak = HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.WEAK);
-    HandForces strong =
-        HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.STRONG);
+    HandForces strong = HandForces.of(job, travel, fit.part(), fit.count(), extended, Load.STRONG);
     return new FitCurve(
         travel,
         nominal.open(),

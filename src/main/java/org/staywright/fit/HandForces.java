@@ -17,13 +17,11 @@ record HandForces(double[] gas, double[] moment, double[] open, double[] close) 
 
   static HandForces of(Job job, Travel travel, Part part, int count, double extended, Load load) {
     double kelvin = load.kelvin(job.conditions());
-    ChargedSpring spring =
-        load.charged(part, Load.gasLeft(job.conditions(), part.wear()));
+    ChargedSpring spring = load.charged(part, Load.gasLeft(job.conditions(), part.wear()));
     Isotherm isotherm = Isotherm.at(kelvin);
     double rub = spring.spring().friction(kelvin);
     int n = travel.q().length;
-    HandForces result =
-        new HandForces(new double[n], new double[n], new double[n], new double[n]);
+    HandForces result = new HandForces(new double[n], new double[n], new double[n], new double[n]);
     for (int i = 0; i < n; i++) {
       double lever = travel.lever()[i];
       double force = spring.gasForce(extended - travel.length()[i], isotherm);

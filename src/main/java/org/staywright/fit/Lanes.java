@@ -6,8 +6,8 @@ import java.util.Arrays;
 import org.staywright.mechanism.Travel;
 
 /**
- * A block of springs judged side by side on one travel. Each loop runs over the springs and stores one
- * thing, in a method of its own: that is what the compiler turns into vector instructions.
+ * A block of springs judged side by side on one travel. Each loop runs over the springs and stores
+ * one thing, in a method of its own: that is what the compiler turns into vector instructions.
  */
 final class Lanes {
 
@@ -111,13 +111,14 @@ final class Lanes {
     double c6 = fit[6];
     for (int j = 0; j < used; j++) {
       double r = density[j];
-      double pressure =
-          ((((((c6 * r + c5) * r + c4) * r + c3) * r + c2) * r + c1) * r + c0) * r;
+      double pressure = ((((((c6 * r + c5) * r + c4) * r + c3) * r + c2) * r + c1) * r + c0) * r;
       force[j] = (pressure - ATMOSPHERE) * area[j];
     }
   }
 
-  /** Mean square of opening and closing: with balance b and friction m both together give b² + m². */
+  /**
+   * Mean square of opening and closing: with balance b and friction m both together give b² + m².
+   */
   private static void squares(
       int used, Gas gas, double pull, double load, double rub, double friction, double[] sum) {
     double[] force = gas.force;

@@ -3,8 +3,8 @@ package org.staywright.fit;
 import org.staywright.mechanism.Travel;
 
 /**
- * The travel that a spring of some extended length leaves: the mechanism's own, or shorter or longer
- * where the spring's full extension is the stop.
+ * The travel that a spring of some extended length leaves: the mechanism's own, or shorter or
+ * longer where the spring's full extension is the stop.
  *
  * @param travel sampled
  * @param rejection where the spring would stop it far from the wanted end, else null

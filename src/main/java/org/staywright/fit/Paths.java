@@ -61,9 +61,7 @@ final class Paths {
   private Path near(double end, double extended) {
     double wanted = mechanism.length(mechanism.end());
     return new Path(
-        mechanism.travel(end),
-        null,
-        new Blocker(Blocker.Code.SPRING_STOP, wanted, extended));
+        mechanism.travel(end), null, new Blocker(Blocker.Code.SPRING_STOP, wanted, extended));
   }
 
   /** The first q at which the spring is fully extended, NaN if it never is. */

@@ -10,8 +10,8 @@ import org.staywright.unit.Bound;
 import org.staywright.unit.Refusal;
 
 /**
- * The hardest stroke of the service: the strongest spring, hot, slammed from the longest to the shortest
- * length used.
+ * The hardest stroke of the service: the strongest spring, hot, slammed from the longest to the
+ * shortest length used.
  *
  * @param stroke fast limit
  * @param extended length of spring and fittings at full extension, m

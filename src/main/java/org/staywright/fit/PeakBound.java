@@ -9,8 +9,9 @@ import org.staywright.spring.SteppedColumn;
 
 /**
  * A cheap upper bound on the fast stroke: p ≤ p₁(ρ/ρ₁)^κ with κ, the isentropic exponent at the far
- * density and the starting temperature. κ rises with density and falls with temperature, so that the true
- * exponents on the way are all smaller. What the bound clears is clear; the rest is computed exactly.
+ * density and the starting temperature. κ rises with density and falls with temperature, so that
+ * the true exponents on the way are all smaller. What the bound clears is clear; the rest is
+ * computed exactly.
  */
 final class PeakBound {
 
@@ -19,7 +20,9 @@ final class PeakBound {
 
   private static final double WIDEST = 1.8;
 
-  /** Pieces of the travel in which the shortest length's force is held against the longest's column. */
+  /**
+   * Pieces of the travel in which the shortest length's force is held against the longest's column.
+   */
   private static final int PIECES = 8;
 
   private final Job job;
@@ -48,9 +51,7 @@ final class PeakBound {
     double before = isotherm.pressure(start);
     double peak = before * Math.pow(end / start, kappa);
     double load = load(spring, peak);
-    if (peak > pressureLimit
-        || load > survivor.rod().rating()
-        || load > survivor.tube().rating()) {
+    if (peak > pressureLimit || load > survivor.rod().rating() || load > survivor.tube().rating()) {
       return true;
     }
     return critical(survivor, spring, travel.longest()) < Assessment.LEAST_BUCKLING_FACTOR * load
@@ -58,12 +59,7 @@ final class PeakBound {
   }
 
   private boolean mayBuckle(
-      Survivor survivor,
-      GasSpring spring,
-      double mass,
-      double start,
-      double before,
-      double kappa) {
+      Survivor survivor, GasSpring spring, double mass, double start, double before, double kappa) {
     Travel travel = survivor.path().travel();
     double step = (travel.longest() - travel.shortest()) / PIECES;
     for (int i = 0; i < PIECES; i++) {

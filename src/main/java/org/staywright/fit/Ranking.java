@@ -59,8 +59,7 @@ public record Ranking(
     if (candidate.exact() != null) {
       return candidate;
     }
-    Assessment plain =
-        Assessment.of(job, range, range.part(candidate.row()), candidate.count());
+    Assessment plain = Assessment.of(job, range, range.part(candidate.row()), candidate.count());
     return Candidate.of(job, candidate.row(), plain.fit());
   }
 }

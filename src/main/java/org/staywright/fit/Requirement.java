@@ -16,8 +16,7 @@ final class Requirement {
     Job.Requirements asked = job.requirements();
     List<Blocker> missed = new ArrayList<>();
     if (figures.handForce() > asked.maxHandForce()) {
-      missed.add(
-          new Blocker(Blocker.Code.HAND_FORCE, asked.maxHandForce(), figures.handForce()));
+      missed.add(new Blocker(Blocker.Code.HAND_FORCE, asked.maxHandForce(), figures.handForce()));
     }
     if (figures.holdRatioOpen() != null && figures.holdRatioOpen() < asked.minHoldRatio()) {
       missed.add(
@@ -44,7 +43,11 @@ final class Requirement {
 
   /** The least margin of hand force, hold ratio and reserves, each in its own measure. */
   static double margin(
-      Job job, double handForce, Double holdRatio, double compressedReserve, double extendedReserve) {
+      Job job,
+      double handForce,
+      Double holdRatio,
+      double compressedReserve,
+      double extendedReserve) {
     Job.Requirements asked = job.requirements();
     double least = (asked.maxHandForce() - handForce) / asked.maxHandForce();
     if (holdRatio != null && asked.minHoldRatio() > 0) {

@@ -9,8 +9,9 @@ import java.util.stream.Collectors;
 import org.staywright.part.Range;
 
 /**
- * The fast pass over the range: rejects by what is cheapest to tell, runs the rest in blocks, and hands to
- * the plain {@link Assessment} whatever lies so near a bound that its own small errors could decide.
+ * The fast pass over the range: rejects by what is cheapest to tell, runs the rest in blocks, and
+ * hands to the plain {@link Assessment} whatever lies so near a bound that its own small errors
+ * could decide.
  */
 final class Screening {
 
@@ -55,7 +56,10 @@ final class Screening {
         survivors.add(result.survivor());
       } else {
         for (int count : counts) {
-          reject(sieve.shelfFails(result.rejection(), row, count) ? Rejection.STOCK : result.rejection());
+          reject(
+              sieve.shelfFails(result.rejection(), row, count)
+                  ? Rejection.STOCK
+                  : result.rejection());
         }
       }
     }
@@ -65,13 +69,16 @@ final class Screening {
     Block block = new Block(job, range, counts, survivors);
     // Springs that share a path share a block; where the flap stops itself that is all of them.
     Map<Path, List<Survivor>> together =
-        survivors.stream().collect(Collectors.groupingBy(Survivor::path, IdentityHashMap::new, Collectors.toList()));
+        survivors.stream()
+            .collect(
+                Collectors.groupingBy(Survivor::path, IdentityHashMap::new, Collectors.toList()));
     together.forEach((path, sharing) -> inBlocks(block, sharing, path));
   }
 
   private void inBlocks(Block block, List<Survivor> survivors, Path path) {
     for (int from = 0; from < survivors.size(); from += Lanes.WIDTH) {
-      List<Survivor> lanes = survivors.subList(from, Math.min(survivors.size(), from + Lanes.WIDTH));
+      List<Survivor> lanes =
+          survivors.subList(from, Math.min(survivors.size(), from + Lanes.WIDTH));
       block.run(lanes, path.travel());
       for (int lane = 0; lane < lanes.size(); lane++) {
         for (int c = 0; c < counts.length; c++) {
@@ -96,8 +103,7 @@ final class Screening {
       }
       return;
     }
-    SetPrice price =
-        SetPrice.of(counts[c], range.offer(row), survivor.rod(), survivor.tube());
+    SetPrice price = SetPrice.of(counts[c], range.offer(row), survivor.rod(), survivor.tube());
     add(block.candidate(survivor, lane, c, price));
   }
 

@@ -8,7 +8,9 @@ import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 
-/** Rejects by the columns alone, in the order of {@link Rejection}, before any force is computed. */
+/**
+ * Rejects by the columns alone, in the order of {@link Rejection}, before any force is computed.
+ */
 final class Sieve {
 
   /** Either a survivor or the first reason against it. */
@@ -65,18 +67,17 @@ final class Sieve {
     double fittings = pair.rod.lengthToCentre() + pair.tube.lengthToCentre();
     double shortest = compressed[row] + fittings;
     double longest = extended[row] + fittings;
-    Path path =
-        paths.shared() ? paths.of(longest) : pathOf.computeIfAbsent(longest, paths::of);
+    Path path = paths.shared() ? paths.of(longest) : pathOf.computeIfAbsent(longest, paths::of);
     Rejection misfit = path.misfit(job.requirements(), shortest, longest);
     if (misfit != null) {
       return out(misfit);
     }
-    double gasLeft =
-        Load.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row]));
+    double gasLeft = Load.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row]));
     if (gasLeft < Assessment.LEAST_GAS) {
       return out(Rejection.AGEING);
     }
-    return new Result(null, new Survivor(row, pair.rod, pair.tube, shortest, longest, gasLeft, path));
+    return new Result(
+        null, new Survivor(row, pair.rod, pair.tube, shortest, longest, gasLeft, path));
   }
 
   private Pair pair(Part.Ends ends) {

@@ -53,8 +53,7 @@ final class Standing {
   /** Best first; ties by part number, then count. */
   Comparator<Candidate> order() {
     Comparator<Candidate> cost =
-        Comparator.comparing(
-            Candidate::setPrice, Comparator.nullsLast(Comparator.naturalOrder()));
+        Comparator.comparing(Candidate::setPrice, Comparator.nullsLast(Comparator.naturalOrder()));
     Comparator<Candidate> best =
         switch (job.rankBy()) {
           case LEAST_EFFORT -> Comparator.comparingDouble(Candidate::handRms);

@@ -43,10 +43,7 @@ public final class IsothermFit {
     }
     RealMatrix matrix = new Array2DRowRealMatrix(rows, false);
     double[] c =
-        new QRDecomposition(matrix)
-            .getSolver()
-            .solve(new ArrayRealVector(target, false))
-            .toArray();
+        new QRDecomposition(matrix).getSolver().solve(new ArrayRealVector(target, false)).toArray();
     double error = 0;
     for (double fitted : matrix.operate(c)) {
       error = Math.max(error, Math.abs(fitted - 1));

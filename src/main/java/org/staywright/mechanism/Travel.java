@@ -41,16 +41,7 @@ public record Travel(
       double friction) {
     DoubleSummaryStatistics lengths = Arrays.stream(length).summaryStatistics();
     return new Travel(
-        q,
-        length,
-        lengths.getMin(),
-        lengths.getMax(),
-        lever,
-        load,
-        heavy,
-        light,
-        hand,
-        friction);
+        q, length, lengths.getMin(), lengths.getMax(), lever, load, heavy, light, hand, friction);
   }
 
   public int last() {
