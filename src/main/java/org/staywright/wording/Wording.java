@@ -62,6 +62,17 @@ public final class Wording {
     return format.format(value).replaceFirst("^-(0([.,]0*)?)$", "$1").replace('-', '−');
   }
 
+  /** A number with as few decimals as it needs, up to a most. */
+  public String shortest(double value, int most) {
+    int decimals = most;
+    double shift = Math.pow(10, most);
+    while (decimals > 0 && Math.rint(value * shift) % 10 == 0) {
+      shift /= 10;
+      decimals--;
+    }
+    return number(value, decimals);
+  }
+
   /** An SI value in a unit, with its symbol: "12.5 mm". */
   public String quantity(double si, Unit unit, int decimals) {
     String joint = unit == Unit.DEGREE ? "" : "\u00a0";

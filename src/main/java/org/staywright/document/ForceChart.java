@@ -1,0 +1,161 @@
+package org.staywright.document;
+
+import static org.staywright.spring.GasSpring.GAUGE_POINT;
+import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.ROOM;
+
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.mechanism.Point;
+import org.staywright.part.Part;
+import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.GasSpring;
+import org.staywright.wording.Wording;
+
+/**
+ * Force over compression at a part's coldest, at 20 °C and at its hottest: a band each, its lower
+ * edge the rod coming out, its upper edge the rod pushed in.
+ */
+public final class ForceChart {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 20;
+  private static final int SAMPLES = 41;
+  private static final Role[] BANDS = {Role.BAND_1, Role.BAND_2, Role.BAND_3};
+  private static final Role[] CURVES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3};
+
+  private final Part part;
+  private final ChargedSpring charged;
+  private final Wording wording;
+  private final boolean fast;
+  private final double[] kelvin;
+  private final double[] compression = new double[SAMPLES];
+  private final Plot plot;
+
+  private ForceChart(Part part, boolean fast, Wording wording) {
+    this.part = part;
+    this.charged = part.spring().charged();
+    this.wording = wording;
+    this.fast = fast;
+    this.kelvin = new double[] {part.limits().coldest(), ROOM, part.limits().hottest()};
+    double stroke = part.spring().stroke();
+    for (int i = 0; i < SAMPLES; i++) {
+      compression[i] = stroke * i / (SAMPLES - 1);
+    }
+    double most = charged.compressing(stroke, part.limits().hottest());
+    if (fast) {
+      most = Math.max(most, charged.fast(0, stroke, ROOM).gasForce(stroke));
+    }
+    this.plot =
+        new Plot(Axis.within(0, MILLIMETRE.of(stroke), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
+  }
+
+  /** Slow strokes alone. */
+  public static Drawing of(Part part, Wording wording) {
+    return new ForceChart(part, false, wording).draw();
+  }
+
+  /** With the limit of a stroke too fast for heat to pass, at 20 °C. */
+  public static Drawing withFastLimit(Part part, Wording wording) {
+    return new ForceChart(part, true, wording).draw();
+  }
+
+  private Drawing draw() {
+    plot.frame(wording, wording.text("document.compression"), wording.text("document.force"));
+    for (int i = 0; i < kelvin.length; i++) {
+      double[] out = forces(kelvin[i], false);
+      double[] in = forces(kelvin[i], true);
+      plot.band(BANDS[i], millimetres(), out, in);
+      plot.curve(CURVES[i], millimetres(), out);
+      plot.curve(CURVES[i], millimetres(), in);
+    }
+    if (fast) {
+      plot.curve(Role.FAST, millimetres(), fastForces());
+    }
+    marks();
+    endLabels();
+    return plot.sketch()
+        .drawing(
+            wording.text("document.force-chart", part.number()),
+            wording.text(
+                "document.force-chart.about",
+                celsius(kelvin[0]),
+                celsius(kelvin[2]),
+                newtons(charged.extending(GAUGE_POINT, ROOM)),
+                newtons(charged.extending(part.spring().stroke() - GAUGE_POINT, ROOM))),
+            0.6);
+  }
+
+  private double[] forces(double temperature, boolean in) {
+    double[] forces = new double[SAMPLES];
+    for (int i = 0; i < SAMPLES; i++) {
+      forces[i] =
+          in
+              ? charged.compressing(compression[i], temperature)
+              : charged.extending(compression[i], temperature);
+    }
+    return forces;
+  }
+
+  private double[] fastForces() {
+    ChargedSpring.FastStroke stroke = charged.fast(0, part.spring().stroke(), ROOM);
+    double[] forces = new double[SAMPLES];
+    for (int i = 0; i < SAMPLES; i++) {
+      forces[i] = stroke.gasForce(compression[i]);
+    }
+    return forces;
+  }
+
+  private double[] millimetres() {
+    double[] millimetres = new double[SAMPLES];
+    for (int i = 0; i < SAMPLES; i++) {
+      millimetres[i] = MILLIMETRE.of(compression[i]);
+    }
+    return millimetres;
+  }
+
+  /** F1 to F4 where they are measured. */
+  private void marks() {
+    GasSpring spring = part.spring();
+    double[] places = {GAUGE_POINT, spring.stroke() - GAUGE_POINT};
+    for (int i = 0; i < 2; i++) {
+      mark(places[i], charged.extending(places[i], ROOM), "F" + (1 + i), -1);
+      mark(places[i], charged.compressing(places[i], ROOM), "F" + (3 + i), 1);
+    }
+  }
+
+  private void mark(double at, double force, String name, int side) {
+    Point place = plot.place(MILLIMETRE.of(at), force);
+    plot.sketch().circle(Role.MARK, place, 0.22);
+    Point beside = new Point(place.x(), place.y() + side);
+    plot.sketch().text(Role.LABEL, beside, Anchor.MIDDLE, Size.SMALL, name);
+  }
+
+  /** Temperatures at the right ends, pushed apart where the curves lie close. */
+  private void endLabels() {
+    double stroke = part.spring().stroke();
+    double least = 0;
+    for (int i = 0; i < kelvin.length; i++) {
+      double middle = charged.gasForce(stroke, kelvin[i]);
+      Point at = plot.place(MILLIMETRE.of(stroke), middle);
+      double y = Math.max(least, at.y());
+      least = y + 1.2;
+      plot.sketch()
+          .text(
+              CURVES[i],
+              new Point(plot.width() + 0.6, y),
+              Anchor.START,
+              Size.NORMAL,
+              celsius(kelvin[i]));
+    }
+  }
+
+  private String celsius(double temperature) {
+    return wording.quantity(temperature, CELSIUS, 0);
+  }
+
+  private String newtons(double force) {
+    return wording.quantity(force, org.staywright.unit.Unit.NEWTON, 0);
+  }
+}

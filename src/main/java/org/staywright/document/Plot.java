@@ -1,0 +1,77 @@
+package org.staywright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.mechanism.Point;
+import org.staywright.wording.Wording;
+
+/** The frame of a chart, one unit a type size: axes, grid, ticks, and places for values. */
+final class Plot {
+
+  private final Sketch sketch = new Sketch(1);
+  private final Axis x;
+  private final Axis y;
+  private final double width;
+  private final double height;
+
+  Plot(Axis x, Axis y, double width, double height) {
+    this.x = x;
+    this.y = y;
+    this.width = width;
+    this.height = height;
+  }
+
+  Sketch sketch() {
+    return sketch;
+  }
+
+  double width() {
+    return width;
+  }
+
+  Point place(double xValue, double yValue) {
+    return new Point(x.share(xValue) * width, y.share(yValue) * height);
+  }
+
+  void frame(Wording wording, String xName, String yName) {
+    for (double tick : x.ticks()) {
+      double at = place(tick, 0).x();
+      sketch.line(Role.GRID, at, 0, at, height);
+      String label = wording.number(tick, x.decimals());
+      sketch.text(Role.AXIS, new Point(at, -1), Anchor.MIDDLE, Size.SMALL, label);
+    }
+    for (double tick : y.ticks()) {
+      double at = place(0, tick).y();
+      sketch.line(Role.GRID, 0, at, width, at);
+      String label = wording.number(tick, y.decimals());
+      sketch.text(Role.AXIS, new Point(-0.6, at), Anchor.END, Size.SMALL, label);
+    }
+    sketch.line(Role.AXIS, 0, 0, width, 0);
+    sketch.text(Role.AXIS, new Point(width, -2.3), Anchor.END, Size.SMALL, xName);
+    sketch.text(Role.AXIS, new Point(-0.6, height + 1.3), Anchor.START, Size.SMALL, yName);
+  }
+
+  void curve(Role role, double[] xs, double[] ys) {
+    sketch.path(role, points(xs, ys));
+  }
+
+  /** The area between two curves. */
+  void band(Role role, double[] xs, double[] lower, double[] upper) {
+    List<Point> around = points(xs, lower);
+    List<Point> back = points(xs, upper);
+    for (int i = back.size() - 1; i >= 0; i--) {
+      around.add(back.get(i));
+    }
+    sketch.polygon(role, around);
+  }
+
+  private List<Point> points(double[] xs, double[] ys) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < xs.length; i++) {
+      points.add(place(xs[i], ys[i]));
+    }
+    return points;
+  }
+}

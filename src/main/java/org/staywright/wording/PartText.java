@@ -1,0 +1,64 @@
+package org.staywright.wording;
+
+import org.staywright.part.Coded;
+import org.staywright.part.Fitting;
+import org.staywright.part.Part;
+import org.staywright.spring.GasSpring;
+import org.staywright.unit.Unit;
+
+/** Parts in words. */
+public final class PartText {
+
+  private final Wording wording;
+
+  private PartText(Wording wording) {
+    this.wording = wording;
+  }
+
+  public static PartText in(Wording wording) {
+    return new PartText(wording);
+  }
+
+  /** The range's own description, or one sentence from the figures. */
+  public String describe(Part part) {
+    if (part.description() != null) {
+      return part.description();
+    }
+    GasSpring spring = part.spring();
+    String sentence =
+        wording.text(
+            "part.description",
+            name("family", part.family()),
+            millimetres(spring.rodDiameter()),
+            millimetres(spring.tubeDiameter()),
+            millimetres(spring.stroke()),
+            wording.shortest(spring.force(), 1),
+            name("finish", part.finish()),
+            part.ends().rod(),
+            part.ends().tube());
+    return part.damping().endZone() > 0
+        ? wording.text("part.description.end-damped", sentence)
+        : sentence;
+  }
+
+  /** The range's own description, or a few words from the figures. */
+  public String describe(Fitting fitting) {
+    if (fitting.description() != null) {
+      return fitting.description();
+    }
+    String type = name("fitting", fitting.type());
+    String finish = name("finish", fitting.finish());
+    return fitting.thread() == null
+        ? wording.text("part.fitting.description.plain", type, finish)
+        : wording.text("part.fitting.description", type, fitting.thread(), finish);
+  }
+
+  /** A value of a list in words: {@code part.finish.zinc}. */
+  public String name(String list, Coded value) {
+    return wording.text("part." + list + '.' + value.code());
+  }
+
+  private String millimetres(double metres) {
+    return wording.shortest(Unit.MILLIMETRE.of(metres), 1);
+  }
+}
