@@ -32,7 +32,7 @@ public final class Isotherm {
   private final double[] share = new double[N.length];
 
   /**
-   * @param kelvin temperature, K, 213.15…623.15
+   * @param kelvin temperature, K, 213…624
    */
   public static Isotherm at(double kelvin) {
     return new Isotherm(Nitrogen.TEMPERATURE.require("temperature", kelvin));
@@ -100,10 +100,10 @@ public final class Isotherm {
         low = density;
       }
       double next = density - miss / (scale * (1 + 2 * a[1] + a[2]));
-      if (!(next > low && next < high)) {
+      if (!(next >= low && next <= high)) {
         next = (low + high) / 2;
       }
-      if (Math.abs(next - density) <= 1e-13 * high) {
+      if (Math.abs(next - density) <= 1e-13 * next) {
         return next;
       }
       density = next;

@@ -21,8 +21,11 @@ import org.staywright.unit.Bound;
  */
 final class Nitrogen {
 
-  /** Temperatures of the gas, K: −60 °C cold soak to 350 °C after a fast stroke. */
-  static final Bound TEMPERATURE = Bound.between(213.15, 623.15, "K");
+  /**
+   * Temperatures of the gas, K: −60 °C cold soak to 350 °C after a fast stroke, to the next whole
+   * kelvin outwards, as −60 + 273.15 is a hair under 213.15.
+   */
+  static final Bound TEMPERATURE = Bound.between(213, 624, "K");
 
   /** Pressures of the gas, Pa: up to 1,000 bar. */
   static final Bound PRESSURE = Bound.between(0, 1e8, "Pa");

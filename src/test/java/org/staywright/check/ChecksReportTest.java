@@ -1,0 +1,114 @@
+package org.staywright.check;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicContainer;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.staywright.gas.GasExampleChecks;
+import org.staywright.gas.NitrogenChecks;
+import org.staywright.mechanism.StaticsChecks;
+import org.staywright.part.StandardChecks;
+import org.staywright.spring.StrengthChecks;
+import org.staywright.unit.UnitChecks;
+
+/**
+ * Every published figure against ours. {@code reports/checks.md} is written anew by each run, so
+ * that a change of a figure shows as a change of the file.
+ */
+class ChecksReportTest {
+
+  private static final Path REPORT = Path.of("reports", "checks.md");
+
+  private static final String HEAD =
+      """
+      # Checks against published figures
+
+      Written by `ChecksReportTest` on every run of the tests; do not edit. The test fails where a
+      deviation exceeds its tolerance. Tolerances in percent are of the published figure, or half of
+      its last printed digit where that is coarser. Sources end in "from memory" where nobody looked
+      the figure up; what the figures are of is explained in `src/site/markdown/physics.md`.
+      """;
+
+  private static final Map<String, List<Check>> SUBJECTS = new LinkedHashMap<>();
+
+  static {
+    SUBJECTS.put("Units", UnitChecks.all());
+    SUBJECTS.put("Nitrogen: single published values", NitrogenChecks.points());
+    SUBJECTS.put("Nitrogen: virial coefficients", NitrogenChecks.virials());
+    SUBJECTS.put("Nitrogen: slow and fast changes", GasExampleChecks.all());
+    SUBJECTS.put("Buckling of one section", StrengthChecks.buckling());
+    SUBJECTS.put("Buckling of two sections", StrengthChecks.stepped());
+    SUBJECTS.put("Thick tubes", StrengthChecks.tubes());
+    SUBJECTS.put("Flaps on hinges", StaticsChecks.all());
+    SUBJECTS.put("Preferred numbers", StandardChecks.preferredNumbers());
+    SUBJECTS.put("Threads", StandardChecks.threads());
+    SUBJECTS.put("Nitrogen: table", NitrogenChecks.table());
+  }
+
+  @TestFactory
+  Stream<DynamicContainer> oursMeetsWhatIsPublished() {
+    return SUBJECTS.entrySet().stream()
+        .map(
+            subject ->
+                DynamicContainer.dynamicContainer(
+                    subject.getKey(),
+                    subject.getValue().stream()
+                        .map(
+                            check ->
+                                DynamicTest.dynamicTest(
+                                    check.quantity(),
+                                    () -> assertTrue(check.holds(), check::row)))));
+  }
+
+  @Test
+  void theReportIsWritten() throws IOException {
+    Files.createDirectories(REPORT.getParent());
+    Files.writeString(REPORT, report());
+  }
+
+  private static String report() {
+    StringBuilder text = new StringBuilder(HEAD);
+    text.append("\n| subject | figures | largest share of its tolerance used |\n|---|---|---|\n");
+    SUBJECTS.forEach(
+        (subject, checks) ->
+            text.append("| ")
+                .append(subject)
+                .append(" | ")
+                .append(checks.size())
+                .append(" | ")
+                .append(Math.round(100 * most(checks)))
+                .append(" % |\n"));
+    SUBJECTS.forEach(
+        (subject, checks) -> {
+          text.append("\n## ").append(subject).append("\n\n");
+          List<String> sources = checks.stream().map(Check::source).distinct().toList();
+          boolean one = sources.size() == 1;
+          if (one) {
+            text.append("Source: ").append(sources.get(0)).append(".\n\n");
+          }
+          text.append("| figure | published | ours | unit | deviation | tolerance |");
+          text.append(
+              one ? "\n|---|---|---|---|---|---|\n" : " source |\n|---|---|---|---|---|---|---|\n");
+          for (Check check : checks) {
+            text.append(check.row()).append(one ? "\n" : " " + check.source() + " |\n");
+          }
+        });
+    return text.toString();
+  }
+
+  private static double most(List<Check> checks) {
+    return checks.stream()
+        .mapToDouble(check -> Math.abs(check.deviation()) / check.tolerance())
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,75 @@
+package org.staywright.gas;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.staywright.unit.Refusal;
+
+class IsentropeTest {
+
+  @Test
+  void keepsTheEntropy() {
+    for (double kelvin = 233.15; kelvin <= 353.15; kelvin += 20) {
+      for (double bar : new double[] {1, 20, 80, 150, 250}) {
+        double start = Isotherm.at(kelvin).density(bar * 1e5);
+        double entropy = Isotherm.at(kelvin).state(start).entropy();
+        double least = kelvin > 290 ? 0.7 : 1;
+        for (double ratio : new double[] {least, 1.1, 1.4, 1.8}) {
+          double hot = Isentrope.temperature(start, kelvin, ratio * start);
+          double after = Isotherm.at(hot).state(ratio * start).entropy();
+          assertEquals(entropy, after, 1e-7 * entropy, kelvin + " K, " + bar + " bar, " + ratio);
+        }
+      }
+    }
+  }
+
+  /** −dp/dv·v/p = κ along the path, by finite differences. */
+  @Test
+  void risesByTheIsentropicExponent() {
+    double start = Isotherm.at(293.15).density(150e5);
+    double up = Isentrope.pressure(start, 293.15, start * 1.0001);
+    double down = Isentrope.pressure(start, 293.15, start * 0.9999);
+    double slope = Math.log(up / down) / Math.log(1.0001 / 0.9999);
+    assertEquals(Isotherm.at(293.15).state(start).isentropicExponent(), slope, 1e-6);
+  }
+
+  @Test
+  void interpolatesAsGoodAsExactly() {
+    double worst = 0;
+    for (double kelvin = 213.15; kelvin <= 353.15; kelvin += 20) {
+      for (double bar : new double[] {5, 50, 150, 250}) {
+        double start = Isotherm.at(kelvin).density(bar * 1e5);
+        double least = kelvin > 310 ? 0.6 : 1.1;
+        for (double ratio : new double[] {least, 1.3, 1.9}) {
+          Isentrope isentrope = Isentrope.between(start, kelvin, ratio * start);
+          for (int i = 0; i <= 20; i++) {
+            double density = start * (1 + (ratio - 1) * i / 20);
+            double exact = Isentrope.temperature(start, kelvin, density);
+            double pressure = Isotherm.at(exact).pressure(density);
+            worst = Math.max(worst, Math.abs(isentrope.temperature(density) / exact - 1));
+            worst = Math.max(worst, Math.abs(isentrope.pressure(density) / pressure - 1));
+          }
+        }
+      }
+    }
+    System.out.printf("Isentrope, interpolated against exact: %.1e%n", worst);
+    assertTrue(worst < 1e-6, "worst " + worst);
+  }
+
+  @Test
+  void staysWhereNothingChanges() {
+    double start = Isotherm.at(293.15).density(100e5);
+    assertEquals(293.15, Isentrope.temperature(start, 293.15, start), 1e-7);
+    assertEquals(100e5, Isentrope.between(start, 293.15, start).pressure(start), 1);
+  }
+
+  @Test
+  void refusesAStrokeThatEndsTooHotOrTooCold() {
+    double start = Isotherm.at(353.15).density(100e5);
+    assertThrows(Refusal.class, () -> Isentrope.temperature(start, 353.15, 5 * start));
+    double cold = Isotherm.at(233.15).density(100e5);
+    assertThrows(Refusal.class, () -> Isentrope.temperature(cold, 233.15, 0.3 * cold));
+  }
+}

@@ -1,0 +1,71 @@
+package org.staywright.mechanism;
+
+import static org.staywright.unit.Unit.STANDARD_GRAVITY;
+
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.staywright.check.Check;
+import org.staywright.check.Facts;
+
+/** Flaps on hinges against worked examples of statics. */
+public final class StaticsChecks {
+
+  private StaticsChecks() {}
+
+  public static List<Check> all() {
+    return List.of(hatch(10), hatch(35), hatch(70), ceilingHatch(), loftDoor());
+  }
+
+  /** 12 kg held by a vertical force at the far edge: the same at every angle. */
+  private static Check hatch(double degrees) {
+    CSVRecord row = Facts.example("moments", "uniform hatch hinged at edge", "F");
+    Travel travel = flap(12, 0.5, new Point(1, 0), degrees, 1).travel(Math.toRadians(degrees));
+    int last = travel.last();
+    double force = -travel.load()[last] / (travel.hand() * Math.cos(travel.q()[last]));
+    String what = "hatch of 12 kg, vertical force at its edge, open " + (int) degrees + "°";
+    return Check.printed(
+        what, row.get("value"), force, "N", 0.1, Facts.source(row) + "; g = 9.8 m/s² in the book");
+  }
+
+  private static Check ceilingHatch() {
+    CSVRecord row = Facts.example("moments", "ceiling hatch hinged at end", "F ; hinge");
+    Travel travel = flap(180 / STANDARD_GRAVITY, 0.5, new Point(0.5, 0), 60, 1).travel(1);
+    double force = -travel.load()[0] / travel.hand();
+    String published = row.get("value").substring(0, row.get("value").indexOf(' '));
+    return Check.printed(
+        "hatch of 180 N, vertical force at its centre, closed",
+        published,
+        force,
+        "N",
+        0.01,
+        Facts.source(row) + " (answer by statics)");
+  }
+
+  /** OA = OB = 1 m, the strut AB as the spring: its force from the lever dL/dθ. */
+  private static Check loftDoor() {
+    double angle = Math.toRadians(50);
+    Travel travel = flap(100 / STANDARD_GRAVITY, 0.5, new Point(1, 0), 50, 1).travel(angle);
+    int last = travel.last();
+    return Check.printed(
+        "loft door of 100 N at 50°, force in the strut",
+        "35.5",
+        -travel.load()[last] / travel.lever()[last],
+        "N",
+        0.01,
+        "M2 textbook exercise with the book's answer, community.tes.com threads/m2-question.509663");
+  }
+
+  private static HingedFlap flap(
+      double mass, double centre, Point handle, double degrees, double mount) {
+    return new HingedFlap(
+        new HingedFlap.Masses(mass, mass, mass),
+        new Point(centre, 0),
+        handle,
+        1,
+        Math.toRadians(degrees),
+        0,
+        0,
+        // The strut's foot lies where the closed door ends: they part as it opens.
+        new Mounts(new Point(mount, 0), new Point(1, 0), 0, Mounts.RodEnd.EITHER));
+  }
+}
