@@ -39,7 +39,7 @@ class ArchitectureTest {
     MAY_USE.put("mechanism", List.of("unit"));
     MAY_USE.put("part", List.of("spring", "unit"));
     MAY_USE.put("motion", List.of("mechanism", "spring", "gas", "unit"));
-    MAY_USE.put("fit", List.of("part", "mechanism", "motion", "spring", "unit"));
+    MAY_USE.put("fit", List.of("part", "mechanism", "motion", "spring", "gas", "unit"));
     MAY_USE.put("caution", List.of("fit", "part", "mechanism", "spring", "unit"));
     MAY_USE.put("wording", List.of("caution", "fit", "part", "unit"));
     MAY_USE.put("form", List.of("fit", "part", "mechanism", "unit"));

@@ -1,0 +1,102 @@
+package org.staywright.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.staywright.part.Range;
+
+/**
+ * The fast screening against the plain assessment of every part, on random jobs. Replay a failure
+ * with -Dstaywright.seed=….
+ */
+class RandomRankingTest {
+
+  private static final int JOBS = 60;
+  private static final int PARTS = 1500;
+
+  private final long seed = Long.getLong("staywright.seed", System.currentTimeMillis() & 0xffffff);
+
+  @Test
+  void ranksAsThePlainAssessmentOfEveryPartDoes() {
+    System.out.println("RandomRankingTest seed " + seed);
+    Set<Rejection> seen = EnumSet.noneOf(Rejection.class);
+    int fitting = 0;
+    int near = 0;
+    for (int i = 0; i < JOBS; i++) {
+      Random random = new Random(seed + i);
+      Range range = Samples.randomRange(random, PARTS);
+      Job job = Samples.randomJob(random);
+      if (!job.mechanism().faults().isEmpty()) {
+        continue;
+      }
+      String where = "seed " + seed + ", job " + i;
+      Ranking fast = Ranking.of(range, job);
+      Ranking plain = plainly(range, job);
+      assertEquals(plain.rejected(), fast.rejected(), where);
+      assertEquals(plain.fitsTotal(), fast.fitsTotal(), where);
+      assertEquals(plain.nearTotal(), fast.nearTotal(), where);
+      assertEquals(names(plain.fits()), names(fast.fits()), where);
+      assertEquals(names(plain.near()), names(fast.near()), where);
+      int rejected = fast.rejected().values().stream().mapToInt(Integer::intValue).sum();
+      assertEquals(fast.considered(), fast.fitsTotal() + fast.nearTotal() + rejected, where);
+      fast.rejected().forEach((reason, count) -> note(seen, reason, count));
+      fitting += fast.fitsTotal();
+      near += fast.nearTotal();
+    }
+    assertTrue(fitting > 0 && near > 0, "the jobs are too hard to tell anything");
+    assertTrue(seen.size() >= 11, "only these rejections occurred: " + seen);
+  }
+
+  private static void note(Set<Rejection> seen, Rejection reason, int count) {
+    if (count > 0) {
+      seen.add(reason);
+    }
+  }
+
+  private static List<String> names(List<Fit> fits) {
+    return fits.stream().map(fit -> fit.count() + " × " + fit.part().number()).toList();
+  }
+
+  private static Ranking plainly(Range range, Job job) {
+    Map<Rejection, Integer> rejected = new EnumMap<>(Rejection.class);
+    for (Rejection reason : Rejection.values()) {
+      rejected.put(reason, 0);
+    }
+    List<Candidate> fits = new ArrayList<>();
+    List<Candidate> near = new ArrayList<>();
+    for (int row = 0; row < range.size(); row++) {
+      for (int count : job.springCounts()) {
+        Assessment one = Assessment.of(job, range, range.part(row), count);
+        if (one.rejection() != null) {
+          rejected.merge(one.rejection(), 1, Integer::sum);
+        } else {
+          (one.fit().fits() ? fits : near).add(Candidate.of(job, row, one.fit()));
+        }
+      }
+    }
+    Standing standing = new Standing(job, fits, near);
+    return new Ranking(
+        range.size() * job.springCounts().size(),
+        fits.size(),
+        near.size(),
+        rejected,
+        top(job, fits, standing),
+        top(job, near, standing));
+  }
+
+  private static List<Fit> top(Job job, List<Candidate> candidates, Standing standing) {
+    return candidates.stream()
+        .sorted(standing.order())
+        .limit(job.limit())
+        .map(Candidate::exact)
+        .toList();
+  }
+}
