@@ -1,0 +1,159 @@
+package org.staywright.form;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.staywright.part.Coded;
+import org.staywright.part.PartNumber;
+import org.staywright.unit.Bound;
+import org.staywright.unit.Fault;
+
+/**
+ * The cells of one row by column, read one after the other; whatever is wrong with them is
+ * collected. A reader gets null, NaN or 0 for a cell at fault, and asks at the end.
+ */
+public final class Cells {
+
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d{1,20}(\\.\\d{0,20})?|\\.\\d{1,20})([eE][+-]?\\d{1,3})?");
+  private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
+  private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final int LONGEST_TEXT = 200;
+
+  private final UnaryOperator<String> cell;
+  private final List<Fault> faults = new ArrayList<>();
+
+  /**
+   * @param cell text of a column, null or blank where nothing was given
+   */
+  public Cells(UnaryOperator<String> cell) {
+    this.cell = cell;
+  }
+
+  /** All that was wrong so far. */
+  public List<Fault> faults() {
+    return List.copyOf(faults);
+  }
+
+  void fault(Fault fault) {
+    faults.add(fault);
+  }
+
+  /** The text of a cell, null where nothing was given. */
+  String optional(String column) {
+    String text = cell.apply(column);
+    if (text == null || text.isBlank()) {
+      return null;
+    }
+    text = text.strip();
+    if (text.length() > LONGEST_TEXT) {
+      faults.add(new Fault(column, clip(text), "≤ " + LONGEST_TEXT, "too-long"));
+      return null;
+    }
+    if (text.chars().anyMatch(Character::isISOControl)) {
+      faults.add(new Fault(column, clip(text), "", "control-character"));
+      return null;
+    }
+    return text;
+  }
+
+  String required(String column, String expected) {
+    String text = optional(column);
+    if (text == null && !faulty(column)) {
+      faults.add(new Fault(column, null, expected, "missing"));
+    }
+    return text;
+  }
+
+  String partNumber(String column) {
+    String expected = PartNumber.PATTERN.pattern();
+    String text = required(column, expected);
+    if (text != null && !PartNumber.PATTERN.matcher(text).matches()) {
+      faults.add(new Fault(column, clip(text), expected, "not-of-the-form"));
+    }
+    return text;
+  }
+
+  double number(NumberColumn number) {
+    String column = number.column();
+    Bound bound = number.bound();
+    if (Double.isNaN(number.whenEmpty())) {
+      required(column, bound.text());
+    }
+    String text = optional(column);
+    if (text == null) {
+      return number.whenEmpty();
+    }
+    if (!NUMBER.matcher(text).matches()) {
+      String code = COMMA.matcher(text).matches() ? "decimal-comma" : "not-a-number";
+      faults.add(new Fault(column, clip(text), bound.text(), code));
+      return Double.NaN;
+    }
+    double value = Double.parseDouble(text);
+    if (!bound.holds(value)) {
+      faults.add(bound.fault(column, clip(text)));
+      return Double.NaN;
+    }
+    return NumberColumn.tidy(value);
+  }
+
+  int whole(String column, int least, int most, int whenEmpty) {
+    String text = optional(column);
+    if (text == null) {
+      return whenEmpty;
+    }
+    Bound bound = Bound.between(least, most, "");
+    if (!WHOLE.matcher(text).matches()) {
+      faults.add(new Fault(column, clip(text), bound.text(), "not-whole"));
+      return whenEmpty;
+    }
+    int value = Integer.parseInt(text);
+    if (!bound.holds(value)) {
+      faults.add(bound.fault(column, clip(text)));
+    }
+    return value;
+  }
+
+  LocalDate date(String column) {
+    String text = optional(column);
+    try {
+      return text == null ? null : LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      faults.add(new Fault(column, clip(text), "YYYY-MM-DD", "not-of-the-form"));
+      return null;
+    }
+  }
+
+  <E extends Enum<E> & Coded> E choice(String column, Class<E> type) {
+    String expected =
+        Arrays.stream(type.getEnumConstants()).map(Coded::code).collect(Collectors.joining(" | "));
+    String text = required(column, expected);
+    if (text == null) {
+      return null;
+    }
+    E constant = Coded.of(type, text).orElse(null);
+    if (constant == null) {
+      faults.add(new Fault(column, clip(text), expected, "not-a-choice"));
+    }
+    return constant;
+  }
+
+  /** Money, null where it is not any. */
+  static BigDecimal money(String text) {
+    return text.matches("\\d{1,9}(\\.\\d{1,4})?") ? new BigDecimal(text) : null;
+  }
+
+  private boolean faulty(String column) {
+    return faults.stream().anyMatch(fault -> fault.where().equals(column));
+  }
+
+  private static String clip(String text) {
+    return text.length() <= 60 ? text : text.substring(0, 60) + "…";
+  }
+}

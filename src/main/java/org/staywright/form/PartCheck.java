@@ -1,0 +1,88 @@
+package org.staywright.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.part.Part;
+import org.staywright.spring.GasSpring;
+import org.staywright.unit.Bound;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
+import org.staywright.unit.Unit;
+
+/** What the numbers of a part must have in common, so that every figure of it can be computed. */
+final class PartCheck {
+
+  /** How far extended less compressed length may be from the stroke, mm. */
+  private static final double LENGTH_SLACK_MM = 1;
+
+  /** Where the equation of state of nitrogen ends. */
+  private static final Bound HIGHEST = Bound.between(0, 1000, "bar");
+
+  private final Part part;
+  private final GasSpring spring;
+  private final List<Fault> faults = new ArrayList<>();
+
+  private PartCheck(Part part) {
+    this.part = part;
+    spring = part.spring();
+  }
+
+  /** All that does not go together. */
+  static List<Fault> of(Part part) {
+    PartCheck check = new PartCheck(part);
+    check.dimensions();
+    if (check.faults.isEmpty()) {
+      check.gas();
+    }
+    return check.faults;
+  }
+
+  private void dimensions() {
+    within(PartColumn.BORE_DIAMETER, PartColumn.ROD_DIAMETER, PartColumn.TUBE_DIAMETER);
+    double stroke = PartColumn.STROKE.of(part);
+    double compressed = PartColumn.COMPRESSED_LENGTH.of(part);
+    Bound length =
+        Bound.between(
+            compressed + stroke - LENGTH_SLACK_MM, compressed + stroke + LENGTH_SLACK_MM, "mm");
+    require(PartColumn.EXTENDED_LENGTH, length);
+    // Less stroke than twice the gauge distance has no F2; the bound of the column sees to that.
+    require(PartColumn.COMPRESSED_LENGTH, new Bound(stroke, true, Double.MAX_VALUE, true, "mm"));
+    require(PartColumn.END_DAMPING, Bound.between(0, stroke, "mm"));
+    require(PartColumn.FORCE_TOLERANCE, new Bound(0, false, spring.force(), true, "N"));
+    double coldest = PartColumn.MIN_TEMPERATURE.of(part);
+    require(PartColumn.MAX_TEMPERATURE, new Bound(Math.max(coldest, 20), false, 150, false, "°C"));
+    double left = spring.gasVolume(spring.stroke(), part.limits().hottest());
+    double taken = NumberColumn.tidy(Unit.MILLILITRE.of(spring.gasVolume() - left));
+    require(PartColumn.GAS_VOLUME, new Bound(taken, true, 100_000, false, "ml"));
+  }
+
+  private void within(PartColumn middle, PartColumn inner, PartColumn outer) {
+    require(middle, new Bound(inner.of(part), true, outer.of(part), true, "mm"));
+  }
+
+  /** Filled, heated and pushed in fast: the gas must stay where its equation of state holds. */
+  private void gas() {
+    try {
+      double strongest = 1 + part.forceTolerance() / spring.force();
+      spring.charged(2 - strongest, 1);
+      double peak =
+          spring
+              .charged(strongest, 1)
+              .fast(0, spring.stroke(), part.limits().hottest())
+              .pressure(spring.stroke());
+      HIGHEST.require("pressure", Unit.BAR.of(peak));
+    } catch (Refusal refusal) {
+      Fault gas = refusal.faults().get(0);
+      String value = NumberColumn.text(PartColumn.FORCE_CLASS.of(part));
+      String bound = gas.where() + " " + gas.bound();
+      faults.add(new Fault(PartColumn.FORCE_CLASS.column(), value, bound, "gas-out-of-bounds"));
+    }
+  }
+
+  private void require(PartColumn column, Bound bound) {
+    double value = column.of(part);
+    if (!bound.holds(value)) {
+      faults.add(bound.fault(column.column(), NumberColumn.text(value)));
+    }
+  }
+}
