@@ -1,0 +1,267 @@
+package org.staywright.mechanism;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.staywright.unit.Fault;
+
+/** Worked examples are in {@link StaticsChecks}. */
+class HingedFlapTest {
+
+  private static final long SEED = 20_260_703;
+  private static final List<Flap> FLAPS = flaps();
+
+  /** Angle of the finite differences, rad. */
+  private static final double STEP = 1e-5;
+
+  @Test
+  void leverIsTheSlopeOfTheSpringsLength() {
+    for (Flap flap : FLAPS) {
+      Travel travel = flap.made().travel(flap.end());
+      for (int i = 0; i < travel.q().length; i++) {
+        double q = travel.q()[i];
+        assertEquals(flap.length(q), travel.length()[i], 1e-12, flap.place());
+        double slope = (flap.length(q + STEP) - flap.length(q - STEP)) / (2 * STEP);
+        assertEquals(slope, travel.lever()[i], 1e-8, flap.place());
+      }
+    }
+  }
+
+  @Test
+  void loadIsTheSlopeOfThePotentialEnergy() {
+    for (Flap flap : FLAPS) {
+      Travel travel = flap.made().travel(flap.end());
+      for (int i = 0; i < travel.q().length; i++) {
+        double q = travel.q()[i];
+        double slope = (flap.energy(q + STEP) - flap.energy(q - STEP)) / (2 * STEP);
+        assertEquals(-slope, travel.load()[i], 1e-6, flap.place());
+        assertEquals(-1.1 * slope, travel.heavy()[i], 1e-6, flap.place());
+        assertEquals(-0.8 * slope, travel.light()[i], 1e-6, flap.place());
+      }
+    }
+  }
+
+  /** The loads summed over the whole travel are the energy between its ends (Simpson's rule). */
+  @Test
+  void workOverTheTravelIsTheEnergyBetweenItsEnds() {
+    for (Flap flap : FLAPS) {
+      Travel travel = flap.made().travel(flap.end());
+      double work = 0;
+      double way = 0;
+      for (int i = 0; i <= travel.last(); i++) {
+        int weight = i == 0 || i == travel.last() ? 1 : i % 2 == 1 ? 4 : 2;
+        double step = flap.end() / travel.last() / 3;
+        work += weight * step * travel.load()[i];
+        way += weight * step * travel.lever()[i];
+      }
+      assertEquals(flap.energy(0) - flap.energy(flap.end()), work, 1e-4, flap.place());
+      assertEquals(flap.length(flap.end()) - flap.length(0), way, 1e-3, flap.place());
+    }
+  }
+
+  @Test
+  void risesByTheHeightBetweenItsMounts() {
+    for (Flap flap : FLAPS) {
+      for (double share : new double[] {0, 0.4, 1}) {
+        double q = share * flap.end();
+        double up = flap.height(flap.moving, q) - flap.height(flap.frame, 0);
+        assertEquals(up / flap.length(q), flap.made().rise(q), 1e-9, flap.place());
+      }
+    }
+  }
+
+  @Test
+  void aMirroredFlapIsTheSameFlap() {
+    for (Flap flap : FLAPS) {
+      Travel one = flap.made().travel(flap.end());
+      Travel other = flap.mirrored().made().travel(flap.end());
+      assertArrayEquals(one.length(), other.length(), 1e-12, flap.place());
+      assertArrayEquals(one.lever(), other.lever(), 1e-12, flap.place());
+      assertArrayEquals(one.load(), other.load(), 1e-9, flap.place());
+      assertEquals(flap.made().rise(0.3), flap.mirrored().made().rise(0.3), 1e-12);
+    }
+  }
+
+  @Test
+  void tiltByAQuarterTurnsAGravityMomentIntoNone() {
+    Flap flap = new Flap(0, 10, new Point(0.5, 0), 1, 1.2, Math.PI / 2, at(0.1, -0.2), at(0.3, 0));
+    assertEquals(0, flap.made().travel(1.2).load()[0], 1e-12);
+    Flap level = new Flap(0, 10, new Point(0.5, 0), 1, 1.2, 0, at(0.1, -0.2), at(0.3, 0));
+    assertEquals(-10 * 9.80665 * 0.5, level.made().travel(1.2).load()[0], 1e-12);
+  }
+
+  @Test
+  void samplesEvenlyToAnyEnd() {
+    Travel travel = FLAPS.get(0).made().travel(0.6);
+    assertEquals(61, travel.q().length);
+    assertEquals(0, travel.q()[0]);
+    assertEquals(0.6, travel.q()[60], 1e-15);
+    assertEquals(0.01, travel.q()[1], 1e-15);
+    assertTrue(travel.shortest() <= travel.length()[30]);
+    assertTrue(travel.longest() >= travel.length()[30]);
+  }
+
+  @Test
+  void mountsApartAcrossTheSideViewMakeTheSpringLonger() {
+    Flap flap = FLAPS.get(0);
+    HingedFlap flat = flap.made();
+    HingedFlap askew =
+        new HingedFlap(
+            flat.masses(),
+            flat.centreOfMass(),
+            flat.handle(),
+            flat.sense(),
+            flat.end(),
+            flat.tilt(),
+            flat.friction(),
+            new Mounts(flap.frame, flap.moving, 0.05, Mounts.RodEnd.EITHER));
+    Travel travel = askew.travel(flap.end());
+    for (int i = 0; i <= travel.last(); i++) {
+      double q = travel.q()[i];
+      assertEquals(Math.hypot(flap.length(q), 0.05), travel.length()[i], 1e-12);
+      double slope = (askew.length(q + STEP) - askew.length(q - STEP)) / (2 * STEP);
+      assertEquals(slope, travel.lever()[i], 1e-8);
+    }
+  }
+
+  @Test
+  void soundGeometryHasNoFaults() {
+    assertEquals(List.of(), codes(at(0.1, -0.2), at(0.3, 0), 1, 1.2));
+  }
+
+  @Test
+  void refusesMountsThatCoincide() {
+    assertEquals(List.of("mounts-coincide"), codes(at(0.3, 0), at(0.3, 0), 1, 1.2));
+  }
+
+  @Test
+  void refusesMountsThatPassThroughEachOther() {
+    // On one circle about the hinge, 40° ahead.
+    Point ahead = at(0.3, 0).turned(Math.toRadians(40));
+    assertEquals(List.of("mounts-pass-through"), codes(ahead, at(0.3, 0), 1, 1.2));
+    assertEquals(List.of(), codes(ahead, at(0.3, 0), 1, Math.toRadians(30)));
+    assertEquals(List.of(), codes(ahead, at(0.3, 0), -1, 1.2));
+    Point behind = at(0.3, 0).turned(Math.toRadians(-40));
+    assertEquals(List.of("mounts-pass-through"), codes(behind, at(0.3, 0), -1, 1.2));
+  }
+
+  @Test
+  void refusesMountsAtTheHinge() {
+    assertEquals(List.of("mount-at-hinge"), codes(at(0, 0), at(0.3, 0), 1, 1.2));
+    assertEquals(List.of("mount-at-hinge"), codes(at(0.3, 0), at(0, 0), 1, 1.2));
+    assertEquals(List.of("mount-at-hinge", "mount-at-hinge"), codes(at(0, 0), at(0, 0), 1, 1.2));
+  }
+
+  @Test
+  void refusesAHandleAtTheHinge() {
+    HingedFlap flap = new Flap(0, 10, at(0.5, 0), 1, 1, 0, at(0.1, -0.2), at(0.3, 0)).made();
+    HingedFlap held =
+        new HingedFlap(flap.masses(), flap.centreOfMass(), at(0, 0), 1, 1, 0, 0, flap.mounts());
+    assertEquals("handle-at-hinge", held.faults().get(0).code());
+    assertEquals("handle", held.faults().get(0).where());
+  }
+
+  private static List<String> codes(Point frame, Point moving, int sense, double end) {
+    HingedFlap flap = new Flap(0, 10, at(0.5, 0), sense, end, 0, frame, moving).made();
+    return flap.faults().stream().map(Fault::code).toList();
+  }
+
+  private static Point at(double x, double y) {
+    return new Point(x, y);
+  }
+
+  private static List<Flap> flaps() {
+    Random random = new Random(SEED);
+    System.out.println("HingedFlapTest seed " + SEED);
+    return IntStream.range(0, 60).mapToObj(draw -> Flap.random(draw, random)).toList();
+  }
+
+  /** The same flap by another route: turned as a whole, heights and distances read off. */
+  private record Flap(
+      int draw,
+      double mass,
+      Point centre,
+      int sense,
+      double end,
+      double tilt,
+      Point frame,
+      Point moving) {
+
+    static Flap random(int draw, Random random) {
+      while (true) {
+        Flap flap =
+            new Flap(
+                draw,
+                1 + 50 * random.nextDouble(),
+                anywhere(random),
+                draw % 2 == 0 ? 1 : -1,
+                0.3 + 1.7 * random.nextDouble(),
+                Math.PI * (random.nextDouble() - 0.5),
+                anywhere(random),
+                anywhere(random));
+        // Nearly touching mounts have lengths that no difference quotient follows.
+        boolean apart =
+            IntStream.rangeClosed(0, 60).allMatch(i -> flap.length(flap.end * i / 60) > 0.1);
+        if (apart) {
+          return flap;
+        }
+      }
+    }
+
+    private static Point anywhere(Random random) {
+      return new Point(random.nextDouble() * 1.6 - 0.8, random.nextDouble() * 1.6 - 0.8);
+    }
+
+    HingedFlap made() {
+      return new HingedFlap(
+          new HingedFlap.Masses(mass, 1.1 * mass, 0.8 * mass),
+          centre,
+          new Point(0.8, 0),
+          sense,
+          end,
+          tilt,
+          0,
+          new Mounts(frame, moving, 0, Mounts.RodEnd.EITHER));
+    }
+
+    Flap mirrored() {
+      return new Flap(
+          draw,
+          mass,
+          new Point(-centre.x(), centre.y()),
+          -sense,
+          end,
+          -tilt,
+          new Point(-frame.x(), frame.y()),
+          new Point(-moving.x(), moving.y()));
+    }
+
+    double energy(double q) {
+      return mass * 9.80665 * height(centre, q);
+    }
+
+    /** Height over the hinge in the world: polar angle plus opening plus tilt. */
+    double height(Point point, double q) {
+      double angle = Math.atan2(point.y(), point.x()) + sense * q + tilt;
+      return Math.hypot(point.x(), point.y()) * Math.sin(angle);
+    }
+
+    /** By the law of cosines in the triangle hinge, frame mount, moving mount. */
+    double length(double q) {
+      double a = Math.hypot(frame.x(), frame.y());
+      double b = Math.hypot(moving.x(), moving.y());
+      double between =
+          Math.atan2(moving.y(), moving.x()) + sense * q - Math.atan2(frame.y(), frame.x());
+      return Math.sqrt(a * a + b * b - 2 * a * b * Math.cos(between));
+    }
+
+    String place() {
+      return "seed " + SEED + ", " + this;
+    }
+  }
+}
