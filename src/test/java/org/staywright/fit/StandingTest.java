@@ -1,0 +1,60 @@
+package org.staywright.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class StandingTest {
+
+  private static final Candidate CALM = candidate(0, 1, 10, 0.1, "40.00", 7);
+  private static final Candidate CHEAP = candidate(1, 1, 25, 0.2, "20.00", 14);
+  private static final Candidate SOON = candidate(2, 2, 30, 0.3, "60.00", 0);
+  private static final Candidate PRICELESS = candidate(3, 2, 40, 0.9, null, 0);
+  private static final List<Candidate> ALL = List.of(PRICELESS, SOON, CHEAP, CALM);
+
+  private static Candidate candidate(
+      int row, int count, double rms, double margin, String price, int days) {
+    return new Candidate(
+        row, count, true, rms, margin, price == null ? null : new BigDecimal(price), days, null);
+  }
+
+  private static List<Integer> order(RankBy by) {
+    Job lid = Samples.lid();
+    Job job = Samples.job(lid.mechanism(), lid.requirements().openStop(), by);
+    Standing standing = new Standing(job, ALL, List.of());
+    return ALL.stream().sorted(standing.order()).map(Candidate::row).toList();
+  }
+
+  /**
+   * Worked by hand from the contract's formula, with a hand limit of 50 N and 20.00 the cheapest.
+   */
+  @Test
+  void balancedScoreIsTheWeightedSumOfItsFourTerms() {
+    Standing standing = new Standing(Samples.lid(), ALL, List.of());
+    // effort 1 − 10/50 = 0.8, margin 0.1/0.5 = 0.2, price 20/40 = 0.5, supply 1/(1 + 1) = 0.5
+    assertEquals(
+        100 * (0.45 * 0.8 + 0.25 * 0.2 + 0.15 * 0.5 + 0.15 * 0.5), standing.score(CALM), 1e-9);
+    // effort 0.2, margin 1 (capped), price 0 (unknown), supply 1
+    assertEquals(100 * (0.45 * 0.2 + 0.25 + 0.15), standing.score(PRICELESS), 1e-9);
+  }
+
+  @Test
+  void eachOrderPutsFirstWhatItNames() {
+    assertEquals(List.of(0, 1, 2, 3), order(RankBy.LEAST_EFFORT));
+    assertEquals(List.of(1, 0, 2, 3), order(RankBy.LOWEST_COST));
+    assertEquals(List.of(2, 3, 0, 1), order(RankBy.SOONEST));
+    assertEquals(List.of(3, 2, 1, 0), order(RankBy.MOST_MARGIN));
+  }
+
+  @Test
+  void tiesGoByPartNumberThenCount() {
+    Candidate a1 = candidate(4, 1, 10, 0.1, "40.00", 7);
+    Candidate a2 = candidate(4, 2, 10, 0.1, "40.00", 7);
+    Candidate b1 = candidate(5, 1, 10, 0.1, "40.00", 7);
+    Standing standing = new Standing(Samples.lid(), List.of(a1, a2, b1), List.of());
+    assertEquals(List.of(a1, a2, b1), Stream.of(b1, a2, a1).sorted(standing.order()).toList());
+  }
+}
