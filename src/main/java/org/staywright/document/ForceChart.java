@@ -3,6 +3,7 @@ package org.staywright.document;
 import static org.staywright.spring.GasSpring.GAUGE_POINT;
 import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
 import static org.staywright.unit.Unit.ROOM;
 
 import org.staywright.document.Shape.Anchor;
@@ -70,8 +71,10 @@ public final class ForceChart {
       plot.curve(CURVES[i], millimetres(), out);
       plot.curve(CURVES[i], millimetres(), in);
     }
+    plot.caption(wording.text("document.force.bands"));
     if (fast) {
       plot.curve(Role.FAST, millimetres(), fastForces());
+      fastLabel();
     }
     marks();
     endLabels();
@@ -107,6 +110,13 @@ public final class ForceChart {
     return forces;
   }
 
+  /** Low in the chart, where no curve of a charged spring comes. */
+  private void fastLabel() {
+    plot.sketch().line(Role.FAST, 1, 1.3, 4, 1.3);
+    String text = wording.text("document.force.fast");
+    plot.sketch().text(Role.LABEL, new Point(4.6, 1.3), Anchor.START, Size.SMALL, text);
+  }
+
   private double[] millimetres() {
     double[] millimetres = new double[SAMPLES];
     for (int i = 0; i < SAMPLES; i++) {
@@ -128,7 +138,9 @@ public final class ForceChart {
   private void mark(double at, double force, String name, int side) {
     Point place = plot.place(MILLIMETRE.of(at), force);
     plot.sketch().circle(Role.MARK, place, 0.22);
-    Point beside = new Point(place.x(), place.y() + side);
+    // Off the axis, however long the stroke.
+    double clear = Math.max(1, Math.min(plot.width() - 1, place.x()));
+    Point beside = new Point(clear, place.y() + side);
     plot.sketch().text(Role.LABEL, beside, Anchor.MIDDLE, Size.SMALL, name);
   }
 
@@ -156,6 +168,6 @@ public final class ForceChart {
   }
 
   private String newtons(double force) {
-    return wording.quantity(force, org.staywright.unit.Unit.NEWTON, 0);
+    return wording.quantity(force, NEWTON, 0);
   }
 }

@@ -53,6 +53,18 @@ final class Plot {
     sketch.text(Role.AXIS, new Point(-0.6, height + 1.3), Anchor.START, Size.SMALL, yName);
   }
 
+  /** A line across at a value. */
+  void level(Role role, double yValue) {
+    double at = place(0, yValue).y();
+    sketch.line(role, 0, at, width, at);
+  }
+
+  /** How to read the chart, above its right end. */
+  void caption(String text) {
+    sketch.text(
+        Role.AXIS, new Point(width + 4, height + 1.3), Anchor.END, Size.SMALL, text);
+  }
+
   void curve(Role role, double[] xs, double[] ys) {
     sketch.path(role, points(xs, ys));
   }

@@ -5,6 +5,7 @@ import java.util.Locale;
 /** What a shape stands for; how that looks is for the stylesheet and {@link Paper} to say. */
 public enum Role {
   OUTLINE,
+  METAL,
   HIDDEN,
   CENTRE_LINE,
   DIMENSION,

@@ -1,0 +1,115 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.NEWTON;
+
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.fit.FitCurve;
+import org.staywright.mechanism.Point;
+import org.staywright.wording.Wording;
+
+/**
+ * Hand force over the travel, opening and closing: above zero the hand works, below it the flap
+ * moves by itself. A band each from the weakest to the strongest spring.
+ */
+public final class HandForceChart {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 20;
+
+  private final FitCurve curve;
+  private final double limit;
+  private final Wording wording;
+  private final double[] travel;
+  private final Plot plot;
+
+  private HandForceChart(FitCurve curve, double limit, Wording wording) {
+    this.curve = curve;
+    this.limit = limit;
+    this.wording = wording;
+    this.travel = Arrays.stream(curve.travel().q()).map(DEGREE::of).toArray();
+    double low = Math.min(0, all().min().orElseThrow());
+    double high = Math.max(limit, all().max().orElseThrow());
+    this.plot =
+        new Plot(
+            Axis.within(0, travel[travel.length - 1], 8),
+            Axis.around(low, high, 7),
+            WIDTH,
+            HEIGHT);
+  }
+
+  /**
+   * @param limit largest hand force allowed, N
+   */
+  public static Drawing of(FitCurve curve, double limit, Wording wording) {
+    return new HandForceChart(curve, limit, wording).draw();
+  }
+
+  private Drawing draw() {
+    plot.frame(wording, wording.text("document.opened"), wording.text("document.hand-force"));
+    plot.band(Role.BAND_2, travel, curve.openWeak(), curve.openStrong());
+    plot.band(Role.BAND_3, travel, curve.closeWeak(), curve.closeStrong());
+    plot.level(Role.AXIS, 0);
+    plot.level(Role.LIMIT, limit);
+    plot.curve(Role.CURVE_2, travel, curve.open());
+    plot.curve(Role.CURVE_3, travel, curve.close());
+    labels();
+    return plot.sketch()
+        .drawing(
+            wording.text("document.hand-force-chart"),
+            wording.text(
+                "document.hand-force-chart.about",
+                newtons(most(curve.open())),
+                newtons(most(curve.close())),
+                newtons(limit)),
+            0.6);
+  }
+
+  private void labels() {
+    int last = travel.length - 1;
+    double opening = plot.place(0, curve.open()[last]).y();
+    double closing = plot.place(0, curve.close()[last]).y();
+    // Kept apart about their middle where both end close together.
+    double apart = Math.max(0, 1.3 - Math.abs(opening - closing)) / 2;
+    double up = opening > closing ? apart : -apart;
+    endLabel(Role.CURVE_2, opening + up, "document.opening");
+    endLabel(Role.CURVE_3, closing - up, "document.closing");
+    double top = plot.place(0, limit).y();
+    plot.sketch()
+        .text(
+            Role.LIMIT,
+            new Point(plot.width() - 0.4, top - 0.8),
+            Anchor.END,
+            Size.SMALL,
+            wording.text("document.limit", newtons(limit)));
+    plot.caption(wording.text("document.hand-force.bands"));
+  }
+
+  private void endLabel(Role role, double y, String key) {
+    Point at = new Point(plot.width() + 0.6, y);
+    plot.sketch().text(role, at, Anchor.START, Size.NORMAL, wording.text(key));
+  }
+
+  private DoubleStream all() {
+    return Stream.of(
+            curve.open(),
+            curve.close(),
+            curve.openWeak(),
+            curve.closeWeak(),
+            curve.openStrong(),
+            curve.closeStrong())
+        .flatMapToDouble(Arrays::stream);
+  }
+
+  private static double most(double[] forces) {
+    return Arrays.stream(forces).max().orElseThrow();
+  }
+
+  private String newtons(double force) {
+    return wording.quantity(force, NEWTON, 0);
+  }
+}

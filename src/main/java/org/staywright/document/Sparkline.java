@@ -1,0 +1,50 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.NEWTON;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.staywright.fit.FitCurve;
+import org.staywright.mechanism.Point;
+import org.staywright.wording.Wording;
+
+/** Hand force over the travel, small enough for a table's row: opening, closing, zero, limit. */
+public final class Sparkline {
+
+  /** In type sizes. */
+  private static final double WIDTH = 10;
+
+  private static final double HEIGHT = 2.6;
+
+  private Sparkline() {}
+
+  /**
+   * @param limit largest hand force allowed, N: forces beyond twice that run along the edge
+   */
+  public static Drawing of(FitCurve curve, double limit, Wording wording) {
+    Sketch sketch = new Sketch(1);
+    double zero = HEIGHT / 2;
+    double scale = zero / (2 * limit);
+    sketch.line(Role.GRID, 0, zero, WIDTH, zero);
+    sketch.line(Role.LIMIT, 0, zero + limit * scale, WIDTH, zero + limit * scale);
+    sketch.path(Role.CURVE_2, points(curve.open(), scale));
+    sketch.path(Role.CURVE_3, points(curve.close(), scale));
+    String about =
+        wording.text(
+            "document.sparkline.about",
+            wording.quantity(Arrays.stream(curve.open()).max().orElseThrow(), NEWTON, 0),
+            wording.quantity(Arrays.stream(curve.close()).max().orElseThrow(), NEWTON, 0));
+    return sketch.drawing(wording.text("document.sparkline"), about, 0.2);
+  }
+
+  private static List<Point> points(double[] forces, double scale) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < forces.length; i += 2) {
+      double y = HEIGHT / 2 + forces[i] * scale;
+      double x = WIDTH * i / (forces.length - 1);
+      points.add(new Point(x, Math.max(0, Math.min(HEIGHT, y))));
+    }
+    return points;
+  }
+}
