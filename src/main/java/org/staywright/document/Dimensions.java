@@ -28,8 +28,7 @@ final class Dimensions {
     extension(from, outline, line);
     extension(to, outline, line);
     Shape.Text label =
-        sketch.label(
-            Role.DIMENSION, new Point(0, 0), Anchor.MIDDLE, Size.SMALL, text);
+        sketch.label(Role.DIMENSION, new Point(0, 0), Anchor.MIDDLE, Size.SMALL, text);
     double room = to - from;
     if (room > label.bounds().width() + 0.4 * em && room > 2.2 * em) {
       sketch.line(Role.DIMENSION, from, line, to, line);
@@ -60,7 +59,6 @@ final class Dimensions {
 
   private void extension(double x, double outline, double line) {
     double way = Math.signum(line - outline);
-    sketch.line(
-        Role.DIMENSION, x, outline + way * GAP * em, x, line + way * OVERSHOOT * em);
+    sketch.line(Role.DIMENSION, x, outline + way * GAP * em, x, line + way * OVERSHOOT * em);
   }
 }

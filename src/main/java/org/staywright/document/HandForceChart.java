@@ -36,10 +36,7 @@ public final class HandForceChart {
     double high = Math.max(limit, all().max().orElseThrow());
     this.plot =
         new Plot(
-            Axis.within(0, travel[travel.length - 1], 8),
-            Axis.around(low, high, 7),
-            WIDTH,
-            HEIGHT);
+            Axis.within(0, travel[travel.length - 1], 8), Axis.around(low, high, 7), WIDTH, HEIGHT);
   }
 
   /**

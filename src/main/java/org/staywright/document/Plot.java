@@ -61,8 +61,7 @@ final class Plot {
 
   /** How to read the chart, above its right end. */
   void caption(String text) {
-    sketch.text(
-        Role.AXIS, new Point(width + 4, height + 1.3), Anchor.END, Size.SMALL, text);
+    sketch.text(Role.AXIS, new Point(width + 4, height + 1.3), Anchor.END, Size.SMALL, text);
   }
 
   void curve(Role role, double[] xs, double[] ys) {

@@ -95,8 +95,7 @@ public final class SpringOutline {
       return line;
     }
     double outer = line - 2 * em;
-    String text =
-        wording.text("document.outline.centres", number(length + rodReach + tubeReach));
+    String text = wording.text("document.outline.centres", number(length + rodReach + tubeReach));
     dimensions.along(-tubeReach, length + rodReach, y - half, outer, text);
     return outer;
   }
