@@ -81,6 +81,11 @@ public final class Range {
     return numbers[row];
   }
 
+  /** In the range's own words, null where none were given. */
+  public String description(int row) {
+    return descriptions[row];
+  }
+
   public OptionalInt row(String number) {
     int row = Arrays.binarySearch(numbers, number);
     return row < 0 ? OptionalInt.empty() : OptionalInt.of(row);

@@ -1,0 +1,138 @@
+package org.staywright.form;
+
+import static org.staywright.unit.Unit.BAR;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.function.Function;
+import org.staywright.fit.Blocker;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.Rejection;
+import org.staywright.unit.Unit;
+
+/** A ranking as JSON. */
+public final class FitsJson {
+
+  /**
+   * A caution in words.
+   *
+   * @param code of its rule
+   * @param message its sentence
+   */
+  public record Note(String code, String message) {}
+
+  private final Function<Fit, List<Note>> cautions;
+
+  private FitsJson(Function<Fit, List<Note>> cautions) {
+    this.cautions = cautions;
+  }
+
+  /**
+   * @param cautions what a fit calls for, in words
+   */
+  public static ObjectNode of(Ranking ranking, Function<Fit, List<Note>> cautions) {
+    FitsJson form = new FitsJson(cautions);
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("considered", ranking.considered());
+    json.put("fitsTotal", ranking.fitsTotal());
+    json.put("nearTotal", ranking.nearTotal());
+    ObjectNode rejected = json.putObject("rejected");
+    for (Rejection reason : Rejection.values()) {
+      rejected.put(reason.code(), ranking.rejected().getOrDefault(reason, 0));
+    }
+    json.set("weights", weights());
+    json.set("fits", form.list(ranking.fits()));
+    json.set("near", form.list(ranking.near()));
+    return json;
+  }
+
+  private static ObjectNode weights() {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    return json;
+  }
+
+  private ArrayNode list(List<Fit> fits) {
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
+    for (int i = 0; i < fits.size(); i++) {
+      list.add(fit(fits.get(i), i + 1));
+    }
+    return list;
+  }
+
+  private ObjectNode fit(Fit fit, int rank) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("rank", rank);
+    json.put("partNumber", fit.part().number());
+    json.put("count", fit.count());
+    json.putObject("fittings")
+        .put("rodEnd", fit.rodFitting().number())
+        .put("tubeEnd", fit.tubeFitting().number());
+    json.put("rodEndAt", fit.rodEndAt().name().toLowerCase(java.util.Locale.ROOT));
+    json.put("verdict", fit.fits() ? "fits" : "near");
+    json.set("score", JsonNumber.of(fit.score()));
+    json.set("figures", figures(fit));
+    ArrayNode notes = json.putArray("cautions");
+    for (Note note : cautions.apply(fit)) {
+      notes.addObject().put("code", note.code()).put("message", note.message());
+    }
+    if (!fit.fits()) {
+      ArrayNode blockers = json.putArray("blockedBy");
+      fit.blockedBy().forEach(blocker -> blockers.add(blocker(blocker)));
+      json.putNull("clearedBy");
+    }
+    return json;
+  }
+
+  private static ObjectNode figures(Fit fit) {
+    Figures figures = fit.figures();
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("openingAngleDeg", JsonNumber.of(figures.openingAngle(), DEGREE));
+    json.set("lengthClosedMm", JsonNumber.of(figures.lengthClosed(), MILLIMETRE));
+    json.set("lengthOpenMm", JsonNumber.of(figures.lengthOpen(), MILLIMETRE));
+    json.set("lengthMinMm", JsonNumber.of(figures.lengthMin(), MILLIMETRE));
+    json.set("lengthMaxMm", JsonNumber.of(figures.lengthMax(), MILLIMETRE));
+    json.set("compressedMm", JsonNumber.of(figures.compressed(), MILLIMETRE));
+    json.set("extendedMm", JsonNumber.of(figures.extended(), MILLIMETRE));
+    json.set("compressedReserveMm", JsonNumber.of(figures.compressedReserve(), MILLIMETRE));
+    json.set("extendedReserveMm", JsonNumber.of(figures.extendedReserve(), MILLIMETRE));
+    json.set("handOpenMaxN", JsonNumber.of(figures.handOpenMax()));
+    json.set("handCloseMaxN", JsonNumber.of(figures.handCloseMax()));
+    json.set("handRmsN", JsonNumber.of(figures.handRms()));
+    json.set("handOpenMaxWeakN", JsonNumber.of(figures.handOpenMaxWeak()));
+    json.set("handCloseMaxStrongN", JsonNumber.of(figures.handCloseMaxStrong()));
+    json.set("holdRatioOpen", orNull(figures.holdRatioOpen(), Unit.NEWTON));
+    json.set("selfOpensFromDeg", orNull(figures.selfOpensFrom(), DEGREE));
+    json.set("staysFromDeg", orNull(figures.staysFrom(), DEGREE));
+    json.set("closedHoldNm", JsonNumber.of(figures.closedHold()));
+    json.set("closedHoldStrongNm", JsonNumber.of(figures.closedHoldStrong()));
+    json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
+    json.set("peakMountLoadN", JsonNumber.of(figures.peakMountLoad()));
+    json.set("stopLoadN", JsonNumber.of(figures.stopLoad()));
+    json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
+    json.set("swingDeg", JsonNumber.of(figures.swing(), DEGREE));
+    json.put("setPrice", fit.setPrice());
+    json.put("leadTimeDays", fit.leadTimeDays());
+    return json;
+  }
+
+  private static ObjectNode blocker(Blocker blocker) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    Unit unit = blocker.code().unit();
+    json.put("code", blocker.code().code());
+    json.set("needed", orNull(blocker.needed(), unit == null ? Unit.NEWTON : unit));
+    json.set("has", orNull(blocker.has(), unit == null ? Unit.NEWTON : unit));
+    json.put("unit", unit == null ? "" : unit.symbol());
+    return json;
+  }
+
+  private static JsonNode orNull(Double si, Unit unit) {
+    return si == null ? JsonNodeFactory.instance.nullNode() : JsonNumber.of(si, unit);
+  }
+}
