@@ -7,13 +7,6 @@ import java.util.List;
 /** The five orders of the ranking, and the score of the balanced one. */
 final class Standing {
 
-  /** Weights of the balanced score; they add up to 1. */
-  static final double EFFORT = 0.45;
-
-  static final double MARGIN = 0.25;
-  static final double PRICE = 0.15;
-  static final double SUPPLY = 0.15;
-
   /** A margin that is as good as any larger one. */
   private static final double AMPLE = 0.5;
 
@@ -47,7 +40,12 @@ final class Standing {
             ? 0
             : Math.min(1, cheapest / candidate.setPrice().doubleValue());
     double supply = 1 / (1 + candidate.days() / WEEK_DAYS);
-    return 100 * (EFFORT * effort + MARGIN * margin + PRICE * price + SUPPLY * supply);
+    Weights weights = Weights.BALANCED;
+    return 100
+        * (weights.effort() * effort
+            + weights.margin() * margin
+            + weights.price() * price
+            + weights.supply() * supply);
   }
 
   /** Best first; ties by part number, then count. */

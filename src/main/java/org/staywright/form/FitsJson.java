@@ -9,12 +9,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import org.staywright.fit.Blocker;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Rejection;
+import org.staywright.fit.Weights;
 import org.staywright.unit.Unit;
 
 /** A ranking as JSON. */
@@ -54,7 +56,12 @@ public final class FitsJson {
   }
 
   private static ObjectNode weights() {
+    Weights weights = Weights.BALANCED;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("effort", JsonNumber.of(weights.effort()));
+    json.set("margin", JsonNumber.of(weights.margin()));
+    json.set("price", JsonNumber.of(weights.price()));
+    json.set("supply", JsonNumber.of(weights.supply()));
     return json;
   }
 
@@ -74,7 +81,7 @@ public final class FitsJson {
     json.putObject("fittings")
         .put("rodEnd", fit.rodFitting().number())
         .put("tubeEnd", fit.tubeFitting().number());
-    json.put("rodEndAt", fit.rodEndAt().name().toLowerCase(java.util.Locale.ROOT));
+    json.put("rodEndAt", fit.rodEndAt().name().toLowerCase(Locale.ROOT));
     json.put("verdict", fit.fits() ? "fits" : "near");
     json.set("score", JsonNumber.of(fit.score()));
     json.set("figures", figures(fit));

@@ -63,8 +63,13 @@ public final class JobForm {
 
   /** The document with every default filled in; a refusal names every fault in it. */
   public static ObjectNode withDefaults(JsonNode document) {
-    List<Fault> faults = new ArrayList<>();
-    JsonNode tree = checked(document, "#", faults);
+    return withDefaults(new JsonText(document, List.of()));
+  }
+
+  /** The body with every default filled in; a refusal names every fault in it. */
+  public static ObjectNode withDefaults(JsonText body) {
+    List<Fault> faults = new ArrayList<>(body.repeated());
+    JsonNode tree = checked(body.tree(), "#", faults);
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }
@@ -78,13 +83,17 @@ public final class JobForm {
     return faults;
   }
 
-  /** Checks a job at its place in a larger document; the job with its defaults, null if none. */
-  static JsonNode checked(JsonNode document, String at, List<Fault> faults) {
+  private static JsonNode checked(JsonNode document, String at, List<Fault> faults) {
     JsonNode tree = JobShape.JOB.read(document, at, faults);
     if (tree != null) {
-      new JobForm(tree).crossFaults().forEach(f -> faults.add(f.at(at + f.where())));
+      faults.addAll(crossFaults(tree, at));
     }
     return tree;
+  }
+
+  /** What is wrong between the fields of a job that stands somewhere in a larger document. */
+  static List<Fault> crossFaults(JsonNode tree, String at) {
+    return new JobForm(tree).crossFaults().stream().map(f -> f.at(at + f.where())).toList();
   }
 
   /** What is wrong between fields that are each sound alone. */

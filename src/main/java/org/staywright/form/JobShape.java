@@ -43,6 +43,9 @@ public final class JobShape {
   private static final Amount TEMPERATURE = amount(-60, 150, CELSIUS);
   private static final Amount RESERVE = amount(0, 500, MILLIMETRE);
 
+  static final Text PART_NUMBER =
+      new Text(16, Pattern.compile("[A-Z0-9-]{4,16}"), "[A-Z0-9-]{4,16}");
+
   private static final Shape POINT =
       Shape.of("point", required("x", COORDINATE), required("y", COORDINATE));
 

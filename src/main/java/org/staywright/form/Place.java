@@ -15,7 +15,7 @@ final class Place {
     return parent + "/" + cut(name).replace("~", "~0").replace("/", "~1");
   }
 
-  /** A value as a fault carries it: text, number or truth, anything else as compact JSON. */
+  /** A value as a fault carries it: text, number or truth, anything else as JSON. */
   static Object shown(JsonNode node) {
     if (node.isNumber()) {
       return node.numberValue();
@@ -23,7 +23,11 @@ final class Place {
     if (node.isBoolean()) {
       return node.booleanValue();
     }
-    return node.isNull() ? null : cut(node.isTextual() ? node.textValue() : node.toString());
+    if (node.isTextual()) {
+      return cut(node.textValue());
+    }
+    String json = node.toString();
+    return node.isNull() ? null : json.length() <= LONGEST ? node : cut(json);
   }
 
   private static String cut(String text) {

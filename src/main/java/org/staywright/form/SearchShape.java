@@ -138,6 +138,8 @@ public final class SearchShape {
   }
 
   private static <E extends Enum<E> & Coded> E choice(JsonNode query, String name, Class<E> type) {
-    return query.hasNonNull(name) ? Coded.of(type, query.get(name).textValue()).orElseThrow() : null;
+    return query.hasNonNull(name)
+        ? Coded.of(type, query.get(name).textValue()).orElseThrow()
+        : null;
   }
 }

@@ -50,9 +50,7 @@ public record PartSearch(
     }
 
     private static double price(Offer offer) {
-      return offer.price() == null
-          ? Double.POSITIVE_INFINITY
-          : offer.price().each(1).doubleValue();
+      return offer.price() == null ? Double.POSITIVE_INFINITY : offer.price().each(1).doubleValue();
     }
   }
 
@@ -82,7 +80,6 @@ public record PartSearch(
   }
 
   static boolean contains(String whole, String part) {
-    return whole != null
-        && whole.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
+    return whole != null && whole.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
   }
 }

@@ -1,0 +1,14 @@
+package org.staywright.fit;
+
+/**
+ * Shares of the balanced score; they add up to 1.
+ *
+ * @param effort of the hand
+ * @param margin to the requirements
+ * @param price of the set
+ * @param supply time until it is here
+ */
+public record Weights(double effort, double margin, double price, double supply) {
+
+  public static final Weights BALANCED = new Weights(0.45, 0.25, 0.15, 0.15);
+}
