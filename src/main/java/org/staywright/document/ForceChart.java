@@ -21,6 +21,7 @@ import org.staywright.wording.Wording;
 public final class ForceChart {
 
   private static final double WIDTH = 34;
+  private static final double PAPER_WIDTH = 46;
   private static final double HEIGHT = 20;
   private static final int SAMPLES = 41;
   private static final Role[] BANDS = {Role.BAND_1, Role.BAND_2, Role.BAND_3};
@@ -34,7 +35,7 @@ public final class ForceChart {
   private final double[] compression = new double[SAMPLES];
   private final Plot plot;
 
-  private ForceChart(Part part, boolean fast, Wording wording) {
+  private ForceChart(Part part, boolean fast, double width, Wording wording) {
     this.part = part;
     this.charged = part.spring().charged();
     this.wording = wording;
@@ -49,17 +50,22 @@ public final class ForceChart {
       most = Math.max(most, charged.fast(0, stroke, ROOM).gasForce(stroke));
     }
     this.plot =
-        new Plot(Axis.within(0, MILLIMETRE.of(stroke), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
+        new Plot(Axis.within(0, MILLIMETRE.of(stroke), 8), Axis.around(0, most, 6), width, HEIGHT);
   }
 
   /** Slow strokes alone. */
   public static Drawing of(Part part, Wording wording) {
-    return new ForceChart(part, false, wording).draw();
+    return new ForceChart(part, false, WIDTH, wording).draw();
   }
 
   /** With the limit of a stroke too fast for heat to pass, at 20 °C. */
   public static Drawing withFastLimit(Part part, Wording wording) {
-    return new ForceChart(part, true, wording).draw();
+    return new ForceChart(part, true, WIDTH, wording).draw();
+  }
+
+  /** The same as wide as a page, its type no larger than the text around it. */
+  static Drawing forPaper(Part part, Wording wording) {
+    return new ForceChart(part, true, PAPER_WIDTH, wording).draw();
   }
 
   private Drawing draw() {

@@ -1,0 +1,157 @@
+package org.staywright.document;
+
+import static org.staywright.spring.GasSpring.GAUGE_POINT;
+import static org.staywright.unit.Unit.ATMOSPHERE;
+import static org.staywright.unit.Unit.BAR;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.ROOM;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.caution.Caution;
+import org.staywright.caution.Cautions;
+import org.staywright.part.Part;
+import org.staywright.part.Price;
+import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.GasSpring;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/** All about one part: outline, force curves, figures, terms, cautions. */
+public final class Datasheet {
+
+  private final Part part;
+  private final Edition edition;
+  private final Wording wording;
+
+  private Datasheet(Part part, Edition edition, Wording wording) {
+    this.part = part;
+    this.edition = edition;
+    this.wording = wording;
+  }
+
+  /** A datasheet that does not say which stock it is from. */
+  public static byte[] pdf(Part part, Wording wording) {
+    return pdf(part, null, wording);
+  }
+
+  /** A datasheet of a stock's revision; null where there is none. */
+  public static byte[] pdf(Part part, Edition edition, Wording wording) {
+    return new Datasheet(part, edition, wording).print();
+  }
+
+  private byte[] print() {
+    Sheet.Cover cover =
+        new Sheet.Cover(
+            wording.text("document.datasheet.title", part.number()),
+            wording.locale(),
+            footer(),
+            edition == null ? null : edition.date(),
+            part + " " + edition);
+    return Sheet.print(cover, this::fill);
+  }
+
+  private void fill(Sheet sheet) {
+    sheet.title(
+        wording.text("document.datasheet"), part.number(), PartText.in(wording).describe(part));
+    sheet.drawing(SpringOutline.of(part, wording), 190);
+    sheet.heading(wording.text("document.force-curves"));
+    sheet.drawing(ForceChart.forPaper(part, wording), 300);
+    sheet.heading(wording.text("document.forces"));
+    sheet.pairs(forces());
+    sheet.note(wording.text("document.near"));
+    sheet.newPage();
+    sheet.heading(wording.text("document.figures"));
+    sheet.pairs(new PartFigures(part, wording).pairs());
+    if (!part.derived().isEmpty()) {
+      sheet.note(wording.text("document.derived"));
+    }
+    sheet.heading(wording.text("document.terms"));
+    sheet.pairs(terms());
+    sheet.heading(wording.text("document.cautions"));
+    sheet.remarks(cautions());
+  }
+
+  private String footer() {
+    String computed = wording.text("document.footer");
+    return edition == null
+        ? computed
+        : computed
+            + ' '
+            + wording.text("document.footer.edition", edition.revision(), edition.date());
+  }
+
+  /** Forces at 20 °C where the trade measures them, and what makes them. */
+  private List<String[]> forces() {
+    GasSpring spring = part.spring();
+    ChargedSpring charged = spring.charged();
+    double near = GAUGE_POINT;
+    double far = spring.stroke() - GAUGE_POINT;
+    double gauge = charged.pressure(0, ROOM) - ATMOSPHERE;
+    return List.of(
+        figure("f1", newtons(charged.extending(near, ROOM))),
+        figure("f2", newtons(charged.extending(far, ROOM))),
+        figure("f3", newtons(charged.compressing(near, ROOM))),
+        figure("f4", newtons(charged.compressing(far, ROOM))),
+        figure("progression", wording.number(spring.progression(), 2)),
+        figure("friction", newtons(spring.friction())),
+        figure("chargePressure", wording.text("document.gauge", wording.quantity(gauge, BAR, 0))),
+        figure(
+            "delta",
+            newtons(
+                charged.extending(near, part.limits().hottest())
+                    - charged.extending(near, part.limits().coldest()))));
+  }
+
+  private String[] figure(String name, String value) {
+    return new String[] {wording.text("part.figure." + name), value};
+  }
+
+  private String newtons(double force) {
+    return wording.quantity(force, NEWTON, 0);
+  }
+
+  private List<String[]> terms() {
+    List<String[]> terms = new ArrayList<>();
+    Price price = part.offer().price();
+    if (price != null) {
+      for (Price.Break each : price.breaks()) {
+        terms.add(
+            new String[] {
+              wording.text("document.price-from", each.from()),
+              wording.text("document.price-each", wording.money(each.each(), price.currency()))
+            });
+      }
+      terms.add(term("document.valid-until", String.valueOf(price.validUntil())));
+      terms.add(term("document.pack", String.valueOf(price.pack())));
+      terms.add(term("document.order-multiple", String.valueOf(price.orderMultiple())));
+    }
+    String days = wording.text("document.days", part.offer().leadTimeDays());
+    terms.add(term("part.label.leadTimeDays", days));
+    return terms;
+  }
+
+  private String[] term(String key, String value) {
+    return new String[] {wording.text(key), value};
+  }
+
+  private List<Sheet.Remark> cautions() {
+    CautionText text = CautionText.in(wording);
+    return Cautions.of(part).stream()
+        .map(
+            caution ->
+                new Sheet.Remark(
+                    text.name(caution.severity()), colour(caution), text.sentence(caution)))
+        .toList();
+  }
+
+  private static Color colour(Caution caution) {
+    return switch (caution.severity()) {
+      case DANGER -> Paper.STOP;
+      case WARNING -> Paper.HOT;
+      case NOTE -> Paper.SOFT;
+    };
+  }
+}
