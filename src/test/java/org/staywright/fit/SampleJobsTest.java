@@ -1,0 +1,37 @@
+package org.staywright.fit;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.staywright.form.JobForm;
+import org.staywright.part.Range;
+
+/** The sample jobs are worth opening: each has parts that fit it, and near misses to learn from. */
+class SampleJobsTest {
+
+  private static final Range RANGE = SampleRange.read();
+
+  @TestFactory
+  Stream<DynamicTest> everySampleJobHasPartsThatFit() throws IOException {
+    List<JsonNode> jobs = new ArrayList<>();
+    try (var in = getClass().getResourceAsStream("/catalog-data/sample-jobs.json")) {
+      new ObjectMapper().readTree(in).forEach(jobs::add);
+    }
+    assertTrue(jobs.size() >= 4, "only " + jobs.size() + " sample jobs");
+    return jobs.stream()
+        .map(job -> DynamicTest.dynamicTest(job.get("name").asText(), () -> hasFits(job)));
+  }
+
+  private static void hasFits(JsonNode job) {
+    Ranking ranking = Ranking.of(RANGE, JobForm.read(job));
+    assertTrue(ranking.fitsTotal() >= 3, "fits: " + ranking.fitsTotal());
+    assertTrue(ranking.nearTotal() >= 3, "near: " + ranking.nearTotal());
+  }
+}

@@ -1,0 +1,39 @@
+package org.staywright.fit;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Function;
+import org.staywright.form.Cells;
+import org.staywright.form.FittingRow;
+import org.staywright.form.PartRow;
+import org.staywright.form.RowFile;
+import org.staywright.part.Range;
+
+/** The range that ships with the program, read straight from its files. */
+public final class SampleRange {
+
+  private SampleRange() {}
+
+  public static Range read() {
+    return Range.of(
+        1,
+        rows("gas-springs.csv", PartRow.COLUMNS, PartRow::read),
+        rows("fittings.csv", FittingRow.COLUMNS, FittingRow::read));
+  }
+
+  private static <T> List<T> rows(String file, List<String> columns, Function<Cells, T> read) {
+    try (var in = SampleRange.class.getResourceAsStream("/catalog-data/" + file);
+        var reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
+      RowFile<T> rows = RowFile.read(reader, columns, read);
+      if (!rows.faults().isEmpty()) {
+        throw new IllegalStateException(file + ": " + rows.faults());
+      }
+      return rows.rows();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
