@@ -66,10 +66,7 @@ final class PartCheck {
       double strongest = 1 + part.forceTolerance() / spring.force();
       spring.charged(2 - strongest, 1);
       double peak =
-          spring
-              .charged(strongest, 1)
-              .fast(0, spring.stroke(), part.limits().hottest())
-              .pressure(spring.stroke());
+          spring.charged(strongest, 1).fastPressure(0, spring.stroke(), part.limits().hottest());
       HIGHEST.require("pressure", Unit.BAR.of(peak));
     } catch (Refusal refusal) {
       Fault gas = refusal.faults().get(0);

@@ -54,6 +54,11 @@ public record ChargedSpring(GasSpring spring, double gasMass) {
         this, kelvin, Isentrope.between(density(from, kelvin), kelvin, density(to, kelvin)));
   }
 
+  /** Absolute pressure at the end of such a stroke alone, Pa. */
+  public double fastPressure(double from, double to, double kelvin) {
+    return Isentrope.pressure(density(from, kelvin), kelvin, density(to, kelvin));
+  }
+
   double force(double pressure) {
     return (pressure - ATMOSPHERE) * spring.rodArea();
   }

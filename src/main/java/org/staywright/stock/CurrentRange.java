@@ -1,0 +1,30 @@
+package org.staywright.stock;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.staywright.part.Range;
+
+/** The range of the newest revision, built once for each. */
+@ApplicationScoped
+public class CurrentRange {
+
+  private final Stock stock;
+  private volatile Range built;
+
+  public CurrentRange(Stock stock) {
+    this.stock = stock;
+  }
+
+  public Range get() {
+    int newest = stock.newest();
+    Range range = built;
+    return range != null && range.revision() == newest ? range : build();
+  }
+
+  private synchronized Range build() {
+    int newest = stock.newest();
+    if (built == null || built.revision() != newest) {
+      built = stock.range(newest);
+    }
+    return built;
+  }
+}

@@ -1,0 +1,78 @@
+package org.staywright.stock;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.staywright.form.NumberColumn;
+import org.staywright.form.PartColumn;
+import org.staywright.form.PartRow;
+import org.staywright.part.Coded;
+import org.staywright.part.Family;
+import org.staywright.part.Finish;
+import org.staywright.part.Mounting;
+import org.staywright.part.Offer;
+import org.staywright.part.Part;
+
+/** Parts in the database. */
+final class PartTable extends Table<Part> {
+
+  private static final List<String> TEXTS =
+      List.of(
+          "description", "family", "finish", "rod_thread", "tube_thread", "mounting", "derived");
+
+  PartTable() {
+    super(
+        "part",
+        Stream.concat(TEXTS.stream(), Arrays.stream(PartColumn.values()).map(NumberColumn::column))
+            .toList());
+  }
+
+  @Override
+  String number(Part part) {
+    return part.number();
+  }
+
+  @Override
+  Offer offer(Part part) {
+    return part.offer();
+  }
+
+  @Override
+  List<Object> values(Part part) {
+    List<Object> values = new ArrayList<>();
+    values.add(part.description());
+    values.add(part.family().code());
+    values.add(part.finish().code());
+    values.add(part.ends().rod());
+    values.add(part.ends().tube());
+    values.add(part.mounting().code());
+    values.add(String.join(" ", part.derived()));
+    values.addAll(PartRow.of(part).numbers().values());
+    return values;
+  }
+
+  @Override
+  Part read(ResultSet row, Offer offer) throws SQLException {
+    Map<PartColumn, Double> numbers = new EnumMap<>(PartColumn.class);
+    for (PartColumn number : PartColumn.values()) {
+      numbers.put(number, row.getDouble(number.column()));
+    }
+    String derived = row.getString("derived");
+    return new PartRow(
+            row.getString("part_number"),
+            row.getString("description"),
+            Coded.of(Family.class, row.getString("family")).orElseThrow(),
+            Coded.of(Finish.class, row.getString("finish")).orElseThrow(),
+            new Part.Ends(row.getString("rod_thread"), row.getString("tube_thread")),
+            Coded.of(Mounting.class, row.getString("mounting")).orElseThrow(),
+            numbers,
+            offer,
+            derived.isEmpty() ? List.of() : List.of(derived.split(" ")))
+        .part();
+  }
+}
