@@ -129,6 +129,11 @@ public final class Samples {
     return Range.of(1, parts, fittings);
   }
 
+  /** Any gas spring. */
+  public static Part part(Random random) {
+    return randomPart(random, "T-0001");
+  }
+
   private static Part randomPart(Random random, String number) {
     double[] size = SIZES[random.nextInt(SIZES.length)];
     double stroke = between(random, size[5], size[6]) / 1000;

@@ -1,0 +1,149 @@
+package org.staywright.caution;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.RankBy;
+import org.staywright.fit.Samples;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.part.Part;
+import org.staywright.unit.Unit;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
+
+class CautionsTest {
+
+  private static final Job LID = Samples.lid();
+  private static final Part PART = Samples.part(new Random(1));
+
+  @Test
+  void aDeadSpringIsStillChargedSaysItsPressure() {
+    Caution caution = named(Cautions.of(PART), "charge-pressure");
+    // Statics: (p − p_a)·πd²/4 = F1 + f.
+    double area = Math.PI / 4 * Math.pow(PART.spring().rodDiameter(), 2);
+    double gauge = (PART.spring().force() + PART.spring().friction()) / area;
+    assertEquals(gauge, caution.figures().get(0).si(), 1e-6 * gauge);
+    assertEquals(Severity.DANGER, caution.severity());
+  }
+
+  @Test
+  void dangerComesFirst() {
+    List<Severity> order =
+        Cautions.of(LID, fit(LID, 2, RodEnd.FRAME, 1)).stream().map(Caution::severity).toList();
+    assertEquals(order.stream().sorted().toList(), order);
+  }
+
+  @Test
+  void rodDownIsJudgedClosedAndOpen() {
+    // The lid's frame mount lies below its moving mount, closed and open.
+    assertTrue(has(Cautions.of(LID, fit(LID, 2, RodEnd.FRAME, 1)), "rod-down"));
+    List<Caution> turned = Cautions.of(LID, fit(LID, 2, RodEnd.MOVING, 1));
+    Caution up = named(turned, "rod-up");
+    assertEquals(Severity.WARNING, up.severity());
+    assertFalse(has(turned, "rod-down"));
+    // Closed: atan((65 − 11)/(360 − 15)) = 8.9° by hand.
+    assertEquals(8.896, Unit.DEGREE.of(up.figures().get(0).si()), 0.01);
+  }
+
+  @Test
+  void tiltTurnsRodDownIntoRodUp() {
+    HingedFlap level = LID.mechanism();
+    HingedFlap upsideDown =
+        new HingedFlap(
+            level.masses(),
+            level.centreOfMass(),
+            level.handle(),
+            level.sense(),
+            level.end(),
+            Math.PI,
+            level.friction(),
+            level.mounts());
+    Job job = Samples.job(upsideDown, Job.OpenStop.FLAP_STOP, RankBy.BALANCED);
+    assertTrue(has(Cautions.of(job, fit(job, 2, RodEnd.FRAME, 1)), "rod-up"));
+    assertTrue(has(Cautions.of(job, fit(job, 2, RodEnd.MOVING, 1)), "rod-down"));
+  }
+
+  @Test
+  void aPairIsReplacedTogetherAndTwistsTheFlapWhenOneFails() {
+    List<Caution> pair = Cautions.of(LID, fit(LID, 2, RodEnd.FRAME, 1));
+    assertTrue(has(pair, "replace-together"));
+    assertTrue(has(pair, "one-of-several-fails"));
+    List<Caution> single = Cautions.of(LID, fit(LID, 1, RodEnd.FRAME, 1));
+    assertFalse(has(single, "replace-together"));
+    // 18.9 kg · 9.80665 m/s² · 0.41 m / 0.8 m, largest while its centre is level with the hinge.
+    double weight = 18.9 * 9.80665 * Math.hypot(0.41, 0.015) / 0.8;
+    double said = named(single, "only-spring-fails").figures().get(0).si();
+    assertEquals(weight, said, 0.01 * weight);
+  }
+
+  @Test
+  void aFlapThatTheSpringLiftsPressesOnItsLatch() {
+    assertFalse(has(Cautions.of(LID, fit(LID, 2, RodEnd.FRAME, 3)), "latch-pressure"));
+    Caution lifted = named(Cautions.of(LID, fit(LID, 2, RodEnd.FRAME, -8)), "latch-pressure");
+    assertEquals(8 / 0.8, lifted.figures().get(0).si(), 1e-9);
+  }
+
+  @Test
+  void everyCautionNamesItsSourceAndHasASentenceWithoutGaps() {
+    CautionText text = CautionText.in(Wording.english());
+    for (RodEnd rod : List.of(RodEnd.FRAME, RodEnd.MOVING)) {
+      for (int count = 1; count <= 2; count++) {
+        for (Caution caution : Cautions.of(LID, fit(LID, count, rod, -8))) {
+          assertFalse(caution.source().isBlank());
+          String sentence = text.sentence(caution);
+          assertTrue(sentence.endsWith("."), sentence);
+          assertFalse(sentence.contains("{"), sentence);
+        }
+      }
+    }
+  }
+
+  private static Fit fit(Job job, int count, RodEnd rod, double closedHoldStrong) {
+    double end = job.mechanism().end();
+    Figures figures =
+        new Figures(
+            end,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            null,
+            null,
+            null,
+            0,
+            closedHoldStrong,
+            0,
+            0,
+            0,
+            4,
+            0);
+    return new Fit(PART, count, null, null, rod, figures, List.of(), null, 0, 0);
+  }
+
+  private static boolean has(List<Caution> cautions, String code) {
+    return cautions.stream().anyMatch(caution -> caution.code().equals(code));
+  }
+
+  private static Caution named(List<Caution> cautions, String code) {
+    return cautions.stream()
+        .filter(caution -> caution.code().equals(code))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(code + " not in " + cautions));
+  }
+}
