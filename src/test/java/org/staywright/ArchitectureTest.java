@@ -44,7 +44,7 @@ class ArchitectureTest {
     MAY_USE.put("wording", List.of("caution", "fit", "part", "spring", "unit"));
     MAY_USE.put("form", List.of("fit", "part", "mechanism", "spring", "unit"));
     MAY_USE.put("stock", List.of("part", "form", "spring", "unit"));
-    MAY_USE.put("job", List.of("fit", "part", "form", "stock", "unit"));
+    MAY_USE.put("job", List.of("fit", "part", "mechanism", "form", "stock", "unit"));
     MAY_USE.put(
         "document",
         List.of(

@@ -38,6 +38,21 @@ public record Job(
     springCounts = List.copyOf(springCounts);
   }
 
+  /** The same job with other wishes for the end fittings. */
+  public Job with(FittingWish rodEnd, FittingWish tubeEnd) {
+    return new Job(
+        name,
+        mechanism,
+        springCounts,
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        filters,
+        rankBy,
+        limit);
+  }
+
   /**
    * A kind of end fitting, or one by its number.
    *

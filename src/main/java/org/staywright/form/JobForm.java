@@ -126,8 +126,8 @@ public final class JobForm {
             .limit(tree.at("/springCounts").size())
             .map(i -> tree.at("/springCounts/" + i).intValue())
             .toList(),
-        wish("/fittings/rodEnd"),
-        wish("/fittings/tubeEnd"),
+        wish(text("/fittings/rodEnd")),
+        wish(text("/fittings/tubeEnd")),
         new Job.Conditions(
             si("/conditions/minC", CELSIUS),
             si("/conditions/nominalC", CELSIUS),
@@ -187,10 +187,14 @@ public final class JobForm {
     return families;
   }
 
-  private Job.FittingWish wish(String at) {
-    return Coded.of(FittingType.class, text(at))
+  /** A type or a number; null for null. */
+  static Job.FittingWish wish(String word) {
+    if (word == null) {
+      return null;
+    }
+    return Coded.of(FittingType.class, word)
         .map(type -> new Job.FittingWish(type, null))
-        .orElseGet(() -> new Job.FittingWish(null, text(at)));
+        .orElseGet(() -> new Job.FittingWish(null, word));
   }
 
   private <E extends Enum<E> & Coded> E choice(String at, Class<E> type) {

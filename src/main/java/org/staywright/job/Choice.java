@@ -1,0 +1,35 @@
+package org.staywright.job;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Embeddable;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import java.time.Instant;
+import org.staywright.mechanism.Mounts.RodEnd;
+
+/**
+ * The part chosen for a job, as it stood in a stock revision.
+ *
+ * @param part number of the spring
+ * @param count of springs in a set
+ * @param rodFitting number
+ * @param tubeFitting number
+ * @param rodEndAt where the rod hangs
+ * @param sets wanted
+ * @param spares of each line beyond the sets
+ * @param brackets whether brackets belong to the set
+ * @param revision of the stock
+ * @param made when it was frozen
+ */
+@Embeddable
+public record Choice(
+    @Column(name = "choice_part") String part,
+    @Column(name = "choice_count") Integer count,
+    @Column(name = "choice_rod_fitting") String rodFitting,
+    @Column(name = "choice_tube_fitting") String tubeFitting,
+    @Column(name = "choice_rod_end_at") @Enumerated(EnumType.STRING) RodEnd rodEndAt,
+    @Column(name = "choice_sets") Integer sets,
+    @Column(name = "choice_spares") Integer spares,
+    @Column(name = "choice_brackets") Boolean brackets,
+    @Column(name = "choice_revision") Integer revision,
+    @Column(name = "choice_made") Instant made) {}

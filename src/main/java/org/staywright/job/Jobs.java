@@ -1,0 +1,121 @@
+package org.staywright.job;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.panache.common.Sort;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.OptimisticLockException;
+import jakarta.transaction.Transactional;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.staywright.fit.Job;
+import org.staywright.form.ChoiceForm;
+import org.staywright.form.JobForm;
+import org.staywright.form.JsonText;
+import org.staywright.part.Range;
+
+/** The saved jobs. Whatever changes one names the version it has seen. */
+@ApplicationScoped
+@Transactional
+public class Jobs {
+
+  private final Clock clock = Clock.systemUTC();
+
+  /** Stores a job with every default filled in. */
+  public SavedJob add(ObjectNode document) {
+    SavedJob job = new SavedJob();
+    job.created = now();
+    write(job, document);
+    job.persistAndFlush();
+    return job;
+  }
+
+  public Optional<SavedJob> find(long id) {
+    return SavedJob.findByIdOptional(id);
+  }
+
+  public long count() {
+    return SavedJob.count();
+  }
+
+  /** The newest first. */
+  public List<SavedJob> page(int page, int size) {
+    return SavedJob.<SavedJob>findAll(Sort.descending("id")).page(page, size).list();
+  }
+
+  /**
+   * Replaces the document. A choice stays if it still does, else the change is refused.
+   *
+   * @param range that the choice was made from, null where there is none
+   */
+  public SavedJob change(long id, int version, ObjectNode document, Range range) {
+    SavedJob job = seen(id, version);
+    if (job.choice != null) {
+      Choosing.again(JobForm.read(document), range, job.choice);
+    }
+    write(job, document);
+    return flushed(job);
+  }
+
+  public void remove(long id, int version) {
+    SavedJob job = seen(id, version);
+    job.delete();
+    flushed(job);
+  }
+
+  /** Freezes a part of a range for a job, unless it is out for it. */
+  public SavedJob choose(long id, int version, Range range, ChoiceForm wish) {
+    SavedJob job = seen(id, version);
+    job.choice = Choosing.first(read(job), range, wish, now());
+    job.changed = now();
+    return flushed(job);
+  }
+
+  public SavedJob unchoose(long id, int version) {
+    SavedJob job = seen(id, version);
+    job.choice = null;
+    job.changed = now();
+    return flushed(job);
+  }
+
+  /** The job in SI. */
+  public static Job read(SavedJob job) {
+    return JobForm.read(document(job));
+  }
+
+  static JsonNode document(SavedJob job) {
+    return JsonText.read(job.document.getBytes(StandardCharsets.UTF_8)).tree();
+  }
+
+  private void write(SavedJob job, ObjectNode document) {
+    job.name = document.get("name").textValue();
+    job.document = document.toString();
+    job.changed = now();
+  }
+
+  private static SavedJob seen(long id, int version) {
+    SavedJob job = SavedJob.findById(id);
+    if (job == null || job.version != version) {
+      throw new Stale();
+    }
+    return job;
+  }
+
+  private static SavedJob flushed(SavedJob job) {
+    try {
+      SavedJob.flush();
+      return job;
+    } catch (OptimisticLockException e) {
+      throw new Stale();
+    }
+  }
+
+  /** As fine as every database keeps it. */
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+  }
+}

@@ -1,0 +1,2 @@
+/** Saved jobs, the part chosen for each, and what must be ordered for it. */
+package org.staywright.job;

@@ -1,0 +1,91 @@
+package org.staywright.web.api;
+
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.Locale;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.staywright.form.Unreadable;
+import org.staywright.job.Stale;
+import org.staywright.unit.Refusal;
+import org.staywright.wording.Wording;
+
+/** Turns what is thrown into answers. */
+public final class Failures {
+
+  private static final Logger LOG = Logger.getLogger(Failures.class);
+
+  private final Wording wording = Wording.english();
+
+  @ServerExceptionMapper
+  public Response faulty(Refusal refusal) {
+    return Problem.of(wording, 422).at(refusal.faults()).response();
+  }
+
+  @ServerExceptionMapper
+  public Response unreadable(Unreadable unreadable) {
+    return Problem.of(
+            wording,
+            400,
+            "problem.not-json",
+            Integer.toString(unreadable.line()),
+            Integer.toString(unreadable.column()))
+        .response();
+  }
+
+  @ServerExceptionMapper
+  Response badQuery(BadQuery bad) {
+    return Problem.of(wording, 400, "problem.bad-query").in(bad.faults()).response();
+  }
+
+  @ServerExceptionMapper
+  Response notThere(NotThere missing) {
+    return Problem.of(wording, 404, missing.key(), missing.name()).response();
+  }
+
+  @ServerExceptionMapper
+  Response stale(Stale stale) {
+    return Problem.of(wording, 412).response();
+  }
+
+  @ServerExceptionMapper
+  Response unconditional(IfMatch.Unconditional change) {
+    return Problem.of(wording, 428).response();
+  }
+
+  @ServerExceptionMapper
+  public Response refusedByHttp(WebApplicationException thrown, UriInfo uri) {
+    Response given = thrown.getResponse();
+    if (!uri.getPath().startsWith("/api") || given.getStatus() < 400) {
+      return given;
+    }
+    Response problem = Problem.of(wording, known(given.getStatus())).response();
+    given.getHeaders().forEach((name, values) -> copy(problem, name, values.get(0)));
+    if (given.getStatus() == 405) {
+      problem.getHeaders().putSingle(HttpHeaders.ALLOW, Allowed.at(uri.getPath()));
+    }
+    return problem;
+  }
+
+  /** What HTTP adds to a status, but not the type of the body that is replaced. */
+  private static void copy(Response to, String name, Object value) {
+    if (!name.toLowerCase(Locale.ROOT).startsWith("content-")) {
+      to.getHeaders().putSingle(name, value);
+    }
+  }
+
+  private static int known(int status) {
+    return switch (status) {
+      case 400, 404, 405, 406, 409, 412, 413, 415, 422, 428 -> status;
+      default -> status < 500 ? 400 : 500;
+    };
+  }
+
+  @ServerExceptionMapper
+  public Response unforeseen(Throwable thrown, UriInfo uri) {
+    LOG.errorf(thrown, "unforeseen at %s", uri.getPath());
+    return Problem.of(wording, 500).response();
+  }
+}

@@ -1,0 +1,76 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import org.staywright.caution.Cautions;
+import org.staywright.fit.Assessment;
+import org.staywright.fit.Fit;
+import org.staywright.fit.FitCurve;
+import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.form.CurveJson;
+import org.staywright.form.CurveRequest;
+import org.staywright.form.FitsJson;
+import org.staywright.form.JobForm;
+import org.staywright.form.JsonText;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
+
+/** The range judged for a job. */
+@Path("/api/v1/fits")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class FitResource {
+
+  private final CurrentRange current;
+  private final CautionText text = CautionText.in(Wording.english());
+
+  FitResource(CurrentRange current) {
+    this.current = current;
+  }
+
+  @POST
+  public ObjectNode rank(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    Job job = JobForm.read(JobForm.withDefaults(JsonText.read(body)));
+    return FitsJson.of(Ranking.of(current.get(), job), fit -> cautions(job, fit));
+  }
+
+  private List<FitsJson.Note> cautions(Job job, Fit fit) {
+    return Cautions.of(job, fit).stream()
+        .map(caution -> new FitsJson.Note(caution.code(), text.sentence(caution)))
+        .toList();
+  }
+
+  @POST
+  @Path("curve")
+  public ObjectNode curve(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    CurveRequest asked = CurveRequest.read(JsonText.read(body));
+    Range range = current.get();
+    Part part =
+        range
+            .part(asked.partNumber())
+            .orElseThrow(() -> new Refusal(fault(asked, "", "no-such-part")));
+    Assessment assessment = Assessment.of(asked.job(), range, part, asked.count());
+    if (assessment.rejection() != null) {
+      throw new Refusal(fault(asked, assessment.rejection().code(), "part-rejected"));
+    }
+    return CurveJson.of(asked.job(), FitCurve.of(asked.job(), assessment.fit()));
+  }
+
+  private static Fault fault(CurveRequest asked, String bound, String code) {
+    return new Fault("#/partNumber", asked.partNumber(), bound, code);
+  }
+}

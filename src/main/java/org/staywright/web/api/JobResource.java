@@ -1,0 +1,117 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.net.URI;
+import org.staywright.form.ChoiceForm;
+import org.staywright.form.JobForm;
+import org.staywright.form.JsonText;
+import org.staywright.form.PageJson;
+import org.staywright.form.SearchShape;
+import org.staywright.job.JobJson;
+import org.staywright.job.Jobs;
+import org.staywright.job.Ordering;
+import org.staywright.job.SavedJob;
+import org.staywright.part.Range;
+import org.staywright.stock.CurrentRange;
+
+/** Saved jobs and what was chosen for them. */
+@Path("/api/v1/jobs")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class JobResource {
+
+  private final Jobs jobs;
+  private final CurrentRange current;
+  private final Ordering ordering;
+
+  JobResource(Jobs jobs, CurrentRange current, Ordering ordering) {
+    this.jobs = jobs;
+    this.current = current;
+    this.ordering = ordering;
+  }
+
+  @GET
+  public ObjectNode list(UriInfo uri) {
+    JsonNode query = Query.read(SearchShape.PAGES, uri);
+    return PageJson.of(
+        query,
+        jobs.count(),
+        jobs.page(PageJson.page(query), PageJson.size(query)),
+        JobJson::of);
+  }
+
+  @POST
+  public Response add(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    SavedJob saved = jobs.add(JobForm.withDefaults(JsonText.read(body)));
+    URI location = uri.getAbsolutePathBuilder().path(saved.id.toString()).build();
+    return tagged(Response.created(location), saved);
+  }
+
+  @GET
+  @Path("{id}")
+  public Response job(@PathParam("id") String id, UriInfo uri) {
+    Query.none(uri);
+    return tagged(Response.ok(), find(id));
+  }
+
+  @PUT
+  @Path("{id}")
+  public Response change(
+      @PathParam("id") String id, byte[] body, UriInfo uri, HttpHeaders headers) {
+    Query.none(uri);
+    SavedJob seen = find(id);
+    int version = IfMatch.version(headers, seen);
+    ObjectNode document = JobForm.withDefaults(JobJson.writable(JsonText.read(body)));
+    Range range = seen.choice == null ? null : ordering.range(seen.choice.revision());
+    return tagged(Response.ok(), jobs.change(seen.id, version, document, range));
+  }
+
+  @DELETE
+  @Path("{id}")
+  public void remove(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+    Query.none(uri);
+    SavedJob seen = find(id);
+    jobs.remove(seen.id, IfMatch.version(headers, seen));
+  }
+
+  @PUT
+  @Path("{id}/choice")
+  public Response choose(
+      @PathParam("id") String id, byte[] body, UriInfo uri, HttpHeaders headers) {
+    Query.none(uri);
+    SavedJob seen = find(id);
+    int version = IfMatch.version(headers, seen);
+    ChoiceForm wish = ChoiceForm.read(JsonText.read(body));
+    return tagged(Response.ok(), jobs.choose(seen.id, version, current.get(), wish));
+  }
+
+  @DELETE
+  @Path("{id}/choice")
+  public Response unchoose(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+    Query.none(uri);
+    SavedJob seen = find(id);
+    return tagged(Response.ok(), jobs.unchoose(seen.id, IfMatch.version(headers, seen)));
+  }
+
+  private SavedJob find(String id) {
+    return FoundJob.by(id, jobs);
+  }
+
+  private static Response tagged(Response.ResponseBuilder answer, SavedJob job) {
+    return answer.entity(JobJson.of(job)).header(HttpHeaders.ETAG, IfMatch.tag(job)).build();
+  }
+}

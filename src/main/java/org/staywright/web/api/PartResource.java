@@ -1,0 +1,77 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.staywright.form.CurveJson;
+import org.staywright.form.PageJson;
+import org.staywright.form.PartJson;
+import org.staywright.form.SearchShape;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.ForceCurve;
+import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Unit;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/** The springs of the range. */
+@Path("/api/v1/parts")
+@Produces(MediaType.APPLICATION_JSON)
+public class PartResource {
+
+  private final CurrentRange current;
+  private final PartText text = PartText.in(Wording.english());
+
+  PartResource(CurrentRange current) {
+    this.current = current;
+  }
+
+  @GET
+  public ObjectNode list(UriInfo uri) {
+    JsonNode query = Query.read(SearchShape.PARTS, uri);
+    Range range = current.get();
+    return PageJson.of(
+        query,
+        SearchShape.parts(query).rows(range, SearchShape.order(query), SearchShape.falling(query)),
+        row -> json(range.part(row)));
+  }
+
+  @GET
+  @Path("{partNumber}")
+  public ObjectNode part(@PathParam("partNumber") String partNumber, UriInfo uri) {
+    Query.none(uri);
+    return json(find(partNumber));
+  }
+
+  @GET
+  @Path("{partNumber}/curve")
+  public ObjectNode curve(@PathParam("partNumber") String partNumber, UriInfo uri) {
+    JsonNode query = Query.read(SearchShape.CURVE, uri);
+    Part part = find(partNumber);
+    double kelvin = Unit.CELSIUS.si(query.get("temperatureC").doubleValue());
+    ChargedSpring charged =
+        part.spring()
+            .charged(
+                query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
+    return CurveJson.of(
+        part, kelvin, ForceCurve.of(charged, kelvin, query.get("samples").intValue()));
+  }
+
+  private Part find(String partNumber) {
+    return current
+        .get()
+        .part(partNumber)
+        .orElseThrow(() -> new NotThere("problem.no-part", partNumber));
+  }
+
+  private ObjectNode json(Part part) {
+    return PartJson.of(part, text.describe(part));
+  }
+}

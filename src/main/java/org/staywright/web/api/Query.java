@@ -1,0 +1,37 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.form.FlatForm;
+import org.staywright.form.Shape;
+import org.staywright.unit.Fault;
+
+/** The parameters of an address, read by a shape like any other input. */
+final class Query {
+
+  private static final Shape NOTHING = Shape.of("nothing");
+
+  private Query() {}
+
+  /** The parameters with their defaults. */
+  static JsonNode read(Shape shape, UriInfo uri) {
+    List<Fault> faults = new ArrayList<>();
+    JsonNode query = shape.read(FlatForm.tree(shape, uri.getQueryParameters()), "", faults);
+    if (!faults.isEmpty()) {
+      throw new BadQuery(faults.stream().map(Query::named).toList());
+    }
+    return query;
+  }
+
+  /** Refuses every parameter. */
+  static void none(UriInfo uri) {
+    read(NOTHING, uri);
+  }
+
+  private static Fault named(Fault fault) {
+    String code = fault.code().equals("unknown-field") ? "unknown-parameter" : fault.code();
+    return new Fault(fault.where().substring(1), fault.value(), fault.bound(), code);
+  }
+}
