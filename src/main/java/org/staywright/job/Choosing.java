@@ -23,8 +23,7 @@ final class Choosing {
     Part part =
         range
             .part(wish.partNumber())
-            .orElseThrow(
-                () -> new Refusal(new Fault(PART, wish.partNumber(), "", "no-such-part")));
+            .orElseThrow(() -> new Refusal(new Fault(PART, wish.partNumber(), "", "no-such-part")));
     Job fitted =
         job.with(
             wish.rodEnd() == null ? job.rodEnd() : wish.rodEnd(),
@@ -47,9 +46,9 @@ final class Choosing {
   static void again(Job job, Range range, Choice choice) {
     Job fitted =
         job.with(
-            new FittingWish(null, choice.rodFitting()), new FittingWish(null, choice.tubeFitting()));
-    judged(
-        fitted, range, range.part(choice.part()).orElseThrow(), choice.count(), "#/choice");
+            new FittingWish(null, choice.rodFitting()),
+            new FittingWish(null, choice.tubeFitting()));
+    judged(fitted, range, range.part(choice.part()).orElseThrow(), choice.count(), "#/choice");
   }
 
   private static Fit judged(Job job, Range range, Part part, int count, String where) {

@@ -58,8 +58,7 @@ public final class Mate {
             Comparator.comparing((Fitting fitting) -> fitting.finish() != end.finish())
                 .thenComparing(Mate::each, Comparator.nullsLast(Comparator.naturalOrder()))
                 .thenComparing(Fitting::number))
-        .ifPresentOrElse(
-            held::add, () -> unmatched.add(new Missing(type, end.number())));
+        .ifPresentOrElse(held::add, () -> unmatched.add(new Missing(type, end.number())));
   }
 
   private static Predicate<Fitting> ball(Fitting end) {

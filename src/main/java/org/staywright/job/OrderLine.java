@@ -23,8 +23,7 @@ public record OrderLine(
     int multiple = Math.max(1, price.orderMultiple());
     int quantity = (needed + multiple - 1) / multiple * multiple;
     BigDecimal each = price.each(quantity);
-    return new OrderLine(
-        item, needed, quantity, each, each.multiply(BigDecimal.valueOf(quantity)));
+    return new OrderLine(item, needed, quantity, each, each.multiply(BigDecimal.valueOf(quantity)));
   }
 
   /** Days until all are here. */

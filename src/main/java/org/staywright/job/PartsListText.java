@@ -26,8 +26,19 @@ public record PartsListText(PartsList list, Function<Item, String> describe) {
   private static final String FORMULA = "=+-@\t\r\n";
 
   private static final String[] COLUMNS = {
-    "position", "part_number", "description", "kind", "quantity", "unit_price", "line_total",
-    "currency", "valid_until", "vat_basis", "lead_time_days", "stock", "alternate"
+    "position",
+    "part_number",
+    "description",
+    "kind",
+    "quantity",
+    "unit_price",
+    "line_total",
+    "currency",
+    "valid_until",
+    "vat_basis",
+    "lead_time_days",
+    "stock",
+    "alternate"
   };
 
   public ObjectNode json() {

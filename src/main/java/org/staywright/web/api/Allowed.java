@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 final class Allowed {
 
   private static final List<Route> ROUTES =
-      Stream.of(PartResource.class,
+      Stream.of(
+              PartResource.class,
               FittingResource.class,
               FitResource.class,
               JobResource.class,

@@ -47,10 +47,7 @@ public class JobResource {
   public ObjectNode list(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.PAGES, uri);
     return PageJson.of(
-        query,
-        jobs.count(),
-        jobs.page(PageJson.page(query), PageJson.size(query)),
-        JobJson::of);
+        query, jobs.count(), jobs.page(PageJson.page(query), PageJson.size(query)), JobJson::of);
   }
 
   @POST

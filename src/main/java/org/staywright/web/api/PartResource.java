@@ -6,8 +6,11 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import org.staywright.document.Datasheet;
 import org.staywright.form.CurveJson;
 import org.staywright.form.PageJson;
 import org.staywright.form.PartJson;
@@ -62,6 +65,17 @@ public class PartResource {
                 query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
     return CurveJson.of(
         part, kelvin, ForceCurve.of(charged, kelvin, query.get("samples").intValue()));
+  }
+
+  @GET
+  @Path("{partNumber}/datasheet.pdf")
+  @Produces("application/pdf")
+  public Response datasheet(@PathParam("partNumber") String partNumber, UriInfo uri) {
+    Query.none(uri);
+    byte[] pdf = Datasheet.pdf(find(partNumber), Wording.english());
+    return Response.ok(pdf)
+        .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + partNumber + ".pdf\"")
+        .build();
   }
 
   private Part find(String partNumber) {

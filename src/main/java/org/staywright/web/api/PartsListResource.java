@@ -55,7 +55,6 @@ public class PartsListResource {
     }
     return new PartsListText(
         ordering.of(job.choice),
-        item ->
-            item.part() != null ? text.describe(item.part()) : text.describe(item.fitting()));
+        item -> item.part() != null ? text.describe(item.part()) : text.describe(item.fitting()));
   }
 }
