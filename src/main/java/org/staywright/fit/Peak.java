@@ -1,12 +1,10 @@
 package org.staywright.fit;
 
 import java.util.Optional;
-import org.staywright.gas.Isotherm;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
 import org.staywright.spring.ChargedSpring;
 import org.staywright.spring.SteppedColumn;
-import org.staywright.unit.Bound;
 import org.staywright.unit.Refusal;
 
 /**
@@ -19,24 +17,19 @@ import org.staywright.unit.Refusal;
  */
 record Peak(ChargedSpring.FastStroke stroke, double extended, double friction) {
 
-  /** As far as the equation of state is used, Pa. */
-  private static final Bound PRESSURE = Bound.between(0, 1e8, "Pa");
-
   /** Empty where the gas would be squeezed beyond what can be computed. */
   static Optional<Peak> of(Job job, Travel travel, Part part, double extended) {
     double kelvin = Load.STRONG.kelvin(job.conditions());
     ChargedSpring spring = Load.STRONG.charged(part, 1);
     double from = extended - travel.longest();
     double to = extended - travel.shortest();
-    if (spring.spring().gasVolume(to, kelvin) <= 0
-        || !PRESSURE.holds(spring.pressure(to, Isotherm.at(kelvin)))) {
+    if (spring.spring().gasVolume(to, kelvin) <= 0) {
       return Optional.empty();
     }
     try {
-      Peak peak =
-          new Peak(spring.fast(from, to, kelvin), extended, spring.spring().friction(kelvin));
-      return PRESSURE.holds(peak.stroke.pressure(to)) ? Optional.of(peak) : Optional.empty();
-    } catch (Refusal hotterThanTheEquationOfState) {
+      return Optional.of(
+          new Peak(spring.fast(from, to, kelvin), extended, spring.spring().friction(kelvin)));
+    } catch (Refusal beyondTheEquationOfState) {
       return Optional.empty();
     }
   }

@@ -53,13 +53,15 @@ public final class Isotherm {
   }
 
   /**
-   * p = ρ R T (1 + δ α_δ).
+   * p = ρ R T (1 + δ α_δ); refused above 1,000 bar and where no room is left for the gas.
    *
    * @param density kg/m³
    * @return absolute pressure, Pa
    */
   public double pressure(double density) {
-    return density * R / MOLAR_MASS * kelvin * compressibility(density);
+    Nitrogen.DENSITY.require("density", density);
+    double pressure = density * R / MOLAR_MASS * kelvin * compressibility(density);
+    return Nitrogen.PRESSURE.require("pressure", pressure);
   }
 
   /** Z = p / (ρ R T) = 1 + δ α_δ. */
