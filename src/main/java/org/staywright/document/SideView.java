@@ -178,7 +178,7 @@ public final class SideView {
     sketch.line(Role.OUTLINE, centre.x(), centre.y() - 0.4 * em, centre.x(), centre.y() + 0.4 * em);
     Point tip = weightTip();
     sketch.line(Role.GRAVITY, centre, tip);
-    sketch.arrowhead(Role.GRAVITY, tip, flap.tilt() - Math.PI / 2);
+    sketch.arrowhead(Role.GRAVITY, tip, -flap.tilt() - Math.PI / 2);
   }
 
   private Point weightTip() {

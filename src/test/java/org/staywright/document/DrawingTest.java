@@ -125,6 +125,33 @@ class DrawingTest {
   }
 
   @Test
+  void gravityPointsDownWhateverTheTilt() {
+    Random random = new Random(20261123);
+    for (int i = 0; i < 50; i++) {
+      HingedFlap flap = randomFlap(random);
+      if (!flap.faults().isEmpty()) {
+        continue;
+      }
+      List<Shape.Path> gravity =
+          SideView.of(flap, Stocked.ENGLISH).shapes().stream()
+              .filter(shape -> shape.role() == Role.GRAVITY && shape instanceof Shape.Path)
+              .map(Shape.Path.class::cast)
+              .toList();
+      Point way = gravity.get(0).points().get(1).minus(gravity.get(0).points().get(0));
+      List<Point> head = gravity.get(1).points();
+      Point tip = head.get(0);
+      Point back = head.get(1).minus(tip);
+      Point other = head.get(2).minus(tip);
+      // Up in the frame after a counterclockwise tilt t is (sin t, cos t).
+      assertEquals(-Math.sin(flap.tilt()), way.x() / way.distance(), 1e-9);
+      assertEquals(-Math.cos(flap.tilt()), way.y() / way.distance(), 1e-9);
+      Point pointing = new Point(-back.x() - other.x(), -back.y() - other.y());
+      assertEquals(way.x() / way.distance(), pointing.x() / pointing.distance(), 1e-9);
+      assertEquals(way.y() / way.distance(), pointing.y() / pointing.distance(), 1e-9);
+    }
+  }
+
+  @Test
   void aSpringIsDrawnAtItsTrueLength() {
     Drawing drawing = SpringOutline.of(Stocked.middling(), Stocked.ENGLISH);
     Box tube =
