@@ -19,6 +19,8 @@ public sealed interface Kind
         Kind.Choice,
         Kind.Flag,
         Kind.Listing,
+        Kind.Many,
+        Kind.Anything,
         Kind.Later,
         Kind.Variants,
         Shape {
@@ -184,6 +186,31 @@ public sealed interface Kind
       }
       ArrayNode list = JsonNodeFactory.instance.arrayNode();
       return faults.size() == before ? list.addAll(kept) : null;
+    }
+  }
+
+  /** Any number of entries of a kind. */
+  record Many(Kind of) implements Kind {
+
+    @Override
+    public JsonNode read(JsonNode node, String at, List<Fault> faults) {
+      if (!node.isArray()) {
+        return refused(faults, at, node, "[ ]", "not-a-list");
+      }
+      ArrayNode list = JsonNodeFactory.instance.arrayNode();
+      for (int i = 0; i < node.size(); i++) {
+        list.add(of.read(node.get(i), Place.of(at, Integer.toString(i)), faults));
+      }
+      return list;
+    }
+  }
+
+  /** Whatever it is. */
+  record Anything() implements Kind {
+
+    @Override
+    public JsonNode read(JsonNode node, String at, List<Fault> faults) {
+      return node;
     }
   }
 

@@ -60,7 +60,9 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
       if (absent && field.required()) {
         faults.add(new Fault(place, null, expected(field.kind()), "missing"));
       } else if (absent && field.fallback() == null) {
-        kept.putNull(field.name());
+        if (!(field.kind() instanceof Later)) {
+          kept.putNull(field.name());
+        }
       } else {
         JsonNode value = field.kind().read(absent ? field.fallback() : given, place, faults);
         if (value != null) {

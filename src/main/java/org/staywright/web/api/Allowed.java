@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** Which methods an address takes, for the header that RFC 9110 wants beside a 405. */
 final class Allowed {
 
-  private static final List<Route> ROUTES =
+  private static final List<Served> ROUTES =
       Stream.of(
               PartResource.class,
               FittingResource.class,
@@ -22,8 +22,8 @@ final class Allowed {
           .flatMap(resource -> Stream.of(resource.getDeclaredMethods()).flatMap(Allowed::routes))
           .toList();
 
-  /** A pattern of addresses and one method it takes. */
-  private record Route(String pattern, String method) {}
+  /** An address and one method it takes. */
+  private record Served(String path, String method) {}
 
   private Allowed() {}
 
@@ -31,22 +31,26 @@ final class Allowed {
   static String at(String path) {
     String plain = path.replaceFirst("(?<=.)/$", "");
     return ROUTES.stream()
-        .filter(route -> plain.matches(route.pattern()))
-        .map(Route::method)
+        .filter(route -> plain.matches(route.path().replaceAll("\\{[^}]*}", "[^/]+")))
+        .map(Served::method)
         .collect(Collectors.toCollection(TreeSet::new))
         .stream()
         .collect(Collectors.joining(", "));
   }
 
-  private static Stream<Route> routes(Method method) {
+  /** "GET /api/v1/parts" and all the others. */
+  static List<String> routes() {
+    return ROUTES.stream().map(route -> route.method() + " " + route.path()).toList();
+  }
+
+  private static Stream<Served> routes(Method method) {
     Path inner = method.getAnnotation(Path.class);
     String path =
         method.getDeclaringClass().getAnnotation(Path.class).value()
             + (inner == null ? "" : "/" + inner.value());
-    String pattern = path.replaceAll("\\{[^}]*}", "[^/]+");
     return Stream.of(method.getAnnotations())
         .map(Annotation::annotationType)
         .filter(type -> type.isAnnotationPresent(HttpMethod.class))
-        .map(type -> new Route(pattern, type.getAnnotation(HttpMethod.class).value()));
+        .map(type -> new Served(path, type.getAnnotation(HttpMethod.class).value()));
   }
 }

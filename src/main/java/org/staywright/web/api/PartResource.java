@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
 import org.staywright.document.Datasheet;
 import org.staywright.form.CurveJson;
 import org.staywright.form.PageJson;
@@ -20,6 +21,8 @@ import org.staywright.part.Range;
 import org.staywright.spring.ChargedSpring;
 import org.staywright.spring.ForceCurve;
 import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
@@ -63,8 +66,22 @@ public class PartResource {
         part.spring()
             .charged(
                 query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
-    return CurveJson.of(
-        part, kelvin, ForceCurve.of(charged, kelvin, query.get("samples").intValue()));
+    return CurveJson.of(part, kelvin, curve(charged, kelvin, query));
+  }
+
+  private static ForceCurve curve(ChargedSpring charged, double kelvin, JsonNode query) {
+    try {
+      return ForceCurve.of(charged, kelvin, query.get("samples").intValue());
+    } catch (Refusal beyond) {
+      Fault gas = beyond.faults().get(0);
+      throw new BadQuery(
+          List.of(
+              new Fault(
+                  "forceFactor",
+                  query.get("forceFactor").numberValue(),
+                  gas.bound(),
+                  "curve-beyond-gas")));
+    }
   }
 
   @GET

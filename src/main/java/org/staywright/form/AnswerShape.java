@@ -1,0 +1,84 @@
+package org.staywright.form;
+
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.staywright.form.Kind.Amount;
+import org.staywright.form.Kind.Anything;
+import org.staywright.form.Kind.Choice;
+import org.staywright.form.Kind.Many;
+import org.staywright.form.Kind.Text;
+import org.staywright.unit.Bound;
+
+/** What the answers are made of, described for the OpenAPI document and its test. */
+public final class AnswerShape {
+
+  static final Kind NUMBER =
+      new Amount(Bound.between(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, ""));
+  static final Kind TEXT = Text.upTo(2000);
+  static final Choice END = Choice.of("frame", "moving");
+
+  static final Shape ENDS =
+      Shape.of(
+          "end-fittings",
+          required("rodEnd", JobShape.PART_NUMBER),
+          required("tubeEnd", JobShape.PART_NUMBER));
+
+  public static final Shape PROBLEM =
+      Shape.of(
+          "problem",
+          required("type", TEXT),
+          required("title", TEXT),
+          required("status", NUMBER),
+          required("detail", TEXT),
+          optional(
+              "errors",
+              new Many(
+                  Shape.of(
+                      "fault",
+                      optional("pointer", TEXT),
+                      optional("parameter", TEXT),
+                      optional("value", new Anything()),
+                      required("bound", TEXT),
+                      required("code", TEXT),
+                      required("detail", TEXT)))));
+
+  private AnswerShape() {}
+
+  /** One page of a list. */
+  public static Shape page(Shape item) {
+    return shape(
+        item.name() + "-page",
+        numbers("total", "page", "size"),
+        List.of(required("items", new Many(item))));
+  }
+
+  @SafeVarargs
+  static Shape shape(String name, List<Field>... groups) {
+    Map<String, Field> fields = new LinkedHashMap<>();
+    for (List<Field> group : groups) {
+      group.forEach(field -> fields.put(field.name(), field));
+    }
+    return new Shape(name, fields);
+  }
+
+  static List<Field> numbers(String... names) {
+    return all(NUMBER, names);
+  }
+
+  static List<Field> series(String... names) {
+    return all(new Many(NUMBER), names);
+  }
+
+  private static List<Field> all(Kind kind, String... names) {
+    List<Field> fields = new ArrayList<>();
+    for (String name : names) {
+      fields.add(required(name, kind));
+    }
+    return fields;
+  }
+}

@@ -1,0 +1,115 @@
+package org.staywright.form;
+
+import static org.staywright.form.AnswerShape.END;
+import static org.staywright.form.AnswerShape.ENDS;
+import static org.staywright.form.AnswerShape.NUMBER;
+import static org.staywright.form.AnswerShape.TEXT;
+import static org.staywright.form.AnswerShape.numbers;
+import static org.staywright.form.AnswerShape.series;
+import static org.staywright.form.AnswerShape.shape;
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.staywright.fit.Blocker;
+import org.staywright.fit.Rejection;
+import org.staywright.form.Kind.Anything;
+import org.staywright.form.Kind.Choice;
+import org.staywright.form.Kind.Many;
+import org.staywright.part.Coded;
+
+/** Rankings and hand forces as they are sent. */
+public final class FitAnswer {
+
+  public static final Shape HAND_CURVE =
+      shape(
+          "hand-curve",
+          List.of(required("travelUnit", Choice.of("deg", "mm"))),
+          series(
+              "travel",
+              "lengthMm",
+              "openN",
+              "closeN",
+              "openWeakN",
+              "closeWeakN",
+              "openStrongN",
+              "closeStrongN"));
+
+  private static final Shape FIGURES =
+      shape(
+          "figures",
+          numbers(
+              "openingAngleDeg",
+              "lengthClosedMm",
+              "lengthOpenMm",
+              "lengthMinMm",
+              "lengthMaxMm",
+              "compressedMm",
+              "extendedMm",
+              "compressedReserveMm",
+              "extendedReserveMm",
+              "handOpenMaxN",
+              "handCloseMaxN",
+              "handRmsN",
+              "handOpenMaxWeakN",
+              "handCloseMaxStrongN",
+              "closedHoldNm",
+              "closedHoldStrongNm",
+              "peakPressureBar",
+              "peakMountLoadN",
+              "stopLoadN",
+              "swingDeg",
+              "leadTimeDays"),
+          Stream.of(
+                  "holdRatioOpen", "selfOpensFromDeg", "staysFromDeg", "bucklingFactor", "setPrice")
+              .map(name -> optional(name, NUMBER))
+              .toList());
+
+  private static final List<Field> FIT =
+      List.of(
+          required("rank", NUMBER),
+          required("partNumber", JobShape.PART_NUMBER),
+          required("count", NUMBER),
+          required("fittings", ENDS),
+          required("rodEndAt", END),
+          required("verdict", Choice.of("fits", "near")),
+          required("score", NUMBER),
+          required("figures", FIGURES),
+          required(
+              "cautions",
+              new Many(Shape.of("caution", required("code", TEXT), required("message", TEXT)))));
+
+  private static final Shape BLOCKER =
+      Shape.of(
+          "blocker",
+          required("code", Choice.of(Blocker.Code.class)),
+          optional("needed", NUMBER),
+          optional("has", NUMBER),
+          required("unit", TEXT));
+
+  public static final Shape FITS =
+      shape(
+          "fits",
+          numbers("considered", "fitsTotal", "nearTotal"),
+          List.of(
+              required(
+                  "rejected",
+                  shape(
+                      "rejected",
+                      numbers(
+                          Stream.of(Rejection.values()).map(Coded::code).toArray(String[]::new)))),
+              required("weights", shape("weights", numbers("effort", "margin", "price", "supply"))),
+              required("fits", new Many(shape("fit", FIT))),
+              required(
+                  "near",
+                  new Many(
+                      shape(
+                          "near-fit",
+                          FIT,
+                          List.of(
+                              required("blockedBy", new Many(BLOCKER)),
+                              optional("clearedBy", new Anything())))))));
+
+  private FitAnswer() {}
+}

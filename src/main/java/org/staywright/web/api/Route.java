@@ -1,0 +1,96 @@
+package org.staywright.web.api;
+
+import java.util.List;
+import org.staywright.form.AnswerShape;
+import org.staywright.form.ChoiceForm;
+import org.staywright.form.CurveRequest;
+import org.staywright.form.FitAnswer;
+import org.staywright.form.JobAnswer;
+import org.staywright.form.JobShape;
+import org.staywright.form.RangeAnswer;
+import org.staywright.form.SearchShape;
+import org.staywright.form.Shape;
+
+/**
+ * One address with a method, as the OpenAPI document describes it.
+ *
+ * @param id of the operation, and key of its summary
+ * @param query parameters, null for none
+ * @param body null for none
+ * @param guarded whether it takes If-Match
+ * @param status of success
+ * @param answer its body, null where it is no JSON
+ * @param type media type of the answer, null for none
+ * @param problems statuses of problems
+ */
+record Route(
+    String method,
+    String path,
+    String id,
+    Shape query,
+    Shape body,
+    boolean guarded,
+    int status,
+    Shape answer,
+    String type,
+    List<Integer> problems) {
+
+  private static final String JSON = "application/json";
+
+  static final List<Route> ALL =
+      List.of(
+          get("/parts", "listParts", SearchShape.PARTS, AnswerShape.page(RangeAnswer.PART)),
+          get("/parts/{partNumber}", "part", null, RangeAnswer.PART),
+          get("/parts/{partNumber}/curve", "partCurve", SearchShape.CURVE, RangeAnswer.PART_CURVE),
+          file("/parts/{partNumber}/datasheet.pdf", "datasheet", "application/pdf"),
+          get(
+              "/fittings",
+              "listFittings",
+              SearchShape.FITTINGS,
+              AnswerShape.page(RangeAnswer.FITTING)),
+          get("/fittings/{partNumber}", "fitting", null, RangeAnswer.FITTING),
+          post("/fits", "rank", JobShape.JOB, 200, FitAnswer.FITS),
+          post("/fits/curve", "fitCurve", CurveRequest.SHAPE, 200, FitAnswer.HAND_CURVE),
+          get("/jobs", "listJobs", SearchShape.PAGES, AnswerShape.page(JobAnswer.SAVED_JOB)),
+          post("/jobs", "addJob", JobShape.JOB, 201, JobAnswer.SAVED_JOB),
+          get("/jobs/{id}", "job", null, JobAnswer.SAVED_JOB),
+          guarded("PUT", "/jobs/{id}", "changeJob", JobAnswer.CHANGED_JOB, 200),
+          guarded("DELETE", "/jobs/{id}", "removeJob", null, 204),
+          guarded("PUT", "/jobs/{id}/choice", "choose", ChoiceForm.SHAPE, 200),
+          guarded("DELETE", "/jobs/{id}/choice", "unchoose", null, 200),
+          get("/jobs/{id}/parts-list.json", "partsList", null, JobAnswer.PARTS_LIST),
+          file("/jobs/{id}/parts-list.csv", "partsListCsv", "text/csv"));
+
+  private static Route get(String path, String id, Shape query, Shape answer) {
+    List<Integer> problems = path.contains("{") ? List.of(400, 404, 406) : List.of(400, 406);
+    return new Route("GET", path, id, query, null, false, 200, answer, JSON, problems);
+  }
+
+  private static Route file(String path, String id, String type) {
+    return new Route("GET", path, id, null, null, false, 200, null, type, List.of(400, 404, 406));
+  }
+
+  private static Route post(String path, String id, Shape body, int status, Shape answer) {
+    return new Route(
+        "POST",
+        path,
+        id,
+        null,
+        body,
+        false,
+        status,
+        answer,
+        JSON,
+        List.of(400, 406, 413, 415, 422));
+  }
+
+  private static Route guarded(String method, String path, String id, Shape body, int status) {
+    List<Integer> problems =
+        body == null
+            ? List.of(400, 404, 412, 428)
+            : List.of(400, 404, 406, 412, 413, 415, 422, 428);
+    Shape answer = status == 204 ? null : JobAnswer.SAVED_JOB;
+    return new Route(
+        method, path, id, null, body, true, status, answer, answer == null ? null : JSON, problems);
+  }
+}

@@ -1,0 +1,160 @@
+package org.staywright.web.api;
+
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.staywright.form.AnswerShape;
+import org.staywright.form.Field;
+import org.staywright.form.FitAnswer;
+import org.staywright.form.JobAnswer;
+import org.staywright.form.JobShape;
+import org.staywright.form.Jobs;
+import org.staywright.form.JsonText;
+import org.staywright.form.Kind;
+import org.staywright.form.RangeAnswer;
+import org.staywright.form.Shape;
+import org.staywright.unit.Fault;
+
+/** The document is served and true: every route, every field with its bound and default. */
+@QuarkusTest
+class ApiDocumentTest {
+
+  private JsonNode document;
+
+  @BeforeEach
+  void read() throws Exception {
+    String text = given().get("/q/openapi?format=json").then().statusCode(200).extract().asString();
+    document = new ObjectMapper().readTree(text);
+  }
+
+  @Test
+  void namesTheProductAndItsLicence() {
+    assertEquals("Staywright", document.at("/info/title").textValue());
+    assertEquals("Apache-2.0", document.at("/info/license/name").textValue());
+    assertTrue(document.path("servers").isMissingNode());
+  }
+
+  @Test
+  void hasEveryRouteThatIsServedAndNoOther() {
+    Set<String> described = new TreeSet<>();
+    document
+        .get("paths")
+        .properties()
+        .forEach(
+            path ->
+                path.getValue()
+                    .fieldNames()
+                    .forEachRemaining(m -> described.add(m.toUpperCase() + " " + path.getKey())));
+    assertEquals(new TreeSet<>(Allowed.routes()), described);
+  }
+
+  @Test
+  void hasEveryFieldOfAJobWithBoundAndDefault() {
+    JsonNode job = document.at("/components/schemas/job");
+    List<String> seen = new ArrayList<>();
+    compare(JobShape.JOB, job, "", seen);
+    assertTrue(seen.contains("/load/massKg"));
+    assertTrue(seen.contains("/requirements/maxHandForceN"));
+    assertEquals(0, job.at("/properties/load/properties/massKg/exclusiveMinimum").intValue());
+    assertEquals(2000, job.at("/properties/load/properties/massKg/maximum").intValue());
+    assertEquals(
+        50, job.at("/properties/requirements/properties/maxHandForceN/default").intValue());
+    assertEquals("balanced", job.at("/properties/rankBy/default").textValue());
+  }
+
+  private static void compare(Shape shape, JsonNode schema, String at, List<String> seen) {
+    assertFalse(schema.get("additionalProperties").booleanValue(), at);
+    Set<String> required = new TreeSet<>();
+    schema.path("required").forEach(name -> required.add(name.textValue()));
+    for (Field field : shape.fields().values()) {
+      if (field.kind() instanceof Kind.Later) {
+        continue;
+      }
+      String place = at + "/" + field.name();
+      JsonNode property = schema.at("/properties/" + field.name());
+      assertFalse(property.isMissingNode(), place);
+      assertEquals(field.required(), required.contains(field.name()), place);
+      seen.add(place);
+      if (field.kind() instanceof Shape nested) {
+        compare(nested, property, place, seen);
+      } else if (field.kind() instanceof Kind.Variants variants) {
+        compare(variants.shapes().get(0), property, place, seen);
+      } else if (field.fallback() != null) {
+        assertEquals(field.fallback().toString(), property.get("default").toString(), place);
+      }
+      if (field.kind() instanceof Kind.Amount amount) {
+        String low = amount.bound().lowOpen() ? "exclusiveMinimum" : "minimum";
+        assertEquals(amount.bound().low(), property.get(low).doubleValue(), place);
+        assertEquals(amount.bound().high(), property.get("maximum").doubleValue(), place);
+      }
+    }
+  }
+
+  @Test
+  void describesTheParametersOfASearch() {
+    JsonNode parameters = document.at("/paths/~1api~1v1~1parts/get/parameters");
+    JsonNode size =
+        StreamSupport.stream(parameters.spliterator(), false)
+            .filter(parameter -> parameter.get("name").textValue().equals("size"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(200, size.at("/schema/maximum").intValue());
+    assertEquals(50, size.at("/schema/default").intValue());
+    assertEquals(15, parameters.size());
+  }
+
+  @Test
+  void everyAnswerIsAsDescribed() {
+    String part =
+        find("/api/v1/parts?size=3", AnswerShape.page(RangeAnswer.PART))
+            .at("/items/0/partNumber")
+            .textValue();
+    JsonNode fittings = find("/api/v1/fittings?size=200", AnswerShape.page(RangeAnswer.FITTING));
+    find("/api/v1/fittings/" + fittings.at("/items/0/partNumber").textValue(), RangeAnswer.FITTING);
+    find("/api/v1/parts/" + part, RangeAnswer.PART);
+    find("/api/v1/parts/" + part + "/curve", RangeAnswer.PART_CURVE);
+    find("/api/v1/jobs", AnswerShape.page(JobAnswer.SAVED_JOB));
+    JsonNode fits = sent("/api/v1/fits", Jobs.LID, FitAnswer.FITS);
+    String request =
+        "{\"job\": %s, \"partNumber\": \"%s\", \"count\": %d}"
+            .formatted(
+                Jobs.LID,
+                fits.at("/fits/0/partNumber").textValue(),
+                fits.at("/fits/0/count").intValue());
+    sent("/api/v1/fits/curve", request, FitAnswer.HAND_CURVE);
+    sent("/api/v1/jobs", Jobs.LID, JobAnswer.SAVED_JOB);
+    sent("/api/v1/fits", "{\"load\": {\"massKg\": [-1]}}", AnswerShape.PROBLEM);
+    find("/api/v1/parts?size=0", AnswerShape.PROBLEM);
+  }
+
+  private static JsonNode find(String address, Shape shape) {
+    return conforming(given().get(address).asByteArray(), shape);
+  }
+
+  private static JsonNode sent(String address, String body, Shape shape) {
+    return conforming(
+        given().contentType(ContentType.JSON).body(body).post(address).asByteArray(), shape);
+  }
+
+  private static JsonNode conforming(byte[] answer, Shape shape) {
+    JsonNode tree = JsonText.read(answer).tree();
+    List<Fault> faults = new ArrayList<>();
+    shape.read(tree, "#", faults);
+    assertEquals(List.of(), faults, () -> new String(answer, StandardCharsets.UTF_8));
+    return tree;
+  }
+}
