@@ -5,14 +5,23 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import org.staywright.job.Jobs;
 
 /** Three doors: for who designs, who buys and who fits. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 public final class StartPage {
 
+  private static final int SHOWN = 8;
+
+  private final Jobs jobs;
+
+  StartPage(Jobs jobs) {
+    this.jobs = jobs;
+  }
+
   @GET
   public TemplateInstance show() {
-    return Templates.start();
+    return Templates.start(JobsView.some(jobs, SHOWN, Say.wording()));
   }
 }

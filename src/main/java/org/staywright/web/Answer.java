@@ -1,0 +1,45 @@
+package org.staywright.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.qute.RawString;
+import java.util.List;
+import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.form.JobForm;
+import org.staywright.form.JobShape;
+import org.staywright.part.Range;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
+import org.staywright.wording.Wording;
+
+/**
+ * What a description of a flap gives.
+ *
+ * @param query the job, its defaults filled in where it is sound
+ * @param form with its faults
+ * @param view the flap from the side, null while it is not sound
+ * @param ranking null while it is not sound
+ */
+record Answer(JobQuery query, FormFields form, RawString view, RankingView ranking) {
+
+  static Answer to(JobQuery asked, Range range, Wording wording) {
+    try {
+      ObjectNode tree = JobForm.withDefaults(asked.tree());
+      Job job = JobForm.read(tree);
+      Ranking ranking = Ranking.of(range, job);
+      JobQuery query = JobQuery.of(tree, asked.saved());
+      FormFields form = form(query, List.of(), wording);
+      return new Answer(
+          query,
+          form,
+          Pictures.sideView(job, ranking.fits().stream().findFirst().orElse(null), wording),
+          RankingView.of(query, job, ranking, form, wording));
+    } catch (Refusal refusal) {
+      return new Answer(asked, form(asked, refusal.faults(), wording), null, null);
+    }
+  }
+
+  private static FormFields form(JobQuery query, List<Fault> faults, Wording wording) {
+    return new FormFields(wording, JobShape.JOB, query.values(), faults);
+  }
+}

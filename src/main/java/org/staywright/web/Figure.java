@@ -1,0 +1,9 @@
+package org.staywright.web;
+
+/**
+ * A labelled value.
+ *
+ * @param label in words
+ * @param value with its unit
+ */
+public record Figure(String label, String value) {}

@@ -1,0 +1,108 @@
+package org.staywright.web;
+
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+
+import io.quarkus.qute.RawString;
+import java.util.List;
+import org.staywright.fit.Blocker;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.part.Price;
+import org.staywright.spring.GasSpring;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/**
+ * One line of a ranking, in words.
+ *
+ * @param rank from 1
+ * @param partNumber of the spring
+ * @param count of equal springs
+ * @param about the spring in a few figures
+ * @param curve small, of the hand forces
+ * @param hand opening and closing at most, N
+ * @param hold hold ratio
+ * @param reserves stroke left closed and open, mm
+ * @param price of the set
+ * @param lead time
+ * @param blockers what keeps it from fitting, in words
+ */
+public record FitRow(
+    int rank,
+    String partNumber,
+    int count,
+    String about,
+    RawString curve,
+    String hand,
+    String hold,
+    String reserves,
+    String price,
+    String lead,
+    List<String> blockers) {
+
+  static FitRow of(int rank, Job job, Fit fit, Wording wording) {
+    Figures figures = fit.figures();
+    return new FitRow(
+        rank,
+        fit.part().number(),
+        fit.count(),
+        about(fit.part().spring(), wording),
+        Pictures.sparkline(job, fit, wording),
+        pair(figures.handOpenMax(), figures.handCloseMax(), NEWTON, wording),
+        figures.holdRatioOpen() == null ? "–" : wording.number(figures.holdRatioOpen(), 2),
+        pair(figures.compressedReserve(), figures.extendedReserve(), MILLIMETRE, wording),
+        price(fit, wording),
+        lead(fit.leadTimeDays(), wording),
+        fit.blockedBy().stream().map(blocker -> blocker(blocker, wording)).toList());
+  }
+
+  /** Which part and how many: the value of a row's buttons. */
+  public String pick() {
+    return new Pick(count, partNumber).toString();
+  }
+
+  static String about(GasSpring spring, Wording wording) {
+    return wording.text(
+        "page.row.about",
+        wording.quantity(spring.force(), NEWTON, 0),
+        wording.quantity(spring.stroke(), MILLIMETRE, 0),
+        wording.number(MILLIMETRE.of(spring.rodDiameter()), 0),
+        wording.number(MILLIMETRE.of(spring.tubeDiameter()), 0));
+  }
+
+  static String price(Fit fit, Wording wording) {
+    Price price = fit.part().offer().price();
+    return fit.setPrice() == null || price == null
+        ? "–"
+        : wording.money(fit.setPrice(), price.currency());
+  }
+
+  static String lead(int days, Wording wording) {
+    return days == 0 ? wording.text("page.lead.now") : wording.text("page.lead.days", days);
+  }
+
+  /** What is missed, with as many decimals as it takes to tell the two numbers apart. */
+  static String blocker(Blocker blocker, Wording wording) {
+    int decimals = 1;
+    while (decimals < 6
+        && shown(blocker.needed(), blocker, decimals, wording)
+            .equals(shown(blocker.has(), blocker, decimals, wording))) {
+      decimals++;
+    }
+    return wording.text(
+        "fit.blocker." + blocker.code().code(),
+        shown(blocker.needed(), blocker, decimals, wording),
+        shown(blocker.has(), blocker, decimals, wording));
+  }
+
+  private static String shown(double si, Blocker blocker, int decimals, Wording wording) {
+    Unit unit = blocker.code().unit();
+    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+  }
+
+  private static String pair(double one, double other, Unit unit, Wording wording) {
+    return wording.number(unit.of(one), 0) + " / " + wording.number(unit.of(other), 0);
+  }
+}

@@ -1,0 +1,62 @@
+package org.staywright.web;
+
+import io.quarkus.qute.RawString;
+import java.util.List;
+import org.staywright.caution.Cautions;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.part.Fitting;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/**
+ * A fit in full, in words.
+ *
+ * @param row the same in short
+ * @param sentence what it does
+ * @param parts it is made of: spring and end fittings
+ * @param view the flap with the spring in it
+ * @param chart hand forces over the travel
+ * @param figures all of them
+ * @param cautions it calls for
+ */
+public record FitView(
+    FitRow row,
+    String sentence,
+    List<Figure> parts,
+    RawString view,
+    RawString chart,
+    List<Figure> figures,
+    List<CautionView> cautions) {
+
+  static FitView of(Job job, Fit fit, Wording wording) {
+    PartText text = PartText.in(wording);
+    return new FitView(
+        FitRow.of(1, job, fit, wording),
+        Verdict.sentence(fit, wording),
+        List.of(
+            new Figure(
+                wording.text("page.fit.springs", fit.count()),
+                part(fit.part().number(), text.describe(fit.part()))),
+            new Figure(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)),
+            new Figure(
+                wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text))),
+        Pictures.sideView(job, fit, wording),
+        Pictures.handForces(job, fit, wording),
+        FitFigures.of(fit.figures(), wording),
+        CautionView.of(Cautions.of(job, fit), wording));
+  }
+
+  /** How the verdict looks. */
+  public String kind() {
+    return row.blockers().isEmpty() ? "fits" : "near";
+  }
+
+  private static String fitting(Fitting fitting, PartText text) {
+    return part(fitting.number(), text.describe(fitting));
+  }
+
+  private static String part(String number, String description) {
+    return number + " · " + description;
+  }
+}

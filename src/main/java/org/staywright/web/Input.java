@@ -1,0 +1,57 @@
+package org.staywright.web;
+
+import java.util.List;
+
+/**
+ * One field of a form as a page shows it.
+ *
+ * @param name in the query
+ * @param label in words
+ * @param values as typed; none where the field is empty
+ * @param unit symbol, "" for none
+ * @param keyboard that a touch screen should offer
+ * @param fault what is wrong and how to mend it, "" where nothing is
+ * @param options to choose from, none for a free entry
+ * @param parts of a field made of several
+ */
+public record Input(
+    String name,
+    String label,
+    List<String> values,
+    String unit,
+    String keyboard,
+    String fault,
+    List<Option> options,
+    List<Input> parts) {
+
+  /**
+   * @param value sent
+   * @param label in words
+   * @param chosen as of now
+   */
+  public record Option(String value, String label, boolean chosen) {}
+
+  public Input {
+    values = List.copyOf(values);
+    options = List.copyOf(options);
+    parts = List.copyOf(parts);
+  }
+
+  public String value() {
+    return values.isEmpty() ? "" : values.get(0);
+  }
+
+  public boolean wrong() {
+    return !fault.isEmpty();
+  }
+
+  /** The last step of the name: x or y of a point. */
+  public String axis() {
+    return name.substring(name.lastIndexOf('.') + 1);
+  }
+
+  /** For elements and what points at them. */
+  public String id() {
+    return "f-" + name.replace('.', '-');
+  }
+}

@@ -1,0 +1,67 @@
+package org.staywright.web;
+
+import io.quarkus.qute.RawString;
+import java.util.List;
+import org.staywright.caution.Cautions;
+import org.staywright.part.Offer;
+import org.staywright.part.Part;
+import org.staywright.part.Price;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/**
+ * A part in full, in words.
+ *
+ * @param number part number
+ * @param description in a line
+ * @param outline dimensioned
+ * @param forces over the compression at three temperatures
+ * @param figures all of them
+ * @param prices by quantity; none where none is known
+ * @param supply stock and lead time
+ * @param cautions it calls for
+ */
+public record PartView(
+    String number,
+    String description,
+    RawString outline,
+    RawString forces,
+    List<Figure> figures,
+    List<Figure> prices,
+    List<Figure> supply,
+    List<CautionView> cautions) {
+
+  static PartView of(Part part, Wording wording) {
+    return new PartView(
+        part.number(),
+        PartText.in(wording).describe(part),
+        Pictures.outline(part, wording),
+        Pictures.forces(part, wording),
+        List.of(),
+        prices(part.offer().price(), wording),
+        supply(part.offer(), wording),
+        CautionView.of(Cautions.of(part), wording));
+  }
+
+  private static List<Figure> prices(Price price, Wording wording) {
+    return price == null
+        ? List.of()
+        : price.breaks().stream()
+            .map(
+                each ->
+                    new Figure(
+                        wording.text("page.part.from", each.from()),
+                        wording.money(each.each(), price.currency())))
+            .toList();
+  }
+
+  private static List<Figure> supply(Offer offer, Wording wording) {
+    String counted = offer.stockDate() == null ? "" : offer.stockDate().toString();
+    return List.of(
+        new Figure(wording.text("part.label.stock"), wording.number(offer.stock(), 0)),
+        new Figure(wording.text("part.label.stockDate"), counted),
+        new Figure(
+            wording.text("part.label.leadTimeDays"),
+            wording.text("page.lead.days", offer.leadTimeDays())));
+  }
+}

@@ -1,0 +1,35 @@
+package org.staywright.web;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A part and how many of it, as a button sends them: {@code 2xSW-1001-7}.
+ *
+ * @param count of equal springs
+ * @param partNumber of the spring
+ */
+record Pick(int count, String partNumber) {
+
+  private static final Pattern SPELLING = Pattern.compile("([1-8])x([A-Z0-9-]{4,16})");
+
+  static Optional<Pick> read(String text) {
+    Matcher matcher = SPELLING.matcher(text == null ? "" : text);
+    return matcher.matches()
+        ? Optional.of(new Pick(Integer.parseInt(matcher.group(1)), matcher.group(2)))
+        : Optional.empty();
+  }
+
+  /** As the fields of a choice. */
+  Map<String, List<String>> values() {
+    return Map.of("partNumber", List.of(partNumber), "count", List.of(Integer.toString(count)));
+  }
+
+  @Override
+  public String toString() {
+    return count + "x" + partNumber;
+  }
+}

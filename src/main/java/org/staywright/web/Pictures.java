@@ -1,0 +1,46 @@
+package org.staywright.web;
+
+import io.quarkus.qute.RawString;
+import org.staywright.document.Drawing;
+import org.staywright.document.ForceChart;
+import org.staywright.document.HandForceChart;
+import org.staywright.document.SideView;
+import org.staywright.document.Sparkline;
+import org.staywright.document.SpringOutline;
+import org.staywright.document.Svg;
+import org.staywright.fit.Fit;
+import org.staywright.fit.FitCurve;
+import org.staywright.fit.Job;
+import org.staywright.part.Part;
+import org.staywright.wording.Wording;
+
+/** Drawings as the pages take them in: SVG that needs no escaping, as its writer escapes. */
+final class Pictures {
+
+  private Pictures() {}
+
+  static RawString sideView(Job job, Fit fit, Wording wording) {
+    return svg(SideView.of(job.mechanism(), fit, wording));
+  }
+
+  static RawString forces(Part part, Wording wording) {
+    return svg(ForceChart.withFastLimit(part, wording));
+  }
+
+  static RawString handForces(Job job, Fit fit, Wording wording) {
+    return svg(
+        HandForceChart.of(FitCurve.of(job, fit), job.requirements().maxHandForce(), wording));
+  }
+
+  static RawString sparkline(Job job, Fit fit, Wording wording) {
+    return svg(Sparkline.of(FitCurve.of(job, fit), job.requirements().maxHandForce(), wording));
+  }
+
+  static RawString outline(Part part, Wording wording) {
+    return svg(SpringOutline.of(part, wording));
+  }
+
+  private static RawString svg(Drawing drawing) {
+    return new RawString(Svg.of(drawing));
+  }
+}

@@ -1,0 +1,67 @@
+package org.staywright.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.wording.Wording;
+
+/**
+ * A ranking in words.
+ *
+ * @param job as it was ranked, for what is done next with it
+ * @param verdict first
+ * @param fitsTotal all that fit, shown or not
+ * @param nearTotal all that are near, shown or not
+ * @param fits shown
+ * @param near shown
+ * @param rejected counts with their reasons, most first
+ * @param rankBy the choice of order
+ */
+public record RankingView(
+    List<JobQuery.Pair> job,
+    Verdict verdict,
+    int fitsTotal,
+    int nearTotal,
+    List<FitRow> fits,
+    List<FitRow> near,
+    List<String> rejected,
+    Input rankBy) {
+
+  static RankingView of(
+      JobQuery query, Job job, Ranking ranking, FormFields fields, Wording wording) {
+    return new RankingView(
+        query.pairs(),
+        Verdict.of(job, ranking, wording),
+        ranking.fitsTotal(),
+        ranking.nearTotal(),
+        rows(job, ranking.fits(), wording),
+        rows(job, ranking.near(), wording),
+        ranking.rejected().entrySet().stream()
+            .filter(entry -> entry.getValue() > 0)
+            .sorted((one, other) -> other.getValue() - one.getValue())
+            .map(
+                entry ->
+                    wording.text(
+                        "page.ranking.tally",
+                        wording.number(entry.getValue(), 0),
+                        wording.text("fit.rejection." + entry.getKey().code())))
+            .toList(),
+        fields.of("rankBy"));
+  }
+
+  /** The first that fits, else the first that is near; null where there is neither. */
+  public FitRow best() {
+    return Stream.concat(fits.stream(), near.stream()).findFirst().orElse(null);
+  }
+
+  private static List<FitRow> rows(Job job, List<Fit> fits, Wording wording) {
+    List<FitRow> rows = new ArrayList<>();
+    for (Fit fit : fits) {
+      rows.add(FitRow.of(rows.size() + 1, job, fit, wording));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,45 @@
+package org.staywright.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Map;
+import org.staywright.form.MeasuredForm;
+import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Refusal;
+import org.staywright.wording.Wording;
+
+/** The stock by what was measured on a spring in the hand. */
+@Path("/parts")
+@Produces(MediaType.TEXT_HTML)
+public final class SearchPage {
+
+  private final CurrentRange stock;
+
+  SearchPage(CurrentRange stock) {
+    this.stock = stock;
+  }
+
+  @GET
+  public TemplateInstance show(@Context UriInfo uri) {
+    Wording wording = Say.wording();
+    Map<String, List<String>> typed =
+        JobQuery.known(MeasuredForm.MEASURED, uri.getQueryParameters());
+    try {
+      JsonNode tree = MeasuredForm.withDefaults(typed);
+      Map<String, List<String>> values = JobQuery.flat(tree);
+      return Templates.search(
+          new FormFields(wording, MeasuredForm.MEASURED, values, List.of()),
+          SearchView.of(MeasuredForm.read(tree), typed, stock.get(), wording));
+    } catch (Refusal refusal) {
+      return Templates.search(
+          new FormFields(wording, MeasuredForm.MEASURED, typed, refusal.faults()), null);
+    }
+  }
+}

@@ -1,0 +1,77 @@
+package org.staywright.web;
+
+import static org.staywright.unit.Unit.NEWTON;
+
+import java.util.Comparator;
+import java.util.Map;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.wording.Wording;
+
+/**
+ * The answer in one sentence.
+ *
+ * @param kind {@code fits}, {@code near} or {@code none}
+ * @param sentence with newtons in it
+ * @param books how many were judged and what came of them
+ */
+public record Verdict(String kind, String sentence, String books) {
+
+  static Verdict of(Job job, Ranking ranking, Wording wording) {
+    String books =
+        wording.text(
+            "page.verdict.books",
+            wording.number(ranking.considered(), 0),
+            wording.number(ranking.fitsTotal(), 0),
+            wording.number(ranking.nearTotal(), 0));
+    if (!ranking.fits().isEmpty()) {
+      return new Verdict("fits", sentence(ranking.fits().get(0), wording), books);
+    }
+    if (!ranking.near().isEmpty()) {
+      Fit nearest = ranking.near().get(0);
+      String sentence =
+          wording.text(
+              "page.verdict.near",
+              nearest.count(),
+              force(nearest, wording),
+              nearest.part().number(),
+              FitRow.blocker(nearest.blockedBy().get(0), wording));
+      return new Verdict("near", sentence, books);
+    }
+    return new Verdict("none", none(job, ranking, wording), books);
+  }
+
+  /** What a fit does, for it and for its own page. */
+  static String sentence(Fit fit, Wording wording) {
+    Double hold = fit.figures().holdRatioOpen();
+    String hand = wording.quantity(Math.max(0, fit.figures().handForce()), NEWTON, 0);
+    String key = "page.verdict." + (hold == null ? "fits-unloaded" : "fits");
+    return wording.text(
+        key,
+        fit.count(),
+        force(fit, wording),
+        fit.part().number(),
+        hand,
+        hold == null ? "" : wording.number(100 * (hold - 1), 0));
+  }
+
+  private static String none(Job job, Ranking ranking, Wording wording) {
+    if (ranking.considered() == 0) {
+      return wording.text("page.verdict.empty");
+    }
+    String reason =
+        ranking.rejected().entrySet().stream()
+            .max(Comparator.comparingInt(Map.Entry::getValue))
+            .map(entry -> wording.text("fit.rejection." + entry.getKey().code()))
+            .orElse("");
+    return wording.text(
+        "page.verdict.none",
+        reason,
+        wording.quantity(job.requirements().maxHandForce(), NEWTON, 0));
+  }
+
+  private static String force(Fit fit, Wording wording) {
+    return wording.quantity(fit.part().spring().force(), NEWTON, 0);
+  }
+}
