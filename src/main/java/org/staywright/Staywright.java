@@ -5,13 +5,11 @@ import io.quarkus.runtime.annotations.QuarkusMain;
 
 /** Starts the program, once its data folder is fit for use. */
 @QuarkusMain
-public final class Staywright {
+public class Staywright {
 
   private static final String PROPERTY = "staywright.data";
   private static final String VARIABLE = "STAYWRIGHT_DATA";
   private static final String DEFAULT = "./data";
-
-  private Staywright() {}
 
   public static void main(String... args) {
     String named = System.getProperty(PROPERTY, System.getenv(VARIABLE));

@@ -24,6 +24,8 @@ public final class Cells {
       Pattern.compile("[+-]?(\\d{1,20}(\\.\\d{0,20})?|\\.\\d{1,20})([eE][+-]?\\d{1,3})?");
   private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+  private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
   private static final int LONGEST_TEXT = 200;
 
   private final UnaryOperator<String> cell;
@@ -56,7 +58,7 @@ public final class Cells {
       faults.add(new Fault(column, clip(text), "≤ " + LONGEST_TEXT, "too-long"));
       return null;
     }
-    if (text.chars().anyMatch(Character::isISOControl)) {
+    if (CONTROL.matcher(text).find()) {
       faults.add(new Fault(column, clip(text), "", "control-character"));
       return null;
     }
@@ -65,8 +67,8 @@ public final class Cells {
 
   String required(String column, String expected) {
     String text = optional(column);
-    if (text == null && !faulty(column)) {
-      faults.add(new Fault(column, null, expected, "missing"));
+    if (text == null) {
+      missing(column, expected);
     }
     return text;
   }
@@ -83,11 +85,11 @@ public final class Cells {
   double number(NumberColumn number) {
     String column = number.column();
     Bound bound = number.bound();
-    if (Double.isNaN(number.whenEmpty())) {
-      required(column, bound.text());
-    }
     String text = optional(column);
     if (text == null) {
+      if (Double.isNaN(number.whenEmpty())) {
+        missing(column, bound.text());
+      }
       return number.whenEmpty();
     }
     if (!NUMBER.matcher(text).matches()) {
@@ -100,7 +102,7 @@ public final class Cells {
       faults.add(bound.fault(column, clip(text)));
       return Double.NaN;
     }
-    return NumberColumn.tidy(value);
+    return value;
   }
 
   int whole(String column, int least, int most, int whenEmpty) {
@@ -122,24 +124,33 @@ public final class Cells {
 
   LocalDate date(String column) {
     String text = optional(column);
-    try {
-      return text == null ? null : LocalDate.parse(text);
-    } catch (DateTimeParseException e) {
-      faults.add(new Fault(column, clip(text), "YYYY-MM-DD", "not-of-the-form"));
-      return null;
-    }
-  }
-
-  <E extends Enum<E> & Coded> E choice(String column, Class<E> type) {
-    String expected =
-        Arrays.stream(type.getEnumConstants()).map(Coded::code).collect(Collectors.joining(" | "));
-    String text = required(column, expected);
     if (text == null) {
       return null;
     }
-    E constant = Coded.of(type, text).orElse(null);
+    try {
+      if (DATE.matcher(text).matches()) {
+        return LocalDate.parse(text);
+      }
+    } catch (DateTimeParseException e) {
+      // No such day: told as any other date that is none.
+    }
+    faults.add(new Fault(column, clip(text), "YYYY-MM-DD", "not-of-the-form"));
+    return null;
+  }
+
+  <E extends Enum<E> & Coded> E choice(String column, Class<E> type) {
+    String text = optional(column);
+    E constant = text == null ? null : Coded.of(type, text).orElse(null);
     if (constant == null) {
-      faults.add(new Fault(column, clip(text), expected, "not-a-choice"));
+      String expected =
+          Arrays.stream(type.getEnumConstants())
+              .map(Coded::code)
+              .collect(Collectors.joining(" | "));
+      if (text == null) {
+        missing(column, expected);
+      } else {
+        faults.add(new Fault(column, clip(text), expected, "not-a-choice"));
+      }
     }
     return constant;
   }
@@ -149,8 +160,11 @@ public final class Cells {
     return text.matches("\\d{1,9}(\\.\\d{1,4})?") ? new BigDecimal(text) : null;
   }
 
-  private boolean faulty(String column) {
-    return faults.stream().anyMatch(fault -> fault.where().equals(column));
+  /** Said only where nothing else is wrong with the cell. */
+  private void missing(String column, String expected) {
+    if (faults.stream().noneMatch(fault -> fault.where().equals(column))) {
+      faults.add(new Fault(column, null, expected, "missing"));
+    }
   }
 
   private static String clip(String text) {

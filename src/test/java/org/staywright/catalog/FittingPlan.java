@@ -190,7 +190,7 @@ final class FittingPlan {
     String number = PartNumber.of(serial++);
     boolean stainless = finish == Finish.STAINLESS;
     boolean clip = type == FittingType.RETAINING_CLIP;
-    double price = clip ? 0.12 : 0.9 + 22 * numbers.get(FittingColumn.MASS);
+    double price = clip ? 0.35 : 0.9 + 22 * numbers.get(FittingColumn.MASS);
     made.add(
         new FittingRow(
                 number,

@@ -1,0 +1,25 @@
+package org.staywright.stock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import org.junit.jupiter.api.Test;
+import org.staywright.part.Column;
+import org.staywright.part.Range;
+
+@QuarkusTest
+class CurrentRangeTest {
+
+  @Inject CurrentRange current;
+
+  @Test
+  void theProgramStartsWithTheSampleRange() {
+    Range range = current.get();
+    assertEquals(1, range.revision());
+    assertTrue(range.size() >= 2500, range.size() + " parts");
+    assertTrue(range.fittings().size() >= 60);
+    assertEquals(range.size(), range.column(Column.GAS_MASS).length);
+  }
+}

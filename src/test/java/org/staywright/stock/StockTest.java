@@ -1,0 +1,135 @@
+package org.staywright.stock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.h2.jdbcx.JdbcDataSource;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.staywright.form.FittingRow;
+import org.staywright.form.PartRow;
+import org.staywright.form.RowFile;
+import org.staywright.part.Fitting;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+
+class StockTest {
+
+  private static List<Part> parts;
+  private static List<Fitting> fittings;
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void readTheSampleRange() throws IOException {
+    Path data = Path.of("catalog-data");
+    var springFile = Files.newBufferedReader(data.resolve("gas-springs.csv"));
+    parts = RowFile.read(springFile, PartRow.COLUMNS, PartRow::read).rows();
+    var fittingFile = Files.newBufferedReader(data.resolve("fittings.csv"));
+    fittings = RowFile.read(fittingFile, FittingRow.COLUMNS, FittingRow::read).rows();
+  }
+
+  @Test
+  void theRangeIsWhatTheFilesHold() {
+    Stock stock = new Stock(database());
+    new SampleRange(stock, true).loadIfFirst();
+    assertSampleRange(new CurrentRange(stock).get());
+  }
+
+  @Test
+  void survivesARestart() {
+    new SampleRange(new Stock(database()), true).loadIfFirst();
+    // Every connection is closed by now, so that the next one opens the file anew.
+    Stock again = new Stock(database());
+    new SampleRange(again, true).loadIfFirst();
+    assertEquals(1, again.newest());
+    assertSampleRange(new CurrentRange(again).get());
+  }
+
+  @Test
+  void loadsSamplesOnlyIntoAnEmptyStock() {
+    Stock stock = new Stock(database());
+    assertEquals(Optional.of(1), stock.begin("own", parts.subList(0, 1), List.of()));
+    new SampleRange(stock, true).loadIfFirst();
+    assertEquals(1, new CurrentRange(stock).get().size());
+    assertEquals(Optional.empty(), stock.begin("again", parts, fittings));
+  }
+
+  @Test
+  void anEmptyRangeIsARange() {
+    Stock stock = new Stock(database());
+    new SampleRange(stock, false).loadIfFirst();
+    Range range = new CurrentRange(stock).get();
+    assertEquals(0, range.revision());
+    assertEquals(0, range.size());
+    assertEquals(List.of(), range.fittings());
+    assertTrue(range.part("23K-YQ9").isEmpty());
+  }
+
+  @Test
+  void buildsTheRangeOnceForEachRevision() {
+    Stock stock = new Stock(database());
+    CurrentRange current = new CurrentRange(stock);
+    Range none = current.get();
+    assertSame(none, current.get());
+    stock.begin("own", parts, fittings);
+    Range first = current.get();
+    assertEquals(1, first.revision());
+    assertSame(first, current.get());
+  }
+
+  @Test
+  void findsAPartAsItStoodInARevision() {
+    Stock stock = new Stock(database());
+    stock.begin("own", parts, fittings);
+    Part part = parts.get(17);
+    Fitting fitting = fittings.get(17);
+    assertEquals(Optional.of(part), stock.part(part.number(), 1));
+    assertEquals(Optional.of(fitting), stock.fitting(fitting.number(), 1));
+    assertEquals(Optional.empty(), stock.part(part.number(), 0));
+    assertEquals(Optional.empty(), stock.part("NO-SUCH", 1));
+    assertEquals(Optional.empty(), stock.fitting(part.number(), 1));
+  }
+
+  @Test
+  void keepsNothingOfALoadThatFails() {
+    Stock stock = new Stock(database());
+    List<Part> twice = List.of(parts.get(0), parts.get(1), parts.get(0));
+    assertThrows(IllegalStateException.class, () -> stock.begin("own", twice, fittings));
+    assertEquals(0, stock.newest());
+    assertEquals(0, new CurrentRange(stock).get().size());
+  }
+
+  private static void assertSampleRange(Range range) {
+    assertEquals(1, range.revision());
+    List<Part> sorted =
+        parts.stream().sorted((one, other) -> one.number().compareTo(other.number())).toList();
+    assertEquals(sorted, IntStream.range(0, range.size()).mapToObj(range::part).toList());
+    assertEquals(
+        fittings.stream().sorted((a, b) -> a.number().compareTo(b.number())).toList(),
+        range.fittings());
+  }
+
+  private DataSource database() {
+    JdbcDataSource database = new JdbcDataSource();
+    database.setURL("jdbc:h2:file:" + folder.resolve("stock").toAbsolutePath() + ";WRITE_DELAY=0");
+    Flyway.configure()
+        .dataSource(database)
+        .placeholders(Map.of("ordered_text", "varchar(16)"))
+        .load()
+        .migrate();
+    return database;
+  }
+}
