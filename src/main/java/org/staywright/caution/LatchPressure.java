@@ -23,7 +23,7 @@ final class LatchPressure implements CautionRule {
     if (opening <= 0) {
       return Optional.empty();
     }
-    double atHandle = opening / job.mechanism().handle().distance();
+    double atHandle = opening / job.mechanism().travel(job.mechanism().end()).hand();
     return Optional.of(
         new Caution(
             "latch-pressure",

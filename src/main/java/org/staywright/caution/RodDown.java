@@ -42,7 +42,7 @@ final class RodDown implements CautionRule {
 
   /** Slope from the tube's mount up to the rod's, rad; negative where the rod hangs down. */
   private static double rodAboveLevel(Job job, Fit fit, double q) {
-    double slope = Math.asin(Math.max(-1, Math.min(1, job.mechanism().rise(q))));
+    double slope = Math.asin(Math.max(-1, Math.min(1, job.mechanism().rise(q).orElse(0))));
     return fit.rodEndAt() == RodEnd.MOVING ? slope : -slope;
   }
 }

@@ -1,227 +1,25 @@
 package org.staywright.document;
 
-import java.util.List;
-import org.staywright.document.Shape.Size;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Mounts.RodEnd;
-import org.staywright.mechanism.Point;
-import org.staywright.part.Part;
-import org.staywright.unit.Unit;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.wording.Wording;
 
-/**
- * A flap from the side, mm, the hinge at the origin: closed in full lines, open as a ghost, its
- * spring at true length in both.
- */
+/** The mechanism from the side, each kind in its own drawing. */
 public final class SideView {
 
-  /** Type sizes along the longer side. */
-  private static final double ACROSS = 30;
+  private SideView() {}
 
-  private final HingedFlap flap;
-  private final Fit fit;
-  private final Wording wording;
-  private final double end;
-  private final Point handle;
-  private final Point frame;
-  private final Point moving;
-  private final Point centre;
-  private final Sketch sketch;
-  private final double em;
-
-  private SideView(HingedFlap flap, Fit fit, Wording wording) {
-    this.flap = flap;
-    this.fit = fit;
-    this.wording = wording;
-    this.end = fit == null ? flap.end() : fit.figures().openingAngle();
-    this.handle = millimetres(flap.handle());
-    this.frame = millimetres(flap.mounts().frame());
-    this.moving = millimetres(flap.mounts().moving());
-    this.centre = millimetres(flap.centreOfMass());
-    Box box =
-        Box.around(List.of(new Point(0, 0), handle, frame, moving, open(moving), centre))
-            .with(travel().bounds());
-    this.em = Math.max(box.width(), box.height()) / ACROSS;
-    this.sketch = new Sketch(em);
+  /** The mechanism alone. */
+  public static Drawing of(Mechanism mechanism, Wording wording) {
+    return of(mechanism, null, wording);
   }
 
-  /** The flap alone, its spring only hinted at. */
-  public static Drawing of(HingedFlap flap, Wording wording) {
-    return of(flap, null, wording);
-  }
-
-  /** The flap with an assessed spring; without one where it is null. */
-  public static Drawing of(HingedFlap flap, Fit fit, Wording wording) {
-    return new SideView(flap, fit, wording).draw();
-  }
-
-  private Drawing draw() {
-    openGhost();
-    closedFlap();
-    spring(moving, 0, Role.TUBE, Role.ROD);
-    joints();
-    gravity();
-    labels();
-    String sense = flap.sense() > 0 ? "counterclockwise" : "clockwise";
-    return sketch.drawing(
-        wording.text("document.side-view"),
-        wording.text(
-            "document.side-view.about." + sense,
-            mass(),
-            angle(),
-            wording.quantity(flap.length(0), Unit.MILLIMETRE, 0),
-            wording.quantity(flap.length(end), Unit.MILLIMETRE, 0)),
-        em);
-  }
-
-  private void openGhost() {
-    sketch.polygon(Role.GHOST, slab(handle, end));
-    sketch.line(Role.GHOST, open(moving), open(foot(moving)));
-    spring(open(moving), end, Role.GHOST, Role.GHOST);
-    sketch.circle(Role.GHOST, open(moving), 0.3 * em);
-    Shape.Arc travel = travel();
-    sketch.add(travel);
-    // The head follows the chord, so that it sits on the arc and not beside it.
-    double back = Math.min(0.5 * Math.abs(travel.sweep()), 0.4 * em / travel.radius());
-    double tangent = travel.from() + travel.sweep() - flap.sense() * back;
-    sketch.arrowhead(Role.TRAVEL, travel.at(1), tangent + flap.sense() * Math.PI / 2);
-  }
-
-  private void closedFlap() {
-    sketch.line(Role.FRAME, new Point(0, 0), frame);
-    sketch.line(Role.FLAP, moving, foot(moving));
-    sketch.polygon(Role.FLAP, slab(handle, 0));
-  }
-
-  /** A slab from the hinge to a point, turned open by q. */
-  private List<Point> slab(Point tip, double q) {
-    double half = 0.32 * em;
-    double along = Math.atan2(tip.y(), tip.x()) + flap.sense() * q;
-    double far = tip.distance();
-    return List.of(
-        new Point(0, -half).turned(along),
-        new Point(far, -half).turned(along),
-        new Point(far, half).turned(along),
-        new Point(0, half).turned(along));
-  }
-
-  /** The nearest point on the flap's middle line. */
-  private Point foot(Point point) {
-    double length = handle.distance();
-    double share = (point.x() * handle.x() + point.y() * handle.y()) / (length * length);
-    double held = Math.max(0, Math.min(1, share));
-    return new Point(held * handle.x(), held * handle.y());
-  }
-
-  private void spring(Point mount, double q, Role tubeRole, Role rodRole) {
-    boolean rodMoves = rodEnd() == RodEnd.MOVING;
-    Point from = rodMoves ? frame : mount;
-    Point to = rodMoves ? mount : frame;
-    double seen = to.minus(from).distance();
-    double length = Unit.MILLIMETRE.of(flap.length(q));
-    // Mounts that stand apart across the view show the spring shorter than it is.
-    double scale = seen / length;
-    double tubeStart = 0;
-    double tubeEnd = 0.56 * Unit.MILLIMETRE.of(flap.travel(end).shortest());
-    double tubeHalf = 0.4 * em;
-    double rodHalf = 0.15 * em;
-    if (fit != null) {
-      Part part = fit.part();
-      tubeStart = fit.tubeFitting() == null ? 0 : mm(fit.tubeFitting().lengthToCentre());
-      tubeEnd = tubeStart + mm(part.spring().compressedLength());
-      tubeHalf = Math.max(tubeHalf, mm(part.spring().tubeDiameter()) / 2);
-      rodHalf = Math.max(rodHalf, mm(part.spring().rodDiameter()) / 2);
+  /** The mechanism with an assessed spring; without one where it is null. */
+  public static Drawing of(Mechanism mechanism, Fit fit, Wording wording) {
+    if (mechanism instanceof HingedFlap flap) {
+      return FlapView.of(flap, fit, wording);
     }
-    double tubeStop = Math.min(tubeEnd, length);
-    bar(rodRole, from, to, 0, scale * Math.min(tubeStart, tubeStop), rodHalf);
-    bar(rodRole, from, to, scale * tubeStop, seen, rodHalf);
-    bar(tubeRole, from, to, scale * Math.min(tubeStart, tubeStop), scale * tubeStop, tubeHalf);
-  }
-
-  private void bar(Role role, Point from, Point to, double start, double stop, double half) {
-    if (stop - start < 1e-6 * em) {
-      return;
-    }
-    Point way = to.minus(from);
-    double along = Math.atan2(way.y(), way.x());
-    sketch.polygon(
-        role,
-        List.of(
-            Sketch.plus(from, new Point(start, -half).turned(along)),
-            Sketch.plus(from, new Point(stop, -half).turned(along)),
-            Sketch.plus(from, new Point(stop, half).turned(along)),
-            Sketch.plus(from, new Point(start, half).turned(along))));
-  }
-
-  /** Where the rod hangs; left open by the job, it is the end that is lower when closed. */
-  private RodEnd rodEnd() {
-    RodEnd wanted = fit == null ? flap.mounts().rodEnd() : fit.rodEndAt();
-    if (wanted != RodEnd.EITHER) {
-      return wanted;
-    }
-    return flap.rise(0) > 0 ? RodEnd.FRAME : RodEnd.MOVING;
-  }
-
-  private void joints() {
-    sketch.circle(Role.OUTLINE, new Point(0, 0), 0.5 * em);
-    sketch.circle(Role.MARK, new Point(0, 0), 0.15 * em);
-    sketch.circle(Role.OUTLINE, frame, 0.3 * em);
-    sketch.circle(Role.OUTLINE, moving, 0.3 * em);
-    sketch.circle(Role.MARK, handle, 0.25 * em);
-  }
-
-  /** The centre of mass and which way is down, tilt included. */
-  private void gravity() {
-    sketch.circle(Role.OUTLINE, centre, 0.4 * em);
-    sketch.line(Role.OUTLINE, centre.x() - 0.4 * em, centre.y(), centre.x() + 0.4 * em, centre.y());
-    sketch.line(Role.OUTLINE, centre.x(), centre.y() - 0.4 * em, centre.x(), centre.y() + 0.4 * em);
-    Point tip = weightTip();
-    sketch.line(Role.GRAVITY, centre, tip);
-    sketch.arrowhead(Role.GRAVITY, tip, -flap.tilt() - Math.PI / 2);
-  }
-
-  private Point weightTip() {
-    Point down = new Point(-Math.sin(flap.tilt()), -Math.cos(flap.tilt()));
-    return Sketch.plus(centre, new Point(3 * em * down.x(), 3 * em * down.y()));
-  }
-
-  private void labels() {
-    Labels labels = new Labels(sketch);
-    labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
-    labels.place(Role.TRAVEL, travel().at(0.5), 0, Size.NORMAL, angle());
-    labels.place(Role.LABEL, frame, 0.3 * em, Size.SMALL, wording.text("document.frame-mount"));
-    labels.place(Role.LABEL, moving, 0.3 * em, Size.SMALL, wording.text("document.moving-mount"));
-    labels.place(Role.LABEL, handle, 0.3 * em, Size.SMALL, wording.text("document.handle"));
-    labels.place(Role.LABEL, new Point(0, 0), 0.5 * em, Size.SMALL, wording.text("document.hinge"));
-  }
-
-  private String mass() {
-    return wording.shortest(flap.masses().nominal(), 1) + "\u00a0kg";
-  }
-
-  private String angle() {
-    return wording.shortest(Unit.DEGREE.of(end), 1) + "°";
-  }
-
-  private Shape.Arc travel() {
-    return new Shape.Arc(
-        Role.TRAVEL,
-        new Point(0, 0),
-        handle.distance(),
-        Math.atan2(handle.y(), handle.x()),
-        flap.sense() * end);
-  }
-
-  private Point open(Point closed) {
-    return closed.turned(flap.sense() * end);
-  }
-
-  private static Point millimetres(Point metres) {
-    return new Point(mm(metres.x()), mm(metres.y()));
-  }
-
-  private static double mm(double metres) {
-    return Unit.MILLIMETRE.of(metres);
+    throw new IllegalArgumentException("no drawing of " + mechanism.getClass().getSimpleName());
   }
 }

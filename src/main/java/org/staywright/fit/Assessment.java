@@ -179,11 +179,11 @@ public record Assessment(Rejection rejection, Fit fit) {
     }
 
     private static RodEnd rodEnd(Job job) {
-      RodEnd wish = job.mechanism().mounts().rodEnd();
+      RodEnd wish = job.mechanism().rodEnd();
       if (wish != RodEnd.EITHER) {
         return wish;
       }
-      return job.mechanism().rise(0) < 0 ? RodEnd.MOVING : RodEnd.FRAME;
+      return job.mechanism().rise(0).orElse(0) < 0 ? RodEnd.MOVING : RodEnd.FRAME;
     }
   }
 }

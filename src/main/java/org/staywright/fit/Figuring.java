@@ -50,7 +50,7 @@ final class Figuring {
 
   /** Angle out of the side view that the end fittings give way to, rad. */
   static double swing(Job job, double shortest) {
-    return Math.asin(Math.min(1, job.mechanism().mounts().lateralOffset() / shortest));
+    return Math.asin(Math.min(1, job.mechanism().lateralOffset() / shortest));
   }
 
   private static double greatest(double[] values) {

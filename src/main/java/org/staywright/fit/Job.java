@@ -2,7 +2,7 @@ package org.staywright.fit;
 
 import java.util.List;
 import java.util.Set;
-import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -24,7 +24,7 @@ import org.staywright.part.FittingType;
  */
 public record Job(
     String name,
-    HingedFlap mechanism,
+    Mechanism mechanism,
     List<Integer> springCounts,
     FittingWish rodEnd,
     FittingWish tubeEnd,

@@ -2,18 +2,21 @@ package org.staywright.fit;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.staywright.fit.Job.OpenStop;
-import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mechanism;
 
 /** The paths of one job by the spring's extended length; what they share is worked out once. */
 final class Paths {
 
-  /** A spring stop must come this close to the opening angle, rad. */
-  private static final double WINDOW = Math.toRadians(5);
+  /** A spring stop must come this close to the end of the travel, rad or m. */
+  private static final double WINDOW_TURNING = Math.toRadians(5);
+
+  private static final double WINDOW_SHIFTING = 10e-3;
 
   private static final int STEPS = 720;
   private static final double ACCURACY = 1e-12;
 
-  private final HingedFlap mechanism;
+  private final Mechanism mechanism;
+  private final double window;
   private final Path whole;
 
   /** Lengths over the travel and the window beyond it, null for a flap with a stop of its own. */
@@ -21,6 +24,7 @@ final class Paths {
 
   Paths(Job job) {
     mechanism = job.mechanism();
+    window = mechanism.kind() == Mechanism.Kind.TURNS ? WINDOW_TURNING : WINDOW_SHIFTING;
     whole = new Path(mechanism.travel(mechanism.end()), null, null);
     if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
       lengths = null;
@@ -47,8 +51,9 @@ final class Paths {
       boolean far = extended - lengths[STEPS] > Path.FAR;
       return far ? far(Rejection.TOO_LONG_OPEN) : near(end, extended);
     }
-    if (reached < end - WINDOW) {
-      boolean far = reached == 0 || mechanism.length(end - WINDOW) - extended > Path.FAR;
+    if (reached < end - window) {
+      boolean far =
+          reached == mechanism.start() || mechanism.length(end - window) - extended > Path.FAR;
       return far ? far(Rejection.TOO_SHORT_OPEN) : near(reached, extended);
     }
     return new Path(mechanism.travel(reached), null, null);
@@ -67,7 +72,7 @@ final class Paths {
   /** The first q at which the spring is fully extended, NaN if it never is. */
   private double reached(double extended) {
     if (lengths[0] >= extended) {
-      return 0;
+      return mechanism.start();
     }
     for (int i = 1; i <= STEPS; i++) {
       if (lengths[i] >= extended) {
@@ -79,6 +84,7 @@ final class Paths {
   }
 
   private double q(int step) {
-    return (mechanism.end() + WINDOW) * step / STEPS;
+    double start = mechanism.start();
+    return start + (mechanism.end() + window - start) * step / STEPS;
   }
 }

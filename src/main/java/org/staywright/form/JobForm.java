@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Coded;
@@ -171,12 +172,12 @@ public final class JobForm {
     return word == null ? null : Mounts.RodEnd.valueOf(word.toUpperCase(Locale.ROOT));
   }
 
-  private HingedFlap.Masses masses() {
+  private Masses masses() {
     double nominal = si("/load/massKg", KILOGRAM);
     double lightest =
         given("/load/lightestMassKg") ? si("/load/lightestMassKg", KILOGRAM) : nominal;
     double tolerance = si("/load/massTolerancePercent", PERCENT);
-    return new HingedFlap.Masses(nominal, nominal * (1 + tolerance), lightest * (1 - tolerance));
+    return new Masses(nominal, nominal * (1 + tolerance), lightest * (1 - tolerance));
   }
 
   private Set<Family> families() {

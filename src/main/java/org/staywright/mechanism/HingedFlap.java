@@ -4,6 +4,8 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
 /**
@@ -34,13 +36,6 @@ public record HingedFlap(
 
   /** A spring or its lever shorter than this cannot be told from none, m. */
   private static final double LEAST = 1e-3;
-
-  /**
-   * @param nominal kg
-   * @param heaviest kg
-   * @param lightest kg
-   */
-  public record Masses(double nominal, double heaviest, double lightest) {}
 
   @Override
   public Kind kind() {
@@ -91,32 +86,40 @@ public record HingedFlap(
   }
 
   @Override
-  public double rise(double q) {
+  public double lateralOffset() {
+    return mounts.lateralOffset();
+  }
+
+  @Override
+  public RodEnd rodEnd() {
+    return mounts.rodEnd();
+  }
+
+  @Override
+  public OptionalDouble rise(double q) {
     Point apart = mounts.moving().turned(sense * q).minus(mounts.frame());
-    return (apart.x() * Math.sin(tilt) + apart.y() * Math.cos(tilt)) / length(q);
+    return OptionalDouble.of((apart.x() * Math.sin(tilt) + apart.y() * Math.cos(tilt)) / length(q));
+  }
+
+  /** dL/dθ = (P − A)·(dP/dθ) / L with dP/dθ = σ(−P_y, P_x), so the P·P part drops out. */
+  private double lever(double q) {
+    Point frame = mounts.frame();
+    Point moving = mounts.moving().turned(sense * q);
+    return sense * (frame.x() * moving.y() - frame.y() * moving.x()) / length(q);
   }
 
   @Override
   public Travel travel(double to) {
-    double[] q = new double[SAMPLES];
-    double[] length = new double[SAMPLES];
-    double[] lever = new double[SAMPLES];
-    double[] load = new double[SAMPLES];
-    double[] heavy = new double[SAMPLES];
-    double[] light = new double[SAMPLES];
-    Point frame = mounts.frame();
-    for (int i = 0; i < SAMPLES; i++) {
-      q[i] = to * i / (SAMPLES - 1);
-      Point moving = mounts.moving().turned(sense * q[i]);
-      length[i] = length(q[i]);
-      // dL/dθ = (P − A)·(dP/dθ) / L with dP/dθ = σ(−P_y, P_x), so the P·P part drops out.
-      lever[i] = sense * (frame.x() * moving.y() - frame.y() * moving.x()) / length[i];
-      double gravity = gravityPerMass(q[i]);
-      load[i] = gravity * masses.nominal();
-      heavy[i] = gravity * masses.heaviest();
-      light[i] = gravity * masses.lightest();
-    }
-    return Travel.of(q, length, lever, load, heavy, light, handle.distance(), friction);
+    return Travel.sampled(
+        0,
+        to,
+        this::length,
+        this::lever,
+        q -> gravityPerMass(q) * masses.nominal(),
+        q -> gravityPerMass(q) * masses.heaviest(),
+        q -> gravityPerMass(q) * masses.lightest(),
+        handle.distance(),
+        friction);
   }
 
   /** Moment of gravity in the opening direction: Q/m = −σ·g·(x_c cos t − y_c sin t). */

@@ -1,6 +1,8 @@
 package org.staywright.mechanism;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
 /**
@@ -21,6 +23,11 @@ public interface Mechanism {
 
   Kind kind();
 
+  /** Smallest q of the travel, rad or m. */
+  default double start() {
+    return 0;
+  }
+
   /** Largest q of the travel, rad or m. */
   double end();
 
@@ -32,9 +39,18 @@ public interface Mechanism {
   /** Spring length at q, m. */
   double length(double q);
 
-  /** The travel from 0 to an end that need not be the mechanism's own. */
+  /** The travel from its start to an end that need not be the mechanism's own. */
   Travel travel(double end);
 
-  /** Direction from the frame mount to the moving mount against the vertical: +1 straight up. */
-  double rise(double q);
+  /** How far the mounts stand apart across the side view, m. */
+  double lateralOffset();
+
+  /** Which mount is to carry the rod. */
+  RodEnd rodEnd();
+
+  /**
+   * Direction from the frame mount to the moving mount against the vertical, +1 straight up; empty
+   * where it is not known.
+   */
+  OptionalDouble rise(double q);
 }

@@ -2,6 +2,8 @@ package org.staywright.mechanism;
 
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * A mechanism sampled over its travel, at evenly spaced q. The arrays are shared and only read.
@@ -29,19 +31,34 @@ public record Travel(
     double hand,
     double friction) {
 
-  /** Works out the extremes of the length. */
-  static Travel of(
-      double[] q,
-      double[] length,
-      double[] lever,
-      double[] load,
-      double[] heavy,
-      double[] light,
+  /** Samples functions of q, evenly from one end to the other. */
+  static Travel sampled(
+      double from,
+      double to,
+      DoubleUnaryOperator length,
+      DoubleUnaryOperator lever,
+      DoubleUnaryOperator load,
+      DoubleUnaryOperator heavy,
+      DoubleUnaryOperator light,
       double hand,
       double friction) {
-    DoubleSummaryStatistics lengths = Arrays.stream(length).summaryStatistics();
+    double[] q =
+        IntStream.range(0, Mechanism.SAMPLES)
+            .mapToDouble(i -> from + (to - from) * i / (Mechanism.SAMPLES - 1))
+            .toArray();
+    double[] lengths = Arrays.stream(q).map(length).toArray();
+    DoubleSummaryStatistics extremes = Arrays.stream(lengths).summaryStatistics();
     return new Travel(
-        q, length, lengths.getMin(), lengths.getMax(), lever, load, heavy, light, hand, friction);
+        q,
+        lengths,
+        extremes.getMin(),
+        extremes.getMax(),
+        Arrays.stream(q).map(lever).toArray(),
+        Arrays.stream(q).map(load).toArray(),
+        Arrays.stream(q).map(heavy).toArray(),
+        Arrays.stream(q).map(light).toArray(),
+        hand,
+        friction);
   }
 
   public int last() {

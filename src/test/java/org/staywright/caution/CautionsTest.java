@@ -56,7 +56,7 @@ class CautionsTest {
 
   @Test
   void tiltTurnsRodDownIntoRodUp() {
-    HingedFlap level = LID.mechanism();
+    HingedFlap level = (HingedFlap) LID.mechanism();
     HingedFlap upsideDown =
         new HingedFlap(
             level.masses(),

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
@@ -169,7 +170,7 @@ class DrawingTest {
     double size = Math.pow(10, -1.3 + 2 * random.nextDouble());
     double mass = 300 * size * size;
     return new HingedFlap(
-        new HingedFlap.Masses(mass, 1.05 * mass, 0.95 * mass),
+        new Masses(mass, 1.05 * mass, 0.95 * mass),
         anywhere(random, 0.6 * size),
         anywhere(random, size),
         random.nextBoolean() ? 1 : -1,

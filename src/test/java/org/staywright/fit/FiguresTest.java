@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.gas.Isentrope;
 import org.staywright.gas.Isotherm;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.HingedFlap.Masses;
+import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
@@ -63,7 +63,7 @@ class FiguresTest {
     Travel travel = curve.travel();
     double hand = integral(curve.open(), travel.q()) * travel.hand();
 
-    HingedFlap flap = job.mechanism();
+    HingedFlap flap = (HingedFlap) job.mechanism();
     double end = travel.q()[travel.last()];
     double lifted =
         flap.masses().nominal()

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.HingedFlap.Masses;
+import org.staywright.mechanism.Masses;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
@@ -50,10 +51,10 @@ public final class Samples {
         RankBy.BALANCED);
   }
 
-  public static Job job(HingedFlap flap, Job.OpenStop stop, RankBy rankBy) {
+  public static Job job(Mechanism mechanism, Job.OpenStop stop, RankBy rankBy) {
     return new Job(
         "test",
-        flap,
+        mechanism,
         List.of(1, 2),
         new Job.FittingWish(FittingType.BALL_SOCKET, null),
         new Job.FittingWish(FittingType.BALL_SOCKET, null),

@@ -70,7 +70,7 @@ class HingedFlapTest {
       for (double share : new double[] {0, 0.4, 1}) {
         double q = share * flap.end();
         double up = flap.height(flap.moving, q) - flap.height(flap.frame, 0);
-        assertEquals(up / flap.length(q), flap.made().rise(q), 1e-9, flap.place());
+        assertEquals(up / flap.length(q), flap.made().rise(q).orElseThrow(), 1e-9, flap.place());
       }
     }
   }
@@ -83,7 +83,10 @@ class HingedFlapTest {
       assertArrayEquals(one.length(), other.length(), 1e-12, flap.place());
       assertArrayEquals(one.lever(), other.lever(), 1e-12, flap.place());
       assertArrayEquals(one.load(), other.load(), 1e-9, flap.place());
-      assertEquals(flap.made().rise(0.3), flap.mirrored().made().rise(0.3), 1e-12);
+      assertEquals(
+          flap.made().rise(0.3).orElseThrow(),
+          flap.mirrored().made().rise(0.3).orElseThrow(),
+          1e-12);
     }
   }
 
@@ -219,7 +222,7 @@ class HingedFlapTest {
 
     HingedFlap made() {
       return new HingedFlap(
-          new HingedFlap.Masses(mass, 1.1 * mass, 0.8 * mass),
+          new Masses(mass, 1.1 * mass, 0.8 * mass),
           centre,
           new Point(0.8, 0),
           sense,

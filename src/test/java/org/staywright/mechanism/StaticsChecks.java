@@ -58,7 +58,7 @@ public final class StaticsChecks {
   private static HingedFlap flap(
       double mass, double centre, Point handle, double degrees, double mount) {
     return new HingedFlap(
-        new HingedFlap.Masses(mass, mass, mass),
+        new Masses(mass, mass, mass),
         new Point(centre, 0),
         handle,
         1,
