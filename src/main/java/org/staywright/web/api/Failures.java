@@ -4,6 +4,7 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.io.IOException;
 import java.util.Locale;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
@@ -81,6 +82,13 @@ public final class Failures {
       case 400, 404, 405, 406, 409, 412, 413, 415, 422, 428 -> status;
       default -> status < 500 ? 400 : 500;
     };
+  }
+
+  /** The client went away, or sends without end. */
+  @ServerExceptionMapper
+  public Response brokenOff(IOException broken) {
+    LOG.debug("a body broke off", broken);
+    return Problem.of(wording, 400).response();
   }
 
   @ServerExceptionMapper

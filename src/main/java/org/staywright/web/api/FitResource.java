@@ -18,7 +18,6 @@ import org.staywright.form.CurveJson;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitsJson;
 import org.staywright.form.JobForm;
-import org.staywright.form.JsonText;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -43,7 +42,7 @@ public class FitResource {
   @POST
   public ObjectNode rank(byte[] body, UriInfo uri) {
     Query.none(uri);
-    Job job = JobForm.read(JobForm.withDefaults(JsonText.read(body)));
+    Job job = JobForm.read(JobForm.withDefaults(Body.read(body)));
     return FitsJson.of(Ranking.of(current.get(), job), fit -> cautions(job, fit));
   }
 
@@ -57,7 +56,7 @@ public class FitResource {
   @Path("curve")
   public ObjectNode curve(byte[] body, UriInfo uri) {
     Query.none(uri);
-    CurveRequest asked = CurveRequest.read(JsonText.read(body));
+    CurveRequest asked = CurveRequest.read(Body.read(body));
     Range range = current.get();
     Part part =
         range

@@ -17,7 +17,6 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.JobForm;
-import org.staywright.form.JsonText;
 import org.staywright.form.PageJson;
 import org.staywright.form.SearchShape;
 import org.staywright.job.JobJson;
@@ -53,7 +52,7 @@ public class JobResource {
   @POST
   public Response add(byte[] body, UriInfo uri) {
     Query.none(uri);
-    SavedJob saved = jobs.add(JobForm.withDefaults(JsonText.read(body)));
+    SavedJob saved = jobs.add(JobForm.withDefaults(Body.read(body)));
     URI location = uri.getAbsolutePathBuilder().path(saved.id.toString()).build();
     return tagged(Response.created(location), saved);
   }
@@ -72,7 +71,7 @@ public class JobResource {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
-    ObjectNode document = JobForm.withDefaults(JobJson.writable(JsonText.read(body)));
+    ObjectNode document = JobForm.withDefaults(JobJson.writable(Body.read(body)));
     Range range = seen.choice == null ? null : ordering.range(seen.choice.revision());
     return tagged(Response.ok(), jobs.change(seen.id, version, document, range));
   }
@@ -92,7 +91,7 @@ public class JobResource {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
-    ChoiceForm wish = ChoiceForm.read(JsonText.read(body));
+    ChoiceForm wish = ChoiceForm.read(Body.read(body));
     return tagged(Response.ok(), jobs.choose(seen.id, version, current.get(), wish));
   }
 

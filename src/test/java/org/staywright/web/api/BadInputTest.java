@@ -9,12 +9,18 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,7 +128,22 @@ class BadInputTest {
 
   @Test
   void refusesABodyOfMoreThanAMebibyte() {
-    post("/api/v1/fits", " ".repeat(1 << 21)).statusCode(413);
+    post("/api/v1/fits", " ".repeat((1 << 20) + 1))
+        .statusCode(413)
+        .contentType(Problem.TYPE)
+        .body("detail", containsString("1 MiB"));
+    post("/api/v1/fits", " ".repeat(1 << 20)).statusCode(400);
+  }
+
+  @Test
+  void refusesABodyOfNoKind() throws Exception {
+    HttpRequest untyped =
+        HttpRequest.newBuilder(URI.create("http://localhost:" + RestAssured.port + "/api/v1/jobs"))
+            .POST(HttpRequest.BodyPublishers.ofString(Jobs.LID))
+            .build();
+    HttpResponse<String> answer =
+        HttpClient.newHttpClient().send(untyped, HttpResponse.BodyHandlers.ofString());
+    assertEquals(415, answer.statusCode(), answer.body());
   }
 
   @Test
