@@ -1,11 +1,5 @@
 package org.staywright.document;
 
-import static org.staywright.spring.GasSpring.GAUGE_POINT;
-import static org.staywright.unit.Unit.ATMOSPHERE;
-import static org.staywright.unit.Unit.BAR;
-import static org.staywright.unit.Unit.NEWTON;
-import static org.staywright.unit.Unit.ROOM;
-
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +7,6 @@ import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
 import org.staywright.part.Part;
 import org.staywright.part.Price;
-import org.staywright.spring.ChargedSpring;
-import org.staywright.spring.GasSpring;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
@@ -60,7 +52,7 @@ public final class Datasheet {
     sheet.heading(wording.text("document.force-curves"));
     sheet.drawing(ForceChart.forPaper(part, wording), 300);
     sheet.heading(wording.text("document.forces"));
-    sheet.pairs(forces());
+    sheet.pairs(new PartFigures(part, wording).forces());
     sheet.note(wording.text("document.near"));
     sheet.newPage();
     sheet.heading(wording.text("document.figures"));
@@ -81,36 +73,6 @@ public final class Datasheet {
         : computed
             + ' '
             + wording.text("document.footer.edition", edition.revision(), edition.date());
-  }
-
-  /** Forces at 20 °C where the trade measures them, and what makes them. */
-  private List<String[]> forces() {
-    GasSpring spring = part.spring();
-    ChargedSpring charged = spring.charged();
-    double near = GAUGE_POINT;
-    double far = spring.stroke() - GAUGE_POINT;
-    double gauge = charged.pressure(0, ROOM) - ATMOSPHERE;
-    return List.of(
-        figure("f1", newtons(charged.extending(near, ROOM))),
-        figure("f2", newtons(charged.extending(far, ROOM))),
-        figure("f3", newtons(charged.compressing(near, ROOM))),
-        figure("f4", newtons(charged.compressing(far, ROOM))),
-        figure("progression", wording.number(spring.progression(), 2)),
-        figure("friction", newtons(spring.friction())),
-        figure("chargePressure", wording.text("document.gauge", wording.quantity(gauge, BAR, 0))),
-        figure(
-            "delta",
-            newtons(
-                charged.extending(near, part.limits().hottest())
-                    - charged.extending(near, part.limits().coldest()))));
-  }
-
-  private String[] figure(String name, String value) {
-    return new String[] {wording.text("part.figure." + name), value};
-  }
-
-  private String newtons(double force) {
-    return wording.quantity(force, NEWTON, 0);
   }
 
   private List<String[]> terms() {

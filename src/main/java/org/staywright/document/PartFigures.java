@@ -1,33 +1,38 @@
 package org.staywright.document;
 
+import static org.staywright.spring.GasSpring.GAUGE_POINT;
+import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLILITRE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.ROOM;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.part.Part;
+import org.staywright.spring.ChargedSpring;
 import org.staywright.spring.GasSpring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
 /** A part's own figures as labels and values, those that were worked out marked. */
-final class PartFigures {
+public final class PartFigures {
 
   private final Part part;
   private final Wording wording;
   private final List<String[]> pairs = new ArrayList<>();
 
-  PartFigures(Part part, Wording wording) {
+  public PartFigures(Part part, Wording wording) {
     this.part = part;
     this.wording = wording;
   }
 
-  List<String[]> pairs() {
+  /** Labels with values, as given. */
+  public List<String[]> pairs() {
     PartText text = PartText.in(wording);
     GasSpring spring = part.spring();
     add("forceClassN", spring.force(), NEWTON, 1);
@@ -55,6 +60,36 @@ final class PartFigures {
     add("lossPercentPerYear", percent(part.wear().perYear()));
     add("lossPercentPer10kCycles", percent(1e4 * part.wear().perCycle()));
     return pairs;
+  }
+
+  /** Forces at 20 °C where the trade measures them, and what makes them. */
+  public List<String[]> forces() {
+    GasSpring spring = part.spring();
+    ChargedSpring charged = spring.charged();
+    double near = GAUGE_POINT;
+    double far = spring.stroke() - GAUGE_POINT;
+    double gauge = charged.pressure(0, ROOM) - ATMOSPHERE;
+    return List.of(
+        figure("f1", newtons(charged.extending(near, ROOM))),
+        figure("f2", newtons(charged.extending(far, ROOM))),
+        figure("f3", newtons(charged.compressing(near, ROOM))),
+        figure("f4", newtons(charged.compressing(far, ROOM))),
+        figure("progression", wording.number(spring.progression(), 2)),
+        figure("friction", newtons(spring.friction())),
+        figure("chargePressure", wording.text("document.gauge", wording.quantity(gauge, BAR, 0))),
+        figure(
+            "delta",
+            newtons(
+                charged.extending(near, part.limits().hottest())
+                    - charged.extending(near, part.limits().coldest()))));
+  }
+
+  private String[] figure(String name, String value) {
+    return new String[] {wording.text("part.figure." + name), value};
+  }
+
+  private String newtons(double force) {
+    return wording.quantity(force, NEWTON, 0);
   }
 
   private String damping() {

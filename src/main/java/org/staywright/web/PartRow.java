@@ -39,18 +39,29 @@ public record PartRow(
         part.number(),
         PartText.in(wording).name("finish", part.finish()),
         List.of(
-            size(Column.ROD_DIAMETER, "rod", spring.rodDiameter(), MILLIMETRE, measured, wording),
             size(
-                Column.TUBE_DIAMETER, "tube", spring.tubeDiameter(), MILLIMETRE, measured, wording),
+                Column.ROD_DIAMETER,
+                "page.part.rod",
+                spring.rodDiameter(),
+                MILLIMETRE,
+                measured,
+                wording),
+            size(
+                Column.TUBE_DIAMETER,
+                "page.part.tube",
+                spring.tubeDiameter(),
+                MILLIMETRE,
+                measured,
+                wording),
             size(
                 Column.EXTENDED_LENGTH,
-                "extended",
+                "page.part.extended",
                 spring.extendedLength(),
                 MILLIMETRE,
                 measured,
                 wording),
-            size(Column.STROKE, "stroke", spring.stroke(), MILLIMETRE, measured, wording),
-            size(Column.FORCE, "force", spring.force(), NEWTON, measured, wording)),
+            size(Column.STROKE, "page.part.stroke", spring.stroke(), MILLIMETRE, measured, wording),
+            size(Column.FORCE, "page.part.force", spring.force(), NEWTON, measured, wording)),
         offer.price() == null
             ? "–"
             : wording.money(offer.price().each(1), offer.price().currency()),
@@ -63,7 +74,7 @@ public record PartRow(
     double off = figure == null ? 0 : unit.of(si) - unit.of(figure.value());
     String text = wording.shortest(off, 1);
     return new Size(
-        wording.text("page.part." + label),
+        wording.text(label),
         wording.shortest(unit.of(si), 1),
         text.equals("0") ? "" : off > 0 ? "+" + text : text);
   }

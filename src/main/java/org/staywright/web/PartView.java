@@ -3,6 +3,7 @@ package org.staywright.web;
 import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.caution.Cautions;
+import org.staywright.document.PartFigures;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Price;
@@ -17,6 +18,7 @@ import org.staywright.wording.Wording;
  * @param outline dimensioned
  * @param forces over the compression at three temperatures
  * @param figures all of them
+ * @param slow forces where the trade measures them
  * @param prices by quantity; none where none is known
  * @param supply stock and lead time
  * @param cautions it calls for
@@ -27,6 +29,7 @@ public record PartView(
     RawString outline,
     RawString forces,
     List<Figure> figures,
+    List<Figure> slow,
     List<Figure> prices,
     List<Figure> supply,
     List<CautionView> cautions) {
@@ -37,10 +40,15 @@ public record PartView(
         PartText.in(wording).describe(part),
         Pictures.outline(part, wording),
         Pictures.forces(part, wording),
-        List.of(),
+        figures(new PartFigures(part, wording).pairs()),
+        figures(new PartFigures(part, wording).forces()),
         prices(part.offer().price(), wording),
         supply(part.offer(), wording),
         CautionView.of(Cautions.of(part), wording));
+  }
+
+  private static List<Figure> figures(List<String[]> pairs) {
+    return pairs.stream().map(pair -> new Figure(pair[0], pair[1])).toList();
   }
 
   private static List<Figure> prices(Price price, Wording wording) {
@@ -50,7 +58,7 @@ public record PartView(
             .map(
                 each ->
                     new Figure(
-                        wording.text("page.part.from", each.from()),
+                        wording.text("document.price-from", each.from()),
                         wording.money(each.each(), price.currency())))
             .toList();
   }

@@ -46,7 +46,7 @@ public record Verdict(String kind, String sentence, String books) {
   static String sentence(Fit fit, Wording wording) {
     Double hold = fit.figures().holdRatioOpen();
     String hand = wording.quantity(Math.max(0, fit.figures().handForce()), NEWTON, 0);
-    String key = "page.verdict." + (hold == null ? "fits-unloaded" : "fits");
+    String key = hold == null ? "page.verdict.fits-unloaded" : "page.verdict.fits";
     return wording.text(
         key,
         fit.count(),

@@ -1,0 +1,107 @@
+package org.staywright.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.staywright.fit.Blocker;
+import org.staywright.fit.Job;
+import org.staywright.fit.RankBy;
+import org.staywright.fit.Rejection;
+import org.staywright.form.JobShape;
+import org.staywright.form.Kind;
+import org.staywright.form.MeasuredForm;
+import org.staywright.form.Shape;
+import org.staywright.mechanism.Mounts;
+import org.staywright.part.Coded;
+
+/** The sentences of the pages: each that is asked for is there, and none lies idle. */
+class PageWordingTest {
+
+  private static final List<String> TOPICS = List.of("page", "fit");
+
+  /** A key written out, in a template or in code. */
+  private static final Pattern KEY =
+      Pattern.compile("[\"'](?:page|fit)\\.[a-z0-9.-]*[a-z0-9][\"']");
+
+  @Test
+  void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
+    assertEquals(asked(), written());
+  }
+
+  private static Set<String> asked() throws IOException {
+    Set<String> keys = new TreeSet<>();
+    for (String folder : List.of("src/main/resources/templates", "src/main/java")) {
+      try (Stream<Path> files = Files.walk(Path.of(folder))) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
+          Matcher key = KEY.matcher(Files.readString(file));
+          while (key.find()) {
+            keys.add(key.group().substring(1, key.group().length() - 1));
+          }
+        }
+      }
+    }
+    codes("fit.rejection.", Rejection.values(), keys);
+    codes("fit.blocker.", Blocker.Code.values(), keys);
+    codes("fit.rank-by.", RankBy.values(), keys);
+    codes("page.option.", Job.OpenStop.values(), keys);
+    codes("page.option.", Mounts.RodEnd.values(), keys);
+    keys.addAll(List.of("page.option.counterclockwise", "page.option.clockwise"));
+    fields("page.field.", JobShape.JOB, keys);
+    fields("page.field.", MeasuredForm.MEASURED, keys);
+    for (int status : new int[] {400, 404, 422, 500}) {
+      keys.add("page.error." + status);
+      keys.add("page.error." + status + ".advice");
+    }
+    return keys;
+  }
+
+  private static void codes(String prefix, Enum<?>[] constants, Set<String> keys) {
+    for (Enum<?> constant : constants) {
+      keys.add(
+          prefix
+              + (constant instanceof Coded coded
+                  ? coded.code()
+                  : constant.name().toLowerCase(java.util.Locale.ROOT)));
+    }
+  }
+
+  private static void fields(String prefix, Shape shape, Set<String> keys) {
+    shape
+        .fields()
+        .forEach(
+            (name, field) -> {
+              keys.add(prefix + name);
+              if (field.kind() instanceof Shape inner) {
+                fields(prefix + name + ".", inner, keys);
+              } else if (field.kind() instanceof Kind.Variants variants) {
+                variants.shapes().forEach(inner -> fields(prefix + name + ".", inner, keys));
+              }
+            });
+  }
+
+  private static Set<String> written() throws IOException {
+    Set<String> keys = new TreeSet<>();
+    for (String topic : TOPICS) {
+      Properties properties = new Properties();
+      Path file = Path.of("src/main/resources/wording", topic + ".properties");
+      try (Reader in = Files.newBufferedReader(file)) {
+        properties.load(in);
+      }
+      keys.addAll(
+          properties.stringPropertyNames().stream().collect(Collectors.toCollection(TreeSet::new)));
+    }
+    return keys;
+  }
+}

@@ -1,0 +1,303 @@
+package org.staywright.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.stock.CurrentRange;
+
+/** The pages as a browser without script gets them. */
+@QuarkusTest
+class PagesTest {
+
+  private static final String SCRIPT = "<script>alert(1)</script>";
+
+  @Inject CurrentRange stock;
+
+  private static RequestSpecification lid() {
+    return given()
+        .queryParam("load.type", "hinged-flap")
+        .queryParam("load.massKg", "18")
+        .queryParam("load.centreOfMassMm.x", "410")
+        .queryParam("load.centreOfMassMm.y", "15")
+        .queryParam("load.handleMm.x", "800")
+        .queryParam("load.handleMm.y", "0")
+        .queryParam("load.opens", "counterclockwise")
+        .queryParam("load.openingAngleDeg", "80")
+        .queryParam("mounts.frameMm.x", "15")
+        .queryParam("mounts.frameMm.y", "-65")
+        .queryParam("mounts.movingMm.x", "360")
+        .queryParam("mounts.movingMm.y", "-11");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/flap", "/flap/live", "/parts", "/jobs", "/nowhere"})
+  void everyPageForbidsWhatIsNotItsOwn(String path) {
+    given()
+        .get(path)
+        .then()
+        .header(
+            "Content-Security-Policy",
+            allOf(
+                containsString("default-src 'self'"),
+                containsString("frame-ancestors 'none'"),
+                not(containsString("unsafe"))))
+        .header("X-Content-Type-Options", "nosniff")
+        .header("Referrer-Policy", "same-origin");
+  }
+
+  @Test
+  void startHasThreeDoorsAndTheSampleJobs() {
+    given()
+        .get("/")
+        .then()
+        .statusCode(200)
+        .body(containsString("<h1>The right gas spring, from the shelf</h1>"))
+        .body(containsString("href=\"/flap\""))
+        .body(containsString("href=\"/jobs\""))
+        .body(containsString("href=\"/parts\""))
+        .body(containsString("Floor locker lid"));
+  }
+
+  @Test
+  void flapOpensWithALidAndItsVerdictInNewtons() {
+    String page = given().get("/flap").then().statusCode(200).extract().asString();
+    assertTrue(page.contains("name=\"load.massKg\" value=\"18\""));
+    assertTrue(page.contains("name=\"conditions.minC\" value=\"-10\""));
+    assertTrue(
+        Pattern.compile("class=\"verdict fits\">\\s*<p>[^<]*\\d+\u00a0N spring")
+            .matcher(page)
+            .find());
+    assertTrue(page.contains("Why the others are out"));
+    assertTrue(page.contains("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\""));
+  }
+
+  @Test
+  void aFaultStandsBesideItsFieldWithTheValueKept() {
+    lid()
+        .queryParam("requirements.maxHandForceN", "-7")
+        .queryParam("load.tiltDeg", "steep")
+        .get("/flap")
+        .then()
+        .statusCode(200)
+        .body(containsString("2 entries need mending"))
+        .body(containsString("name=\"requirements.maxHandForceN\" value=\"-7\""))
+        .body(containsString("name=\"load.tiltDeg\" value=\"steep\""))
+        .body(
+            matchesPattern(
+                "(?s).*id=\"f-requirements-maxHandForceN-fault\">Hand force limit is -7\\. It must be"
+                    + " &gt; 0.*"))
+        .body(containsString("id=\"f-load-massKg-fault\"></span>"))
+        .body(not(containsString("class=\"verdict ")));
+  }
+
+  @Test
+  void mountsThatCoincideAreSaidAtTheMount() {
+    lid()
+        .queryParam("mounts.lateralOffsetMm", "0")
+        .get("/flap")
+        .then()
+        .body(containsString("class=\"verdict fits\""));
+    given()
+        .get(
+            "/flap?load.type=hinged-flap&load.massKg=18&load.centreOfMassMm.x=410"
+                + "&load.centreOfMassMm.y=15&load.handleMm.x=800&load.handleMm.y=0"
+                + "&load.opens=counterclockwise&load.openingAngleDeg=80&mounts.frameMm.x=100"
+                + "&mounts.frameMm.y=5&mounts.movingMm.x=100&mounts.movingMm.y=5")
+        .then()
+        .statusCode(200)
+        .body(
+            matchesPattern("(?s).*id=\"f-mounts-movingMm-fault\">On the flap lies on the other.*"));
+  }
+
+  @Test
+  void aNameIsTextAndNothingElse() {
+    lid()
+        .queryParam("name", SCRIPT)
+        .get("/flap")
+        .then()
+        .statusCode(200)
+        .body(containsString("value=\"&lt;script&gt;alert(1)&lt;/script&gt;\""))
+        .body(not(containsString(SCRIPT)));
+  }
+
+  @Test
+  void whatAnAddressCarriesBesidesIsPassedOver() {
+    lid().queryParam("campaign", "x").get("/flap").then().body(containsString("verdict fits"));
+  }
+
+  @Test
+  void liveBringsFragmentsAndTheAddressToKeep() {
+    lid()
+        .get("/flap/live")
+        .then()
+        .statusCode(200)
+        .header("HX-Replace-Url", startsWith("/flap?"))
+        .body(not(containsString("<html")))
+        .body(containsString("id=\"view\" class=\"view graph\" hx-swap-oob=\"true\""))
+        .body(containsString("id=\"verdict\" hx-swap-oob"));
+  }
+
+  @Test
+  void rankingFollowsTheOrderAskedFor() {
+    lid()
+        .queryParam("rankBy", "lowest-cost")
+        .get("/flap")
+        .then()
+        .body(containsString("<option value=\"lowest-cost\" selected>"));
+  }
+
+  @Test
+  void partPageShowsOutlineCurvesFiguresAndCautions() {
+    String number = stock.get().number(0);
+    given()
+        .get("/parts/" + number)
+        .then()
+        .statusCode(200)
+        .body(containsString("<h1>" + number + "</h1>"))
+        .body(containsString("href=\"/api/v1/parts/" + number + "/datasheet.pdf\""))
+        .body(containsString("Stroke"))
+        .body(containsString("Never open"));
+  }
+
+  @Test
+  void searchFindsWhatLiesWithinTheTolerance() {
+    given()
+        .get("/parts?rodDiameterMm=8&rodPlusMinusMm=0.2&strokeMm=161&strokePlusMinusMm=3")
+        .then()
+        .statusCode(200)
+        .body(containsString("closest first"))
+        .body(containsString("<span class=\"off\">−1</span> 160"));
+    given()
+        .get("/parts?rodDiameterMm=wide")
+        .then()
+        .statusCode(200)
+        .body(containsString("value=\"wide\""))
+        .body(containsString("Rod diameter is “wide”, which is not a number."));
+    given().get("/parts?strokeMm=1").then().body(containsString("Widen one of them"));
+    given().get("/parts?page=99999").then().statusCode(200).body(containsString("rel=\"prev\""));
+  }
+
+  @Test
+  void choosingSavesTheJobAndListsItsParts() {
+    Response ranking = lid().queryParam("name", SCRIPT).get("/flap");
+    String pick = first("name=\"pick\" value=\"(\\dx[A-Z0-9-]+)\"", ranking.asString());
+    String to =
+        post(ranking, "/jobs", Map.of("pick", pick, "name", SCRIPT))
+            .then()
+            .statusCode(303)
+            .header("Location", matchesPattern(".*/jobs/\\d+"))
+            .extract()
+            .header("Location");
+    String id = first("/jobs/(\\d+)$", to);
+    Response page = given().get("/jobs/" + id);
+    page.then()
+        .statusCode(200)
+        .body(containsString("&lt;script&gt;"))
+        .body(not(containsString(SCRIPT)))
+        .body(containsString("Parts list"))
+        .body(containsString("/api/v1/jobs/" + id + "/parts-list.csv"))
+        .body(containsString("Never open"));
+    String version = first("name=\"version\" value=\"(\\d+)\"", page.asString());
+    Map<String, String> three =
+        Map.of(
+            "version",
+            version,
+            "partNumber",
+            pick.substring(2),
+            "count",
+            pick.substring(0, 1),
+            "sets",
+            "3");
+    post(page, "/jobs/" + id + "/choice", three).then().statusCode(303);
+    given().get("/jobs/" + id).then().body(containsString("name=\"sets\" type=\"number\""));
+    post(page, "/jobs/" + id + "/choice", three)
+        .then()
+        .statusCode(412)
+        .contentType(ContentType.HTML);
+    Response again = given().get("/jobs/" + id);
+    String newest = first("name=\"version\" value=\"(\\d+)\"", again.asString());
+    post(again, "/jobs/" + id + "/removal", Map.of("version", newest)).then().statusCode(303);
+    given().get("/jobs/" + id).then().statusCode(404);
+  }
+
+  @Test
+  void aFormWithoutItsTokenIsRefused() {
+    int before = given().get("/api/v1/jobs").then().extract().path("total");
+    given()
+        .contentType(ContentType.URLENC)
+        .formParam("pick", "1xABCD-EFG")
+        .post("/jobs")
+        .then()
+        .statusCode(400)
+        .contentType(ContentType.HTML);
+    assertEquals(before, (int) given().get("/api/v1/jobs").then().extract().path("total"));
+  }
+
+  @Test
+  void errorsLookLikePagesExceptUnderTheInterface() {
+    for (String path : List.of("/nowhere", "/parts/NOPE-1", "/jobs/999999", "/jobs/x")) {
+      given()
+          .get(path)
+          .then()
+          .statusCode(404)
+          .contentType(ContentType.HTML)
+          .body(containsString("<h1>There is no such page</h1>"));
+    }
+    given()
+        .get("/api/v1/nowhere")
+        .then()
+        .statusCode(404)
+        .contentType(equalTo("application/problem+json"));
+    given().get("/flap/fit?pick=1xNOPE-1").then().statusCode(404);
+  }
+
+  private static Response post(Response page, String path, Map<String, String> more) {
+    String token = first("name=\"csrf-token\" value=\"([^\"]+)\"", page.asString());
+    RequestSpecification form =
+        given()
+            .redirects()
+            .follow(false)
+            .cookies(page.cookies())
+            .contentType(ContentType.URLENC)
+            .formParam("csrf-token", token);
+    Matcher field =
+        Pattern.compile("type=\"hidden\" name=\"([a-zA-Z.]+)\" value=\"([^\"]*)\"")
+            .matcher(path.equals("/jobs") ? chooser(page.asString()) : "");
+    while (field.find()) {
+      if (!more.containsKey(field.group(1)) && !field.group(1).equals("csrf-token")) {
+        form.formParam(field.group(1), field.group(2));
+      }
+    }
+    return form.formParams(more).post(path);
+  }
+
+  private static String chooser(String page) {
+    int from = page.indexOf("<form id=\"choose\"");
+    return page.substring(from, page.indexOf("</form>", from));
+  }
+
+  private static String first(String pattern, String text) {
+    Matcher matcher = Pattern.compile(pattern).matcher(text);
+    assertTrue(matcher.find(), pattern);
+    return matcher.group(1);
+  }
+}
