@@ -1,67 +1,47 @@
 package org.staywright.fit;
 
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
 import org.staywright.spring.ChargedSpring;
 
 /** The three cases a part is judged in: what is most likely, and the worst either way. */
 enum Load {
-  NOMINAL {
-    @Override
-    double kelvin(Job.Conditions conditions) {
-      return conditions.nominal();
-    }
-
-    @Override
-    double[] load(Travel travel) {
-      return travel.load();
-    }
-
-    @Override
-    ChargedSpring charged(Part part, double gasLeft) {
-      return part.spring().charged();
-    }
-  },
+  NOMINAL(Job.Conditions::nominal, Travel::load, 0, false),
   /** Cold, under-filled, aged, and the mass at its heaviest. */
-  WEAK {
-    @Override
-    double kelvin(Job.Conditions conditions) {
-      return conditions.coldest();
-    }
-
-    @Override
-    double[] load(Travel travel) {
-      return travel.heavy();
-    }
-
-    @Override
-    ChargedSpring charged(Part part, double gasLeft) {
-      return part.spring().charged(1 - part.forceTolerance() / part.spring().force(), gasLeft);
-    }
-  },
+  WEAK(Job.Conditions::coldest, Travel::heavy, -1, true),
   /** Hot, over-filled, new, and the mass at its lightest. */
-  STRONG {
-    @Override
-    double kelvin(Job.Conditions conditions) {
-      return conditions.hottest();
-    }
+  STRONG(Job.Conditions::hottest, Travel::light, 1, false);
 
-    @Override
-    double[] load(Travel travel) {
-      return travel.light();
-    }
+  private final ToDoubleFunction<Job.Conditions> kelvin;
+  private final Function<Travel, double[]> load;
+  private final int tolerances;
+  private final boolean aged;
 
-    @Override
-    ChargedSpring charged(Part part, double gasLeft) {
-      return part.spring().charged(1 + part.forceTolerance() / part.spring().force(), 1);
-    }
-  };
+  Load(
+      ToDoubleFunction<Job.Conditions> kelvin,
+      Function<Travel, double[]> load,
+      int tolerances,
+      boolean aged) {
+    this.kelvin = kelvin;
+    this.load = load;
+    this.tolerances = tolerances;
+    this.aged = aged;
+  }
 
-  abstract double kelvin(Job.Conditions conditions);
+  double kelvin(Job.Conditions conditions) {
+    return kelvin.applyAsDouble(conditions);
+  }
 
-  abstract double[] load(Travel travel);
+  double[] load(Travel travel) {
+    return load.apply(travel);
+  }
 
-  abstract ChargedSpring charged(Part part, double gasLeft);
+  ChargedSpring charged(Part part, double gasLeft) {
+    double forceFactor = 1 + tolerances * part.forceTolerance() / part.spring().force();
+    return part.spring().charged(forceFactor, aged ? gasLeft : 1);
+  }
 
   /** Share of the gas left at the end of the service. */
   static double gasLeft(Job.Conditions conditions, Part.Wear wear) {
