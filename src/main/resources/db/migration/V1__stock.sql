@@ -1,5 +1,6 @@
 -- The stock range in revisions. A row holds from one revision to another, both included; a row that
 -- still holds ends at the greatest integer. Numbers stand in the unit of their column's name.
+-- Price breaks are text, as in a file: 1:14.20;10:12.90.
 -- ${ordered_text} is text that sorts by its code points, whatever the language of the database.
 
 create table stock_revision (
@@ -46,19 +47,11 @@ create table part (
   price_valid_until date,
   price_pack integer,
   price_order_multiple integer,
+  price_breaks varchar(200),
   stock integer not null,
   stock_date date,
   lead_time_days integer not null,
   primary key (part_number, from_revision)
-);
-
-create table part_price (
-  part_number ${ordered_text} not null,
-  from_revision integer not null,
-  from_quantity integer not null,
-  price numeric(13, 4) not null,
-  primary key (part_number, from_revision, from_quantity),
-  foreign key (part_number, from_revision) references part (part_number, from_revision)
 );
 
 create table fitting (
@@ -79,17 +72,9 @@ create table fitting (
   price_valid_until date,
   price_pack integer,
   price_order_multiple integer,
+  price_breaks varchar(200),
   stock integer not null,
   stock_date date,
   lead_time_days integer not null,
   primary key (part_number, from_revision)
-);
-
-create table fitting_price (
-  part_number ${ordered_text} not null,
-  from_revision integer not null,
-  from_quantity integer not null,
-  price numeric(13, 4) not null,
-  primary key (part_number, from_revision, from_quantity),
-  foreign key (part_number, from_revision) references fitting (part_number, from_revision)
 );

@@ -1,6 +1,5 @@
 package org.staywright.form;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -153,11 +152,6 @@ public final class Cells {
       }
     }
     return constant;
-  }
-
-  /** Money, null where it is not any. */
-  static BigDecimal money(String text) {
-    return text.matches("\\d{1,9}(\\.\\d{1,4})?") ? new BigDecimal(text) : null;
   }
 
   /** Said only where nothing else is wrong with the cell. */

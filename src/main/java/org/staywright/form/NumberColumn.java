@@ -23,7 +23,7 @@ public interface NumberColumn {
 
   /** The number without the noise of a conversion. */
   static double tidy(double value) {
-    return new BigDecimal(value, DIGITS).doubleValue();
+    return BigDecimal.valueOf(value).round(DIGITS).doubleValue();
   }
 
   /** The number as people write it: {@code 31.5}, never {@code 3.15E1}. */

@@ -1,10 +1,8 @@
 package org.staywright.form;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
 import org.staywright.unit.Fault;
@@ -23,7 +21,6 @@ final class OfferCells {
           "stock_date",
           "lead_time_days");
 
-  private static final String BREAKS = "1:14.20;10:12.90";
   private static final int MOST = 1_000_000;
   private static final int LONGEST_WAIT = 1000;
 
@@ -47,10 +44,7 @@ final class OfferCells {
       row.add(text(price.validUntil()));
       row.add(String.valueOf(price.pack()));
       row.add(String.valueOf(price.orderMultiple()));
-      row.add(
-          price.breaks().stream()
-              .map(each -> each.from() + ":" + each.each().toPlainString())
-              .collect(Collectors.joining(";")));
+      row.add(PriceText.write(price.breaks()));
     }
     row.add(String.valueOf(offer.stock()));
     row.add(text(offer.stockDate()));
@@ -74,24 +68,10 @@ final class OfferCells {
     LocalDate validUntil = cells.date("price_valid_until");
     int pack = cells.whole("price_pack", 1, MOST, 1);
     int multiple = cells.whole("price_order_multiple", 1, MOST, 1);
-    return new Price(currency, validUntil, pack, multiple, breaks(cells, breaks));
-  }
-
-  private static List<Price.Break> breaks(Cells cells, String text) {
-    List<Price.Break> breaks = new ArrayList<>();
-    int last = 0;
-    for (String part : text.split(";", -1)) {
-      String[] sides = part.strip().split(":", -1);
-      BigDecimal each = sides.length == 2 ? Cells.money(sides[1].strip()) : null;
-      int from = sides.length == 2 && sides[0].matches("\\d{1,7}") ? Integer.parseInt(sides[0]) : 0;
-      boolean rises = last == 0 ? from == 1 : from > last;
-      if (each == null || each.signum() == 0 || !rises) {
-        cells.fault(new Fault("price_breaks", text, BREAKS, "not-of-the-form"));
-        return List.of();
-      }
-      breaks.add(new Price.Break(from, each));
-      last = from;
+    List<Price.Break> read = PriceText.read(breaks).orElse(List.of());
+    if (read.isEmpty()) {
+      cells.fault(new Fault("price_breaks", breaks, PriceText.EXAMPLE, "not-of-the-form"));
     }
-    return breaks;
+    return new Price(currency, validUntil, pack, multiple, read);
   }
 }

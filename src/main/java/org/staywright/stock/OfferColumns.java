@@ -5,10 +5,11 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import org.staywright.form.PriceText;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
 
-/** The columns of an offer in a table, price breaks apart. */
+/** The columns of an offer in a table. */
 final class OfferColumns {
 
   static final List<String> NAMES =
@@ -17,6 +18,7 @@ final class OfferColumns {
           "price_valid_until",
           "price_pack",
           "price_order_multiple",
+          "price_breaks",
           "stock",
           "stock_date",
           "lead_time_days");
@@ -30,12 +32,13 @@ final class OfferColumns {
         price == null ? null : price.validUntil(),
         price == null ? null : price.pack(),
         price == null ? null : price.orderMultiple(),
+        price == null ? null : PriceText.write(price.breaks()),
         offer.stock(),
         offer.stockDate(),
         offer.leadTimeDays());
   }
 
-  static Offer read(ResultSet row, List<Price.Break> breaks) throws SQLException {
+  static Offer read(ResultSet row) throws SQLException {
     String currency = row.getString("price_currency");
     Price price =
         currency == null
@@ -45,7 +48,7 @@ final class OfferColumns {
                 row.getObject("price_valid_until", LocalDate.class),
                 row.getInt("price_pack"),
                 row.getInt("price_order_multiple"),
-                breaks);
+                PriceText.read(row.getString("price_breaks")).orElseThrow());
     return new Offer(
         price,
         row.getInt("stock"),
