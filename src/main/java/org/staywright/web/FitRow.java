@@ -85,7 +85,7 @@ public record FitRow(
 
   /** What is missed, with as many decimals as it takes to tell the two numbers apart. */
   static String blocker(Blocker blocker, Wording wording) {
-    int decimals = 1;
+    int decimals = blocker.code().unit() == null ? 2 : 0;
     while (decimals < 6
         && shown(blocker.needed(), blocker, decimals, wording)
             .equals(shown(blocker.has(), blocker, decimals, wording))) {

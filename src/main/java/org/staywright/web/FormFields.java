@@ -3,9 +3,7 @@ package org.staywright.web;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -20,8 +18,11 @@ import org.staywright.wording.Wording;
 public final class FormFields {
 
   /** Fields of a job that the form leaves out, or sends unseen. */
-  private static final Set<String> NOT_ASKED =
-      Set.of("load.type", "load.inertiaKgM2", "zones", "filters.families", "rankBy");
+  private static final Set<String> UNSEEN =
+      Set.of("load.type", "load.inertiaKgM2", "zones", "filters.families");
+
+  /** Brought up to date with the ranking that it belongs to. */
+  private static final String RANK_BY = "rankBy";
 
   private static final List<String> USUAL_COUNTS = List.of("1", "2", "3", "4");
 
@@ -64,7 +65,7 @@ public final class FormFields {
   private void collect(String prefix, Shape part, List<Input> all) {
     for (Field field : part.fields().values()) {
       String name = prefix + field.name();
-      if (NOT_ASKED.contains(name)) {
+      if (UNSEEN.contains(name) || name.equals(RANK_BY)) {
         continue;
       }
       if (field.kind() instanceof Kind.Variants variants) {
@@ -88,7 +89,7 @@ public final class FormFields {
   /** A field by its dotted name. */
   public Input of(String name) {
     Field field = shape.field(name).orElse(null);
-    List<String> values = typed.getOrDefault(name, List.of());
+    List<String> values = values(name, field);
     String fault = faults.getOrDefault(name, "");
     if (field == null) {
       return new Input(name, name, values, "", "text", fault, List.of(), List.of());
@@ -102,6 +103,15 @@ public final class FormFields {
         fault,
         options(name, field, values),
         parts(name, field.kind()));
+  }
+
+  /** As typed; what is not there at all shows its default. */
+  private List<String> values(String name, Field field) {
+    List<String> given = typed.get(name);
+    if (given != null || field == null || field.fallback() == null) {
+      return given == null ? List.of() : given;
+    }
+    return JobQuery.flat(field.fallback()).getOrDefault("", List.of());
   }
 
   private static String unit(Kind kind) {
@@ -125,43 +135,37 @@ public final class FormFields {
         : List.of();
   }
 
+  /** The words to choose from, and whatever else was typed as it is. */
   private List<Input.Option> options(String name, Field field, List<String> values) {
-    Set<String> words = new LinkedHashSet<>();
-    if (field.kind() instanceof Kind.Choice choice) {
+    Map<String, String> labels = new LinkedHashMap<>();
+    if (field.kind() instanceof Kind.Choice choice && !UNSEEN.contains(name)) {
       if (!field.required() && field.fallback() == null) {
-        words.add("");
+        labels.put("", wording.text("page.option.any"));
       }
-      words.addAll(choice.words());
+      choice.words().forEach(word -> labels.put(word, wording.text(list(name) + word)));
     } else if (name.startsWith("fittings.")) {
       Stream.of(FittingType.values())
           .filter(FittingType::endsASpring)
           .map(FittingType::code)
-          .forEach(words::add);
-      words.addAll(values);
+          .forEach(word -> labels.put(word, wording.text(list(name) + word)));
     } else if (field.kind() instanceof Kind.Listing) {
-      words.addAll(USUAL_COUNTS);
-      words.addAll(values);
+      USUAL_COUNTS.forEach(count -> labels.put(count, count));
+    } else {
+      return List.of();
     }
-    return words.stream()
-        .map(word -> new Input.Option(word, option(name, word), values.contains(word)))
+    values.forEach(value -> labels.putIfAbsent(value, value));
+    return labels.entrySet().stream()
+        .map(e -> new Input.Option(e.getKey(), e.getValue(), values.contains(e.getKey())))
         .toList();
   }
 
-  /** What a person reads for a word of the interface; numbers and part numbers as they are. */
-  private String option(String name, String word) {
-    if (word.isEmpty()) {
-      return wording.text("page.option.any");
-    }
-    if (!word.equals(word.toLowerCase(Locale.ROOT)) || Character.isDigit(word.charAt(0))) {
-      return word;
-    }
-    String list =
-        switch (name) {
-          case "rankBy" -> "fit.rank-by.";
-          case "filters.finish" -> "part.finish.";
-          case "fittings.rodEnd", "fittings.tubeEnd" -> "part.fitting.";
-          default -> "page.option.";
-        };
-    return wording.text(list + word);
+  /** Where the words of a field stand. */
+  private static String list(String name) {
+    return switch (name) {
+      case RANK_BY -> "fit.rank-by.";
+      case "filters.finish" -> "part.finish.";
+      case "fittings.rodEnd", "fittings.tubeEnd" -> "part.fitting.";
+      default -> "page.option.";
+    };
   }
 }

@@ -28,4 +28,9 @@ final class Say {
   static String text(String key, Object first, Object second) {
     return wording().text(key, first, second);
   }
+
+  /** A whole number. */
+  static String number(int value) {
+    return wording().number(value, 0);
+  }
 }

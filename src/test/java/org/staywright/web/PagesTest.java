@@ -129,6 +129,58 @@ class PagesTest {
   }
 
   @Test
+  void whatWasLeftOutShowsItsDefaultBesideAFault() {
+    given()
+        .get("/flap?load.massKg=-3")
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"load.massKg\" value=\"-3\""))
+        .body(containsString("name=\"requirements.maxHandForceN\" value=\"50\""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "load.type=straight-lift",
+        "load.opens=sideways",
+        "springCounts=abc",
+        "springCounts=9",
+        "fittings.rodEnd=glue",
+        "filters.families=bogus",
+        "filters.finish=gold",
+        "requirements.openStop=x",
+        "requirements.staysShut=maybe",
+        "rankBy=luck",
+        "limit=0",
+        "zones=1",
+        "load.massKg=NaN",
+        "load.massKg=1e999",
+        "load=1",
+        "mounts=1",
+        "conditions.minC=90"
+      })
+  void wrongWordsAreSaidAndNeverBreakThePage(String query) {
+    for (String path : List.of("/flap", "/flap/live")) {
+      given()
+          .get(path + "?load.massKg=18&" + query)
+          .then()
+          .statusCode(200)
+          .body(containsString("class=\"faults\""));
+    }
+  }
+
+  @Test
+  void aNearPartSaysWhatItMissesAndByHowMuch() {
+    lid()
+        .queryParam("requirements.maxHandForceN", "16")
+        .queryParam("springCounts", "1")
+        .get("/flap")
+        .then()
+        .body(containsString("class=\"verdict near\""))
+        .body(matchesPattern("(?s).*<li>needs \\d+\u00a0N at the hand, 16\u00a0N allowed</li>.*"));
+  }
+
+  @Test
   void aNameIsTextAndNothingElse() {
     lid()
         .queryParam("name", SCRIPT)
