@@ -1,5 +1,6 @@
 package org.staywright.fit;
 
+import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
@@ -20,17 +21,23 @@ public record Blocker(Code code, double needed, double has) {
     EXTENDED_RESERVE(Unit.MILLIMETRE),
     /** Extended length that would stop the flap at its opening angle. */
     SPRING_STOP(Unit.MILLIMETRE),
-    STAYS_SHUT(Unit.NEWTON_METRE);
+    STAYS_SHUT(Unit.NEWTON_METRE, Unit.NEWTON);
 
-    private final Unit unit;
+    private final Unit turning;
+    private final Unit shifting;
 
     Code(Unit unit) {
-      this.unit = unit;
+      this(unit, unit);
     }
 
-    /** Unit at the boundary, null for a plain ratio. */
-    public Unit unit() {
-      return unit;
+    Code(Unit turning, Unit shifting) {
+      this.turning = turning;
+      this.shifting = shifting;
+    }
+
+    /** Unit at the boundary for a travel that turns or shifts, null for a plain ratio. */
+    public Unit unit(Mechanism.Kind kind) {
+      return kind == Mechanism.Kind.TURNS ? turning : shifting;
     }
   }
 }

@@ -40,7 +40,6 @@ public final class FitAnswer {
       shape(
           "figures",
           numbers(
-              "openingAngleDeg",
               "lengthClosedMm",
               "lengthOpenMm",
               "lengthMinMm",
@@ -54,15 +53,25 @@ public final class FitAnswer {
               "handRmsN",
               "handOpenMaxWeakN",
               "handCloseMaxStrongN",
-              "closedHoldNm",
-              "closedHoldStrongNm",
               "peakPressureBar",
               "peakMountLoadN",
               "stopLoadN",
               "swingDeg",
               "leadTimeDays"),
           Stream.of(
-                  "holdRatioOpen", "selfOpensFromDeg", "staysFromDeg", "bucklingFactor", "setPrice")
+                  "openingAngleDeg",
+                  "travelMm",
+                  "holdRatioOpen",
+                  "selfOpensFromDeg",
+                  "selfOpensFromMm",
+                  "staysFromDeg",
+                  "staysFromMm",
+                  "closedHoldNm",
+                  "closedHoldN",
+                  "closedHoldStrongNm",
+                  "closedHoldStrongN",
+                  "bucklingFactor",
+                  "setPrice")
               .map(name -> optional(name, NUMBER))
               .toList());
 

@@ -14,9 +14,11 @@ import java.util.function.Function;
 import org.staywright.fit.Blocker;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Rejection;
 import org.staywright.fit.Weights;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
 
 /** A ranking as JSON. */
@@ -30,17 +32,20 @@ public final class FitsJson {
    */
   public record Note(String code, String message) {}
 
+  private final Mechanism mechanism;
   private final Function<Fit, List<Note>> cautions;
 
-  private FitsJson(Function<Fit, List<Note>> cautions) {
+  private FitsJson(Mechanism mechanism, Function<Fit, List<Note>> cautions) {
+    this.mechanism = mechanism;
     this.cautions = cautions;
   }
 
   /**
+   * @param job that was ranked for
    * @param cautions what a fit calls for, in words
    */
-  public static ObjectNode of(Ranking ranking, Function<Fit, List<Note>> cautions) {
-    FitsJson form = new FitsJson(cautions);
+  public static ObjectNode of(Job job, Ranking ranking, Function<Fit, List<Note>> cautions) {
+    FitsJson form = new FitsJson(job.mechanism(), cautions);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("considered", ranking.considered());
     json.put("fitsTotal", ranking.fitsTotal());
@@ -97,10 +102,10 @@ public final class FitsJson {
     return json;
   }
 
-  private static ObjectNode figures(Fit fit) {
+  private ObjectNode figures(Fit fit) {
     Figures figures = fit.figures();
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("openingAngleDeg", JsonNumber.of(figures.openingAngle(), DEGREE));
+    travel(json, figures);
     json.set("lengthClosedMm", JsonNumber.of(figures.lengthClosed(), MILLIMETRE));
     json.set("lengthOpenMm", JsonNumber.of(figures.lengthOpen(), MILLIMETRE));
     json.set("lengthMinMm", JsonNumber.of(figures.lengthMin(), MILLIMETRE));
@@ -115,10 +120,6 @@ public final class FitsJson {
     json.set("handOpenMaxWeakN", JsonNumber.of(figures.handOpenMaxWeak()));
     json.set("handCloseMaxStrongN", JsonNumber.of(figures.handCloseMaxStrong()));
     json.set("holdRatioOpen", orNull(figures.holdRatioOpen(), Unit.NEWTON));
-    json.set("selfOpensFromDeg", orNull(figures.selfOpensFrom(), DEGREE));
-    json.set("staysFromDeg", orNull(figures.staysFrom(), DEGREE));
-    json.set("closedHoldNm", JsonNumber.of(figures.closedHold()));
-    json.set("closedHoldStrongNm", JsonNumber.of(figures.closedHoldStrong()));
     json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
     json.set("peakMountLoadN", JsonNumber.of(figures.peakMountLoad()));
     json.set("stopLoadN", JsonNumber.of(figures.stopLoad()));
@@ -129,9 +130,23 @@ public final class FitsJson {
     return json;
   }
 
-  private static ObjectNode blocker(Blocker blocker) {
+  /** What is measured along the travel, in degrees and N·m or in millimetres and newtons. */
+  private void travel(ObjectNode json, Figures figures) {
+    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
+    Unit unit = turns ? DEGREE : MILLIMETRE;
+    double far = figures.openingAngle() - mechanism.start();
+    json.set(turns ? "openingAngleDeg" : "travelMm", JsonNumber.of(far, unit));
+    json.set(turns ? "selfOpensFromDeg" : "selfOpensFromMm", orNull(figures.selfOpensFrom(), unit));
+    json.set(turns ? "staysFromDeg" : "staysFromMm", orNull(figures.staysFrom(), unit));
+    json.set(turns ? "closedHoldNm" : "closedHoldN", JsonNumber.of(figures.closedHold()));
+    json.set(
+        turns ? "closedHoldStrongNm" : "closedHoldStrongN",
+        JsonNumber.of(figures.closedHoldStrong()));
+  }
+
+  private ObjectNode blocker(Blocker blocker) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    Unit unit = blocker.code().unit();
+    Unit unit = blocker.code().unit(mechanism.kind());
     json.put("code", blocker.code().code());
     json.set("needed", orNull(blocker.needed(), unit == null ? Unit.NEWTON : unit));
     json.set("has", orNull(blocker.has(), unit == null ? Unit.NEWTON : unit));

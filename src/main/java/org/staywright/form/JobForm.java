@@ -1,60 +1,32 @@
 package org.staywright.form;
 
 import static org.staywright.unit.Unit.CELSIUS;
-import static org.staywright.unit.Unit.DEGREE;
-import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.PERCENT;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
-import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Masses;
-import org.staywright.mechanism.Mounts;
-import org.staywright.mechanism.Point;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.FittingType;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
-import org.staywright.unit.Unit;
 
 /** A job from its JSON: every fault at once, or the job in SI. */
 public final class JobForm {
 
-  /** Where the fields of a flap's faults stand in the document. */
-  private static final Map<String, String> FLAP_FIELDS =
-      Map.of(
-          "handle", "/load/handleMm",
-          "frame", "/mounts/frameMm",
-          "moving", "/mounts/movingMm");
-
-  private static final List<String> GEOMETRY =
-      List.of(
-          "/load/handleMm/x",
-          "/load/handleMm/y",
-          "/load/opens",
-          "/load/openingAngleDeg",
-          "/mounts/frameMm/x",
-          "/mounts/frameMm/y",
-          "/mounts/movingMm/x",
-          "/mounts/movingMm/y",
-          "/mounts/lateralOffsetMm");
-
-  private final JsonNode tree;
+  private final JobTree tree;
 
   private JobForm(JsonNode tree) {
-    this.tree = tree;
+    this.tree = new JobTree(tree);
   }
 
   /** The job a document describes; a refusal names every fault in it. */
@@ -100,11 +72,12 @@ public final class JobForm {
   /** What is wrong between fields that are each sound alone. */
   private List<Fault> crossFaults() {
     List<Fault> faults = new ArrayList<>();
-    if (GEOMETRY.stream().allMatch(this::given)) {
-      for (Fault fault : flap().faults()) {
-        String at = FLAP_FIELDS.get(fault.where());
-        faults.add(new Fault(at, Place.shown(tree.at(at)), fault.bound(), fault.code()));
-      }
+    Optional<LoadForm> load = LoadForm.of(tree.text("/load/type"));
+    load.ifPresent(form -> faults.addAll(form.faults(tree)));
+    // Null where nothing was given; what was given and is at fault has been left out.
+    if (tree.root().at("/mounts").isNull() && load.map(LoadForm::mounted).orElse(true)) {
+      String fields = "{" + String.join(", ", LoadShape.MOUNTS.fields().keySet()) + "}";
+      faults.add(new Fault("/mounts", null, fields, "missing"));
     }
     atMost("/conditions/minC", "/conditions/nominalC", faults);
     atMost("/conditions/nominalC", "/conditions/maxC", faults);
@@ -113,76 +86,47 @@ public final class JobForm {
   }
 
   private void atMost(String lower, String upper, List<Fault> faults) {
-    if (given(lower) && given(upper) && number(lower) > number(upper)) {
-      String bound = "≤ " + upper.substring(upper.lastIndexOf('/') + 1) + " = " + tree.at(upper);
-      faults.add(new Fault(lower, Place.shown(tree.at(lower)), bound, "out-of-order"));
+    if (tree.given(lower) && tree.given(upper) && tree.number(lower) > tree.number(upper)) {
+      String name = upper.substring(upper.lastIndexOf('/') + 1);
+      String bound = "≤ " + name + " = " + tree.root().at(upper);
+      faults.add(tree.fault(lower, bound, "out-of-order"));
     }
   }
 
   private Job job() {
     return new Job(
-        text("/name"),
-        flap(),
+        tree.text("/name"),
+        LoadForm.of(tree.text("/load/type")).orElseThrow().mechanism(tree),
         Stream.iterate(0, i -> i + 1)
-            .limit(tree.at("/springCounts").size())
-            .map(i -> tree.at("/springCounts/" + i).intValue())
+            .limit(tree.root().at("/springCounts").size())
+            .map(i -> tree.root().at("/springCounts/" + i).intValue())
             .toList(),
-        wish(text("/fittings/rodEnd")),
-        wish(text("/fittings/tubeEnd")),
+        wish(tree.text("/fittings/rodEnd")),
+        wish(tree.text("/fittings/tubeEnd")),
         new Job.Conditions(
-            si("/conditions/minC", CELSIUS),
-            si("/conditions/nominalC", CELSIUS),
-            si("/conditions/maxC", CELSIUS),
-            number("/conditions/serviceYears"),
-            number("/conditions/cyclesPerYear")),
+            tree.si("/conditions/minC", CELSIUS),
+            tree.si("/conditions/nominalC", CELSIUS),
+            tree.si("/conditions/maxC", CELSIUS),
+            tree.number("/conditions/serviceYears"),
+            tree.number("/conditions/cyclesPerYear")),
         new Job.Requirements(
-            number("/requirements/maxHandForceN"),
-            number("/requirements/minHoldRatio"),
-            si("/requirements/compressedReserveMm", MILLIMETRE),
-            si("/requirements/extendedReserveMm", MILLIMETRE),
-            choice("/requirements/openStop", Job.OpenStop.class),
-            tree.at("/requirements/staysShut").booleanValue()),
+            tree.number("/requirements/maxHandForceN"),
+            tree.number("/requirements/minHoldRatio"),
+            tree.si("/requirements/compressedReserveMm", MILLIMETRE),
+            tree.si("/requirements/extendedReserveMm", MILLIMETRE),
+            tree.choice("/requirements/openStop", Job.OpenStop.class),
+            tree.flag("/requirements/staysShut")),
         new Job.Filters(
             families(),
-            given("/filters/finish") ? choice("/filters/finish", Finish.class) : null,
-            tree.at("/filters/inStockOnly").booleanValue()),
-        choice("/rankBy", RankBy.class),
-        tree.at("/limit").intValue());
-  }
-
-  /** Whatever is at fault comes out as NaN or null. */
-  private HingedFlap flap() {
-    return new HingedFlap(
-        masses(),
-        point("/load/centreOfMassMm"),
-        point("/load/handleMm"),
-        JobShape.COUNTERCLOCKWISE.equals(text("/load/opens")) ? 1 : -1,
-        si("/load/openingAngleDeg", DEGREE),
-        si("/load/tiltDeg", DEGREE),
-        number("/load/hingeFrictionNm"),
-        new Mounts(
-            point("/mounts/frameMm"),
-            point("/mounts/movingMm"),
-            si("/mounts/lateralOffsetMm", MILLIMETRE),
-            rodEnd()));
-  }
-
-  private Mounts.RodEnd rodEnd() {
-    String word = text("/mounts/rodEndAt");
-    return word == null ? null : Mounts.RodEnd.valueOf(word.toUpperCase(Locale.ROOT));
-  }
-
-  private Masses masses() {
-    double nominal = si("/load/massKg", KILOGRAM);
-    double lightest =
-        given("/load/lightestMassKg") ? si("/load/lightestMassKg", KILOGRAM) : nominal;
-    double tolerance = si("/load/massTolerancePercent", PERCENT);
-    return new Masses(nominal, nominal * (1 + tolerance), lightest * (1 - tolerance));
+            tree.choice("/filters/finish", Finish.class),
+            tree.flag("/filters/inStockOnly")),
+        tree.choice("/rankBy", RankBy.class),
+        tree.root().at("/limit").intValue());
   }
 
   private Set<Family> families() {
     Set<Family> families = EnumSet.noneOf(Family.class);
-    for (JsonNode word : tree.at("/filters/families")) {
+    for (JsonNode word : tree.root().at("/filters/families")) {
       families.add(Coded.of(Family.class, word.textValue()).orElseThrow());
     }
     return families;
@@ -196,30 +140,5 @@ public final class JobForm {
     return Coded.of(FittingType.class, word)
         .map(type -> new Job.FittingWish(type, null))
         .orElseGet(() -> new Job.FittingWish(null, word));
-  }
-
-  private <E extends Enum<E> & Coded> E choice(String at, Class<E> type) {
-    return Coded.of(type, text(at)).orElse(null);
-  }
-
-  private Point point(String at) {
-    return new Point(si(at + "/x", MILLIMETRE), si(at + "/y", MILLIMETRE));
-  }
-
-  private double si(String at, Unit unit) {
-    return unit.si(number(at));
-  }
-
-  private double number(String at) {
-    return given(at) ? tree.at(at).doubleValue() : Double.NaN;
-  }
-
-  private String text(String at) {
-    return tree.at(at).textValue();
-  }
-
-  private boolean given(String at) {
-    JsonNode node = tree.at(at);
-    return !node.isMissingNode() && !node.isNull();
   }
 }

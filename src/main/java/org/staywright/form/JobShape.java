@@ -5,14 +5,12 @@ import static org.staywright.form.Field.required;
 import static org.staywright.form.Field.withDefault;
 import static org.staywright.form.Field.withDefaults;
 import static org.staywright.unit.Unit.CELSIUS;
-import static org.staywright.unit.Unit.DEGREE;
-import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
-import static org.staywright.unit.Unit.NEWTON_METRE;
-import static org.staywright.unit.Unit.PERCENT;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,46 +29,15 @@ import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.FittingType;
 import org.staywright.unit.Bound;
-import org.staywright.unit.Unit;
 
 /** The fields of a job with their bounds and defaults, in the units of the boundary. */
 public final class JobShape {
 
-  static final String COUNTERCLOCKWISE = "counterclockwise";
-
-  private static final Amount COORDINATE = amount(-10_000, 10_000, MILLIMETRE);
-  private static final Amount MASS = positive(2000, KILOGRAM);
-  private static final Amount TEMPERATURE = amount(-60, 150, CELSIUS);
-  private static final Amount RESERVE = amount(0, 500, MILLIMETRE);
+  private static final Amount TEMPERATURE = Amount.between(-60, 150, CELSIUS);
+  private static final Amount RESERVE = Amount.between(0, 500, MILLIMETRE);
 
   static final Text PART_NUMBER =
       new Text(16, Pattern.compile("[A-Z0-9-]{4,16}"), "[A-Z0-9-]{4,16}");
-
-  private static final Shape POINT =
-      Shape.of("point", required("x", COORDINATE), required("y", COORDINATE));
-
-  private static final Shape HINGED_FLAP =
-      Shape.of(
-          "hinged-flap",
-          required("type", Choice.of("hinged-flap")),
-          required("massKg", MASS),
-          withDefault("massTolerancePercent", amount(0, 50, PERCENT), 5),
-          optional("lightestMassKg", MASS),
-          required("centreOfMassMm", POINT),
-          required("handleMm", POINT),
-          required("opens", Choice.of(COUNTERCLOCKWISE, "clockwise")),
-          required("openingAngleDeg", positive(270, DEGREE)),
-          withDefault("tiltDeg", amount(-180, 180, DEGREE), 0),
-          withDefault("hingeFrictionNm", amount(0, 1000, NEWTON_METRE), 0.5),
-          optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
-
-  private static final Shape MOUNTS =
-      Shape.of(
-          "mounts",
-          required("frameMm", POINT),
-          required("movingMm", POINT),
-          withDefault("rodEndAt", Choice.of("frame", "moving", "either"), "either"),
-          withDefault("lateralOffsetMm", amount(0, 1000, MILLIMETRE), 0));
 
   private static final Shape FITTINGS =
       Shape.of(
@@ -90,7 +57,7 @@ public final class JobShape {
   private static final Shape REQUIREMENTS =
       Shape.of(
           "requirements",
-          withDefault("maxHandForceN", positive(2000, NEWTON), 50),
+          withDefault("maxHandForceN", Amount.positive(2000, NEWTON), 50),
           withDefault("minHoldRatio", new Amount(Bound.between(0, 10, "")), 1.1),
           withDefault("compressedReserveMm", RESERVE, 5),
           withDefault("extendedReserveMm", RESERVE, 4),
@@ -117,9 +84,9 @@ public final class JobShape {
               "load",
               new Variants(
                   "type",
-                  List.of(HINGED_FLAP),
-                  List.of("straight-lift", "seat-column", "force-profile"))),
-          required("mounts", MOUNTS),
+                  LoadForm.ALL.stream().map(LoadForm::shape).toList(),
+                  List.of("seat-column"))),
+          optional("mounts", LoadShape.MOUNTS),
           optional("zones", new Later()),
           withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),
           withDefaults("fittings", FITTINGS),
@@ -131,12 +98,15 @@ public final class JobShape {
 
   private JobShape() {}
 
-  static Amount amount(double low, double high, Unit unit) {
-    return new Amount(Bound.between(low, high, unit.symbol()));
-  }
-
-  static Amount positive(double high, Unit unit) {
-    return new Amount(Bound.above(0, high, unit.symbol()));
+  /** The fields of a job with one type of load, as a page for that type has them. */
+  public static Shape of(String type) {
+    LoadForm load = LoadForm.of(type).orElseThrow();
+    Map<String, Field> fields = new LinkedHashMap<>(JOB.fields());
+    fields.put("load", required("load", load.shape()));
+    if (!load.mounted()) {
+      fields.remove("mounts");
+    }
+    return new Shape(JOB.name(), fields);
   }
 
   /** A kind of end fitting or the number of one. */

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.staywright.part.Coded;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
+import org.staywright.unit.Unit;
 
 /** What a field may hold. Read by the binding, by the OpenAPI document and by the HTML form. */
 public sealed interface Kind
@@ -46,6 +47,14 @@ public sealed interface Kind
   record Amount(Bound bound) implements Kind {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+
+    static Amount between(double low, double high, Unit unit) {
+      return new Amount(Bound.between(low, high, unit.symbol()));
+    }
+
+    static Amount positive(double high, Unit unit) {
+      return new Amount(Bound.above(0, high, unit.symbol()));
+    }
 
     @Override
     public JsonNode read(JsonNode node, String at, List<Fault> faults) {
@@ -189,13 +198,27 @@ public sealed interface Kind
     }
   }
 
-  /** Any number of entries of a kind. */
-  record Many(Kind of) implements Kind {
+  /**
+   * A list of entries of a kind, which may be alike.
+   *
+   * @param least number of entries
+   * @param most number of entries
+   */
+  record Many(Kind of, int least, int most) implements Kind {
+
+    /** Any number. */
+    public Many(Kind of) {
+      this(of, 0, Integer.MAX_VALUE);
+    }
 
     @Override
     public JsonNode read(JsonNode node, String at, List<Fault> faults) {
       if (!node.isArray()) {
         return refused(faults, at, node, "[ ]", "not-a-list");
+      }
+      if (node.size() < least || node.size() > most) {
+        faults.add(new Fault(at, node.size(), least + "…" + most, "list-size"));
+        return null;
       }
       ArrayNode list = JsonNodeFactory.instance.arrayNode();
       for (int i = 0; i < node.size(); i++) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Flag;
 import org.staywright.form.Kind.Whole;
 import org.staywright.part.Column;
@@ -25,16 +26,16 @@ public final class MeasuredForm {
   public static final Shape MEASURED =
       Shape.of(
           "measured",
-          optional("rodDiameterMm", JobShape.positive(200, MILLIMETRE)),
-          withDefault("rodPlusMinusMm", JobShape.positive(50, MILLIMETRE), 0.2),
-          optional("tubeDiameterMm", JobShape.positive(200, MILLIMETRE)),
-          withDefault("tubePlusMinusMm", JobShape.positive(50, MILLIMETRE), 0.5),
-          optional("extendedLengthMm", JobShape.positive(5000, MILLIMETRE)),
-          withDefault("extendedPlusMinusMm", JobShape.positive(500, MILLIMETRE), 5),
-          optional("strokeMm", JobShape.positive(2000, MILLIMETRE)),
-          withDefault("strokePlusMinusMm", JobShape.positive(500, MILLIMETRE), 5),
-          optional("forceN", JobShape.positive(20_000, NEWTON)),
-          withDefault("forcePlusMinusN", JobShape.positive(5000, NEWTON), 50),
+          optional("rodDiameterMm", Amount.positive(200, MILLIMETRE)),
+          withDefault("rodPlusMinusMm", Amount.positive(50, MILLIMETRE), 0.2),
+          optional("tubeDiameterMm", Amount.positive(200, MILLIMETRE)),
+          withDefault("tubePlusMinusMm", Amount.positive(50, MILLIMETRE), 0.5),
+          optional("extendedLengthMm", Amount.positive(5000, MILLIMETRE)),
+          withDefault("extendedPlusMinusMm", Amount.positive(500, MILLIMETRE), 5),
+          optional("strokeMm", Amount.positive(2000, MILLIMETRE)),
+          withDefault("strokePlusMinusMm", Amount.positive(500, MILLIMETRE), 5),
+          optional("forceN", Amount.positive(20_000, NEWTON)),
+          withDefault("forcePlusMinusN", Amount.positive(5000, NEWTON), 50),
           withDefault("inStockOnly", new Flag(), false),
           withDefault("page", new Whole(1, 100_000), 1));
 

@@ -32,8 +32,8 @@ public final class SearchShape {
   /** Conversion from mm must not push a value over its own bound, m or N. */
   private static final double ROUNDING = 1e-9;
 
-  private static final Amount LENGTH = JobShape.positive(10_000, MILLIMETRE);
-  private static final Amount FORCE = JobShape.positive(100_000, NEWTON);
+  private static final Amount LENGTH = Amount.positive(10_000, MILLIMETRE);
+  private static final Amount FORCE = Amount.positive(100_000, NEWTON);
   private static final Field PAGE = withDefault("page", new Whole(0, 1_000_000), 0);
   private static final Field SIZE = withDefault("size", new Whole(1, 200), 50);
 
@@ -73,7 +73,7 @@ public final class SearchShape {
   public static final Shape CURVE =
       Shape.of(
           "curve",
-          withDefault("temperatureC", JobShape.amount(-60, 150, CELSIUS), 20),
+          withDefault("temperatureC", Amount.between(-60, 150, CELSIUS), 20),
           withDefault("samples", new Whole(2, 501), 21),
           withDefault("forceFactor", new Amount(Bound.between(0.1, 2, "")), 1),
           withDefault("gasFraction", new Amount(Bound.between(0.1, 1, "")), 1));

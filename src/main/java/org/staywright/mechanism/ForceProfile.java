@@ -1,5 +1,7 @@
 package org.staywright.mechanism;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -7,6 +9,7 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
+import org.staywright.unit.Unit;
 
 /**
  * A table, from elsewhere, of the force a set of springs must push with over its length, so that no
@@ -15,6 +18,8 @@ import org.staywright.unit.Fault;
  * @param points by rising length, at least two
  */
 public record ForceProfile(List<Point> points) implements Mechanism {
+
+  public static final String CODE = "force-profile";
 
   /**
    * @param length mount centre to mount centre, m
@@ -29,6 +34,11 @@ public record ForceProfile(List<Point> points) implements Mechanism {
   @Override
   public Kind kind() {
     return Kind.SHIFTS;
+  }
+
+  @Override
+  public String code() {
+    return CODE;
   }
 
   @Override
@@ -53,11 +63,18 @@ public record ForceProfile(List<Point> points) implements Mechanism {
             new Fault(
                 "points/" + i,
                 points.get(i).length(),
-                "> " + points.get(i - 1).length() + " m",
+                "> " + millimetres(points.get(i - 1).length()) + " mm",
                 "profile-not-rising"));
       }
     }
     return faults;
+  }
+
+  /** Without the noise of conversion. */
+  private static String millimetres(double metres) {
+    return new BigDecimal(Unit.MILLIMETRE.of(metres), new MathContext(9))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   @Override

@@ -34,12 +34,19 @@ public record HingedFlap(
     Mounts mounts)
     implements Mechanism {
 
+  public static final String CODE = "hinged-flap";
+
   /** A spring or its lever shorter than this cannot be told from none, m. */
   private static final double LEAST = 1e-3;
 
   @Override
   public Kind kind() {
     return Kind.TURNS;
+  }
+
+  @Override
+  public String code() {
+    return CODE;
   }
 
   @Override

@@ -23,6 +23,9 @@ public interface Mechanism {
 
   Kind kind();
 
+  /** What it is called where names are exchanged: the type of a load. */
+  String code();
+
   /** Smallest q of the travel, rad or m. */
   default double start() {
     return 0;

@@ -23,12 +23,19 @@ public record StraightLift(
     Masses masses, double end, double direction, double friction, Mounts mounts)
     implements Mechanism {
 
+  public static final String CODE = "straight-lift";
+
   /** Mounts nearer than this cannot be told from one, m. */
   private static final double LEAST = 1e-3;
 
   @Override
   public Kind kind() {
     return Kind.SHIFTS;
+  }
+
+  @Override
+  public String code() {
+    return CODE;
   }
 
   @Override

@@ -7,6 +7,7 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.form.JobForm;
 import org.staywright.form.JobShape;
+import org.staywright.mechanism.HingedFlap;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -40,6 +41,6 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
   }
 
   private static FormFields form(JobQuery query, List<Fault> faults, Wording wording) {
-    return new FormFields(wording, JobShape.JOB, query.values(), faults);
+    return new FormFields(wording, JobShape.of(HingedFlap.CODE), query.values(), faults);
   }
 }

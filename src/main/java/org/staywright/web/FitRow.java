@@ -9,6 +9,7 @@ import org.staywright.fit.Blocker;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Price;
 import org.staywright.spring.GasSpring;
 import org.staywright.unit.Unit;
@@ -55,7 +56,9 @@ public record FitRow(
         pair(figures.compressedReserve(), figures.extendedReserve(), MILLIMETRE, wording),
         price(fit, wording),
         lead(fit.leadTimeDays(), wording),
-        fit.blockedBy().stream().map(blocker -> blocker(blocker, wording)).toList());
+        fit.blockedBy().stream()
+            .map(blocker -> blocker(blocker, job.mechanism().kind(), wording))
+            .toList());
   }
 
   /** Which part and how many: the value of a row's buttons. */
@@ -84,21 +87,20 @@ public record FitRow(
   }
 
   /** What is missed, with as many decimals as it takes to tell the two numbers apart. */
-  static String blocker(Blocker blocker, Wording wording) {
-    int decimals = blocker.code().unit() == null ? 2 : 0;
+  static String blocker(Blocker blocker, Mechanism.Kind kind, Wording wording) {
+    int decimals = blocker.code().unit(kind) == null ? 2 : 0;
     while (decimals < 6
-        && shown(blocker.needed(), blocker, decimals, wording)
-            .equals(shown(blocker.has(), blocker, decimals, wording))) {
+        && shown(blocker.needed(), blocker.code().unit(kind), decimals, wording)
+            .equals(shown(blocker.has(), blocker.code().unit(kind), decimals, wording))) {
       decimals++;
     }
     return wording.text(
         "fit.blocker." + blocker.code().code(),
-        shown(blocker.needed(), blocker, decimals, wording),
-        shown(blocker.has(), blocker, decimals, wording));
+        shown(blocker.needed(), blocker.code().unit(kind), decimals, wording),
+        shown(blocker.has(), blocker.code().unit(kind), decimals, wording));
   }
 
-  private static String shown(double si, Blocker blocker, int decimals, Wording wording) {
-    Unit unit = blocker.code().unit();
+  private static String shown(double si, Unit unit, int decimals, Wording wording) {
     return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
   }
 

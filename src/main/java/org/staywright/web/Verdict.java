@@ -36,7 +36,7 @@ public record Verdict(String kind, String sentence, String books) {
               nearest.count(),
               force(nearest, wording),
               nearest.part().number(),
-              FitRow.blocker(nearest.blockedBy().get(0), wording));
+              FitRow.blocker(nearest.blockedBy().get(0), job.mechanism().kind(), wording));
       return new Verdict("near", sentence, books);
     }
     return new Verdict("none", none(job, ranking, wording), books);

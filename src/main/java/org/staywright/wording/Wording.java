@@ -24,17 +24,29 @@ public final class Wording {
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
   private final Locale locale;
+  private final String subject;
 
-  private Wording(Locale locale) {
+  private Wording(Locale locale, String subject) {
     this.locale = locale;
+    this.subject = subject;
   }
 
   public static Wording of(Locale locale) {
-    return new Wording(locale);
+    return new Wording(locale, "");
   }
 
   public static Wording english() {
-    return new Wording(Locale.ENGLISH);
+    return of(Locale.ENGLISH);
+  }
+
+  /**
+   * The same language in the words of a subject: {@code page.view.straight-lift} before {@code
+   * page.view} where both are there.
+   *
+   * @param subject code of a mechanism
+   */
+  public Wording about(String subject) {
+    return new Wording(locale, subject);
   }
 
   public Locale locale() {
@@ -44,12 +56,23 @@ public final class Wording {
   /** The sentence of a key, its {0}, {1}… filled in. */
   public String text(String key, Object... values) {
     try {
-      String topic = "wording." + key.substring(0, key.indexOf('.'));
-      ResourceBundle bundle = ResourceBundle.getBundle(topic, locale, NO_FALLBACK);
-      return new MessageFormat(bundle.getString(key), locale).format(values);
+      ResourceBundle bundle = bundle(key);
+      String own = key + '.' + subject;
+      String pattern = bundle.getString(bundle.containsKey(own) ? own : key);
+      return new MessageFormat(pattern, locale).format(values);
     } catch (MissingResourceException e) {
       throw new IllegalArgumentException("no text for key " + key, e);
     }
+  }
+
+  /** True where there is a sentence of a key. */
+  public boolean knows(String key) {
+    return bundle(key).containsKey(key);
+  }
+
+  private ResourceBundle bundle(String key) {
+    String topic = "wording." + key.substring(0, key.indexOf('.'));
+    return ResourceBundle.getBundle(topic, locale, NO_FALLBACK);
   }
 
   /** A number with a fixed count of decimals; −0 is written 0. */

@@ -107,7 +107,7 @@ class JobFormTest {
   @Test
   void saysOfAnotherLoadOnlyThatItIsNotOfferedYet() {
     ObjectNode lid = Jobs.lid();
-    lid.putObject("load").put("type", "straight-lift").put("travelMm", 300);
+    lid.putObject("load").put("type", "seat-column").put("heightTravelMm", 100);
     assertEquals(Map.of("#/load/type", "not-offered-yet"), codes(lid));
     lid.putArray("filters").add(1);
     lid.putObject("load");

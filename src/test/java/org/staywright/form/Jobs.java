@@ -31,6 +31,25 @@ public final class Jobs {
        "mounts": {"frameMm": {"x": 15, "y": -65}, "movingMm": {"x": 360, "y": -11}}}
       """;
 
+  /** A serving window that slides straight up. */
+  public static final String LIFT =
+      """
+      {"load": {"type": "straight-lift", "massKg": 14, "lightestMassKg": 13, "massTolerancePercent": 2,
+                "travelMm": 200, "directionDeg": 90, "frictionN": 10},
+       "mounts": {"frameMm": {"x": 40, "y": 0}, "movingMm": {"x": 100, "y": 460}},
+       "conditions": {"minC": 5, "maxC": 35, "serviceYears": 3, "cyclesPerYear": 500},
+       "requirements": {"maxHandForceN": 190, "minHoldRatio": 1}}
+      """;
+
+  public static final String PROFILE =
+      """
+      {"load": {"type": "force-profile",
+                "points": [{"lengthMm": 400, "forceN": 385}, {"lengthMm": 490, "forceN": 332},
+                           {"lengthMm": 550, "forceN": 275.5}]},
+       "conditions": {"minC": 5, "maxC": 35, "serviceYears": 3, "cyclesPerYear": 500},
+       "requirements": {"maxHandForceN": 190, "minHoldRatio": 1}}
+      """;
+
   private Jobs() {}
 
   public static ObjectNode lid() {

@@ -87,6 +87,9 @@ class PageWordingTest {
                 fields(prefix + name + ".", inner, keys);
               } else if (field.kind() instanceof Kind.Variants variants) {
                 variants.shapes().forEach(inner -> fields(prefix + name + ".", inner, keys));
+              } else if (field.kind() instanceof Kind.Many many
+                  && many.of() instanceof Shape inner) {
+                fields(prefix + name + ".", inner, keys);
               }
             });
   }

@@ -33,7 +33,6 @@ import org.staywright.wording.Wording;
 public class FitResource {
 
   private final CurrentRange current;
-  private final CautionText text = CautionText.in(Wording.english());
 
   FitResource(CurrentRange current) {
     this.current = current;
@@ -43,10 +42,11 @@ public class FitResource {
   public ObjectNode rank(byte[] body, UriInfo uri) {
     Query.none(uri);
     Job job = JobForm.read(JobForm.withDefaults(Body.read(body)));
-    return FitsJson.of(Ranking.of(current.get(), job), fit -> cautions(job, fit));
+    return FitsJson.of(job, Ranking.of(current.get(), job), fit -> cautions(job, fit));
   }
 
-  private List<FitsJson.Note> cautions(Job job, Fit fit) {
+  private static List<FitsJson.Note> cautions(Job job, Fit fit) {
+    CautionText text = CautionText.in(Wording.english().about(job.mechanism().code()));
     return Cautions.of(job, fit).stream()
         .map(caution -> new FitsJson.Note(caution.code(), text.sentence(caution)))
         .toList();

@@ -11,9 +11,12 @@ import org.staywright.form.Field;
 import org.staywright.form.Kind;
 import org.staywright.form.Shape;
 import org.staywright.unit.Bound;
+import org.staywright.wording.Wording;
 
 /** What a field may hold as a schema of the OpenAPI document. */
 final class SchemaOf {
+
+  private static final Wording WORDING = Wording.english();
 
   private SchemaOf() {}
 
@@ -56,6 +59,19 @@ final class SchemaOf {
       schema.minItems(1).maxItems(listing.most()).uniqueItems(true);
     } else if (kind instanceof Kind.Many many) {
       schema.addType(SchemaType.ARRAY).items(kind(many.of()));
+      schema.setMinItems(many.least() > 0 ? many.least() : null);
+      schema.setMaxItems(many.most() < Integer.MAX_VALUE ? many.most() : null);
+    }
+    return schema;
+  }
+
+  /** The unit from the bound, and what more there is to say of a field. */
+  private static Schema described(Shape shape, Field field) {
+    Schema schema = field(field);
+    String key = "api.about." + shape.name() + '.' + field.name();
+    if (WORDING.knows(key)) {
+      String unit = schema.getDescription() == null ? "" : schema.getDescription() + ". ";
+      schema.setDescription(unit + WORDING.text(key));
     }
     return schema;
   }
@@ -65,7 +81,7 @@ final class SchemaOf {
     schema.setAdditionalPropertiesBoolean(false);
     for (Field field : shape.fields().values()) {
       if (!(field.kind() instanceof Kind.Later)) {
-        schema.addProperty(field.name(), field(field));
+        schema.addProperty(field.name(), described(shape, field));
         if (field.required()) {
           schema.addRequired(field.name());
         }

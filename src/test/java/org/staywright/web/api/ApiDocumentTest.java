@@ -68,9 +68,12 @@ class ApiDocumentTest {
     List<String> seen = new ArrayList<>();
     compare(JobShape.JOB, job, "", seen);
     assertTrue(seen.contains("/load/massKg"));
+    assertTrue(seen.contains("/load/travelMm"));
+    assertTrue(seen.contains("/load/points"));
     assertTrue(seen.contains("/requirements/maxHandForceN"));
-    assertEquals(0, job.at("/properties/load/properties/massKg/exclusiveMinimum").intValue());
-    assertEquals(2000, job.at("/properties/load/properties/massKg/maximum").intValue());
+    assertEquals(
+        0, job.at("/properties/load/oneOf/0/properties/massKg/exclusiveMinimum").intValue());
+    assertEquals(2000, job.at("/properties/load/oneOf/0/properties/massKg/maximum").intValue());
     assertEquals(
         50, job.at("/properties/requirements/properties/maxHandForceN/default").intValue());
     assertEquals("balanced", job.at("/properties/rankBy/default").textValue());
@@ -89,10 +92,16 @@ class ApiDocumentTest {
       assertFalse(property.isMissingNode(), place);
       assertEquals(field.required(), required.contains(field.name()), place);
       seen.add(place);
-      if (field.kind() instanceof Shape nested) {
+      if (field.kind() instanceof Kind.Many many && many.of() instanceof Shape nested) {
+        assertEquals(many.most(), property.get("maxItems").intValue(), place);
+        compare(nested, property.get("items"), place, seen);
+      } else if (field.kind() instanceof Shape nested) {
         compare(nested, property, place, seen);
       } else if (field.kind() instanceof Kind.Variants variants) {
-        compare(variants.shapes().get(0), property, place, seen);
+        assertEquals(variants.shapes().size(), property.get("oneOf").size(), place);
+        for (int i = 0; i < variants.shapes().size(); i++) {
+          compare(variants.shapes().get(i), property.get("oneOf").get(i), place, seen);
+        }
       } else if (field.fallback() != null) {
         assertEquals(field.fallback().toString(), property.get("default").toString(), place);
       }
@@ -137,6 +146,12 @@ class ApiDocumentTest {
                 fits.at("/fits/0/count").intValue());
     sent("/api/v1/fits/curve", request, FitAnswer.HAND_CURVE);
     sent("/api/v1/jobs", Jobs.LID, JobAnswer.SAVED_JOB);
+    for (String job : List.of(Jobs.LIFT, Jobs.PROFILE)) {
+      JsonNode ranked = sent("/api/v1/fits", job, FitAnswer.FITS);
+      assertTrue(ranked.at("/fits/0/figures").has("travelMm"), ranked.toString());
+      assertFalse(ranked.at("/fits/0/figures").has("openingAngleDeg"));
+      sent("/api/v1/jobs", job, JobAnswer.SAVED_JOB);
+    }
     sent("/api/v1/fits", "{\"load\": {\"massKg\": [-1]}}", AnswerShape.PROBLEM);
     find("/api/v1/parts?size=0", AnswerShape.PROBLEM);
   }

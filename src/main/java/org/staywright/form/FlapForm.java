@@ -1,0 +1,77 @@
+package org.staywright.form;
+
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+import static org.staywright.form.Field.withDefault;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.NEWTON_METRE;
+
+import java.util.List;
+import org.staywright.form.Kind.Amount;
+import org.staywright.form.Kind.Choice;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.unit.Bound;
+import org.staywright.unit.Fault;
+
+/** A flap on a hinge. */
+final class FlapForm implements LoadForm {
+
+  private static final String COUNTERCLOCKWISE = "counterclockwise";
+
+  private static final Shape SHAPE =
+      Shape.of(
+          HingedFlap.CODE,
+          required("type", Choice.of(HingedFlap.CODE)),
+          required("massKg", LoadShape.MASS),
+          withDefault("massTolerancePercent", LoadShape.MASS_TOLERANCE, 5),
+          optional("lightestMassKg", LoadShape.MASS),
+          required("centreOfMassMm", LoadShape.POINT),
+          required("handleMm", LoadShape.POINT),
+          required("opens", Choice.of(COUNTERCLOCKWISE, "clockwise")),
+          required("openingAngleDeg", Amount.positive(270, DEGREE)),
+          withDefault("tiltDeg", Amount.between(-180, 180, DEGREE), 0),
+          withDefault("hingeFrictionNm", Amount.between(0, 1000, NEWTON_METRE), 0.5),
+          optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
+
+  private static final List<String> GEOMETRY =
+      List.of(
+          "/load/handleMm/x",
+          "/load/handleMm/y",
+          "/load/opens",
+          "/load/openingAngleDeg",
+          "/mounts/frameMm/x",
+          "/mounts/frameMm/y",
+          "/mounts/movingMm/x",
+          "/mounts/movingMm/y",
+          "/mounts/lateralOffsetMm");
+
+  @Override
+  public Shape shape() {
+    return SHAPE;
+  }
+
+  @Override
+  public boolean mounted() {
+    return true;
+  }
+
+  @Override
+  public List<Fault> faults(JobTree job) {
+    return GEOMETRY.stream().allMatch(job::given)
+        ? mechanism(job).faults().stream().map(job::placed).toList()
+        : List.of();
+  }
+
+  @Override
+  public HingedFlap mechanism(JobTree job) {
+    return new HingedFlap(
+        job.masses(),
+        job.point("/load/centreOfMassMm"),
+        job.point("/load/handleMm"),
+        COUNTERCLOCKWISE.equals(job.text("/load/opens")) ? 1 : -1,
+        job.si("/load/openingAngleDeg", DEGREE),
+        job.si("/load/tiltDeg", DEGREE),
+        job.number("/load/hingeFrictionNm"),
+        job.mounts());
+  }
+}

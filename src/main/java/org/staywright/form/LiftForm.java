@@ -1,0 +1,66 @@
+package org.staywright.form;
+
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+import static org.staywright.form.Field.withDefault;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+
+import java.util.List;
+import org.staywright.form.Kind.Amount;
+import org.staywright.form.Kind.Choice;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.unit.Fault;
+
+/** A guided load on a straight line. */
+final class LiftForm implements LoadForm {
+
+  private static final Shape SHAPE =
+      Shape.of(
+          StraightLift.CODE,
+          required("type", Choice.of(StraightLift.CODE)),
+          required("massKg", LoadShape.MASS),
+          withDefault("massTolerancePercent", LoadShape.MASS_TOLERANCE, 5),
+          optional("lightestMassKg", LoadShape.MASS),
+          required("travelMm", Amount.positive(5000, MILLIMETRE)),
+          required("directionDeg", Amount.between(-360, 360, DEGREE)),
+          withDefault("frictionN", Amount.between(0, 5000, NEWTON), 0));
+
+  private static final List<String> GEOMETRY =
+      List.of(
+          "/load/travelMm",
+          "/load/directionDeg",
+          "/mounts/frameMm/x",
+          "/mounts/frameMm/y",
+          "/mounts/movingMm/x",
+          "/mounts/movingMm/y",
+          "/mounts/lateralOffsetMm");
+
+  @Override
+  public Shape shape() {
+    return SHAPE;
+  }
+
+  @Override
+  public boolean mounted() {
+    return true;
+  }
+
+  @Override
+  public List<Fault> faults(JobTree job) {
+    return GEOMETRY.stream().allMatch(job::given)
+        ? mechanism(job).faults().stream().map(job::placed).toList()
+        : List.of();
+  }
+
+  @Override
+  public StraightLift mechanism(JobTree job) {
+    return new StraightLift(
+        job.masses(),
+        job.si("/load/travelMm", MILLIMETRE),
+        job.si("/load/directionDeg", DEGREE),
+        job.number("/load/frictionN"),
+        job.mounts());
+  }
+}

@@ -1,0 +1,29 @@
+package org.staywright.form;
+
+import java.util.List;
+import java.util.Optional;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.unit.Fault;
+
+/** One type of load: its fields, and the mechanism that they make. */
+interface LoadForm {
+
+  List<LoadForm> ALL = List.of(new FlapForm(), new LiftForm(), new ProfileForm());
+
+  /** Of a type by its word; empty for a word that is none. */
+  static Optional<LoadForm> of(String type) {
+    return ALL.stream().filter(form -> form.shape().name().equals(type)).findFirst();
+  }
+
+  /** Its fields, named after the type. */
+  Shape shape();
+
+  /** Whether its spring hangs on mounts. */
+  boolean mounted();
+
+  /** What is wrong between fields that are each sound alone. */
+  List<Fault> faults(JobTree job);
+
+  /** Whatever is at fault comes out as NaN or null. */
+  Mechanism mechanism(JobTree job);
+}
