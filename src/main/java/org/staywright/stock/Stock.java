@@ -31,7 +31,7 @@ public class Stock {
 
   /** The newest revision, 0 where there is none yet. */
   public int newest() {
-    return query(Stock::newest);
+    return read(Stock::newest);
   }
 
   /** A part as it stood in a revision. */
@@ -46,7 +46,7 @@ public class Stock {
 
   /** The whole range of a revision; an empty one is a range too. */
   public Range range(int revision) {
-    return query(
+    return read(
         connection -> {
           List<Fitting> fittings = new ArrayList<>();
           FITTINGS.readAll(connection, revision, fittings::add);
@@ -63,7 +63,7 @@ public class Stock {
    * @return its number, or empty where there is a revision already
    */
   public Optional<Integer> begin(String origin, List<Part> parts, List<Fitting> fittings) {
-    return query(
+    return write(
         connection -> {
           if (newest(connection) > 0) {
             return Optional.empty();
@@ -81,7 +81,7 @@ public class Stock {
   }
 
   private <T> Optional<T> only(Table<T> table, String number, int revision) {
-    return query(
+    return read(
         connection -> {
           List<T> found = new ArrayList<>();
           table.read(connection, revision, number, found::add);
@@ -98,27 +98,35 @@ public class Stock {
     }
   }
 
-  /** What is done with a connection in one transaction. */
+  /** What is done with a connection. */
   private interface Work<T> {
     T with(Connection connection) throws SQLException;
   }
 
-  private <T> T query(Work<T> work) {
+  /** Joins the caller's transaction where there is one. */
+  private <T> T read(Work<T> work) {
     try (Connection connection = database.getConnection()) {
-      boolean before = connection.getAutoCommit();
-      connection.setAutoCommit(false);
-      try {
-        T result = work.with(connection);
-        connection.commit();
-        return result;
-      } catch (SQLException | RuntimeException e) {
-        connection.rollback();
-        throw e;
-      } finally {
-        connection.setAutoCommit(before);
-      }
+      return work.with(connection);
     } catch (SQLException e) {
       throw new IllegalStateException("the stock cannot be read or written", e);
     }
+  }
+
+  /** All of it or nothing, in a transaction of its own. */
+  private <T> T write(Work<T> work) {
+    return read(
+        connection -> {
+          connection.setAutoCommit(false);
+          try {
+            T result = work.with(connection);
+            connection.commit();
+            return result;
+          } catch (SQLException | RuntimeException e) {
+            connection.rollback();
+            throw e;
+          } finally {
+            connection.setAutoCommit(true);
+          }
+        });
   }
 }
