@@ -4,9 +4,7 @@ import java.util.List;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
-import org.staywright.part.Part;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -20,7 +18,6 @@ final class FlapView {
   private static final double ACROSS = 30;
 
   private final HingedFlap flap;
-  private final Fit fit;
   private final Wording wording;
   private final double end;
   private final Point handle;
@@ -28,11 +25,11 @@ final class FlapView {
   private final Point moving;
   private final Point centre;
   private final Sketch sketch;
+  private final SpringSketch spring;
   private final double em;
 
   private FlapView(HingedFlap flap, Fit fit, Wording wording) {
     this.flap = flap;
-    this.fit = fit;
     this.wording = wording;
     this.end = fit == null ? flap.end() : fit.figures().openingAngle();
     this.handle = millimetres(flap.handle());
@@ -44,6 +41,7 @@ final class FlapView {
             .with(travel().bounds());
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.sketch = new Sketch(em);
+    this.spring = new SpringSketch(sketch, flap, fit, end);
   }
 
   /** The flap with an assessed spring; without one where it is null. */
@@ -54,7 +52,7 @@ final class FlapView {
   private Drawing draw() {
     openGhost();
     closedFlap();
-    spring(moving, 0, Role.TUBE, Role.ROD);
+    spring.draw(frame, moving, 0, Role.TUBE, Role.ROD);
     joints();
     gravity();
     labels();
@@ -73,7 +71,7 @@ final class FlapView {
   private void openGhost() {
     sketch.polygon(Role.GHOST, slab(handle, end));
     sketch.line(Role.GHOST, open(moving), open(foot(moving)));
-    spring(open(moving), end, Role.GHOST, Role.GHOST);
+    spring.draw(frame, open(moving), end, Role.GHOST, Role.GHOST);
     sketch.circle(Role.GHOST, open(moving), 0.3 * em);
     Shape.Arc travel = travel();
     sketch.add(travel);
@@ -107,55 +105,6 @@ final class FlapView {
     double share = (point.x() * handle.x() + point.y() * handle.y()) / (length * length);
     double held = Math.max(0, Math.min(1, share));
     return new Point(held * handle.x(), held * handle.y());
-  }
-
-  private void spring(Point mount, double q, Role tubeRole, Role rodRole) {
-    boolean rodMoves = rodEnd() == RodEnd.MOVING;
-    Point from = rodMoves ? frame : mount;
-    Point to = rodMoves ? mount : frame;
-    double seen = to.minus(from).distance();
-    double length = Unit.MILLIMETRE.of(flap.length(q));
-    // Mounts that stand apart across the view show the spring shorter than it is.
-    double scale = seen / length;
-    double tubeStart = 0;
-    double tubeEnd = 0.56 * Unit.MILLIMETRE.of(flap.travel(end).shortest());
-    double tubeHalf = 0.4 * em;
-    double rodHalf = 0.15 * em;
-    if (fit != null) {
-      Part part = fit.part();
-      tubeStart = fit.tubeFitting() == null ? 0 : mm(fit.tubeFitting().lengthToCentre());
-      tubeEnd = tubeStart + mm(part.spring().compressedLength());
-      tubeHalf = Math.max(tubeHalf, mm(part.spring().tubeDiameter()) / 2);
-      rodHalf = Math.max(rodHalf, mm(part.spring().rodDiameter()) / 2);
-    }
-    double tubeStop = Math.min(tubeEnd, length);
-    bar(rodRole, from, to, 0, scale * Math.min(tubeStart, tubeStop), rodHalf);
-    bar(rodRole, from, to, scale * tubeStop, seen, rodHalf);
-    bar(tubeRole, from, to, scale * Math.min(tubeStart, tubeStop), scale * tubeStop, tubeHalf);
-  }
-
-  private void bar(Role role, Point from, Point to, double start, double stop, double half) {
-    if (stop - start < 1e-6 * em) {
-      return;
-    }
-    Point way = to.minus(from);
-    double along = Math.atan2(way.y(), way.x());
-    sketch.polygon(
-        role,
-        List.of(
-            Sketch.plus(from, new Point(start, -half).turned(along)),
-            Sketch.plus(from, new Point(stop, -half).turned(along)),
-            Sketch.plus(from, new Point(stop, half).turned(along)),
-            Sketch.plus(from, new Point(start, half).turned(along))));
-  }
-
-  /** Where the rod hangs; left open by the job, it is the end that is lower when closed. */
-  private RodEnd rodEnd() {
-    RodEnd wanted = fit == null ? flap.mounts().rodEnd() : fit.rodEndAt();
-    if (wanted != RodEnd.EITHER) {
-      return wanted;
-    }
-    return flap.rise(0).orElse(0) > 0 ? RodEnd.FRAME : RodEnd.MOVING;
   }
 
   private void joints() {

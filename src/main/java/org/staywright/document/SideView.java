@@ -1,25 +1,39 @@
 package org.staywright.document;
 
 import org.staywright.fit.Fit;
+import org.staywright.fit.FitCurve;
+import org.staywright.fit.Job;
+import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.StraightLift;
 import org.staywright.wording.Wording;
 
-/** The mechanism from the side, each kind in its own drawing. */
+/** The mechanism from the side, each kind in its own drawing; a force profile as its curve. */
 public final class SideView {
 
   private SideView() {}
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, wording);
+    return of(mechanism, null, null, wording);
   }
 
-  /** The mechanism with an assessed spring; without one where it is null. */
-  public static Drawing of(Mechanism mechanism, Fit fit, Wording wording) {
+  /** The mechanism of a job with an assessed spring; without one where it is null. */
+  public static Drawing of(Job job, Fit fit, Wording wording) {
+    return of(job.mechanism(), fit, fit == null ? null : FitCurve.of(job, fit), wording);
+  }
+
+  private static Drawing of(Mechanism mechanism, Fit fit, FitCurve curve, Wording wording) {
     if (mechanism instanceof HingedFlap flap) {
       return FlapView.of(flap, fit, wording);
     }
-    throw new IllegalArgumentException("no drawing of " + mechanism.getClass().getSimpleName());
+    if (mechanism instanceof StraightLift lift) {
+      return LiftView.of(lift, fit, wording);
+    }
+    if (mechanism instanceof ForceProfile profile) {
+      return ProfileView.of(profile, curve, wording);
+    }
+    throw new IllegalArgumentException("no drawing of " + mechanism.code());
   }
 }

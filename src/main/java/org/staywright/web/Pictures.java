@@ -20,7 +20,7 @@ final class Pictures {
   private Pictures() {}
 
   static RawString sideView(Job job, Fit fit, Wording wording) {
-    return svg(SideView.of(job.mechanism(), fit, wording));
+    return svg(SideView.of(job, fit, wording));
   }
 
   static RawString forces(Part part, Wording wording) {

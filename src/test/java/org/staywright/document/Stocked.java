@@ -54,7 +54,7 @@ final class Stocked {
         ForceChart.of(fit.part(), ENGLISH),
         ForceChart.withFastLimit(fit.part(), ENGLISH),
         SideView.of(lid.mechanism(), ENGLISH),
-        SideView.of(lid.mechanism(), fit, ENGLISH),
+        SideView.of(lid, fit, ENGLISH),
         HandForceChart.of(curve, 50, ENGLISH),
         Sparkline.of(curve, 50, ENGLISH));
   }

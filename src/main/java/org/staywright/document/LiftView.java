@@ -1,0 +1,158 @@
+package org.staywright.document;
+
+import java.util.List;
+import org.staywright.document.Shape.Size;
+import org.staywright.fit.Fit;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/**
+ * A load on its guide from the side, mm: at the start of its travel in full lines, at its end as a
+ * ghost, its spring at true length in both.
+ */
+final class LiftView {
+
+  /** Type sizes along the longer side. */
+  private static final double ACROSS = 30;
+
+  /** Half the block that stands for the load, along its way, in type sizes. */
+  private static final double HALF_BLOCK = 1.6;
+
+  /** From the moving mount to the guide, in type sizes. */
+  private static final double TO_GUIDE = 5;
+
+  private final StraightLift lift;
+  private final Wording wording;
+  private final double end;
+  private final Point frame;
+  private final Point moving;
+  private final Sketch sketch;
+  private final SpringSketch spring;
+  private final double em;
+
+  /** Of the side on which the guide runs: away from the frame mount. */
+  private final int side;
+
+  private LiftView(StraightLift lift, Fit fit, Wording wording) {
+    this.lift = lift;
+    this.wording = wording;
+    this.end = fit == null ? lift.end() : fit.figures().openingAngle();
+    this.frame = millimetres(lift.mounts().frame());
+    this.moving = millimetres(lift.mounts().moving());
+    Box box = Box.around(List.of(frame, moving, moved(moving)));
+    this.em = Math.max(box.width(), box.height()) / ACROSS;
+    this.side = frame.minus(moving).turned(-lift.direction()).y() > 0 ? -1 : 1;
+    this.sketch = new Sketch(em);
+    this.spring = new SpringSketch(sketch, lift, fit, end);
+  }
+
+  /** The lift with an assessed spring; without one where it is null. */
+  static Drawing of(StraightLift lift, Fit fit, Wording wording) {
+    return new LiftView(lift, fit, wording).draw();
+  }
+
+  private Drawing draw() {
+    guide();
+    block(Role.GHOST, moved(moving));
+    spring.draw(frame, moved(moving), end, Role.GHOST, Role.GHOST);
+    sketch.circle(Role.GHOST, moved(moving), 0.3 * em);
+    block(Role.FLAP, moving);
+    spring.draw(frame, moving, 0, Role.TUBE, Role.ROD);
+    sketch.circle(Role.OUTLINE, frame, 0.3 * em);
+    sketch.circle(Role.OUTLINE, moving, 0.3 * em);
+    travel();
+    gravity();
+    labels();
+    return sketch.drawing(
+        wording.text("document.lift-view"),
+        wording.text(
+            "document.lift-view.about",
+            mass(),
+            millimetres(end),
+            wording.shortest(Unit.DEGREE.of(lift.direction()), 1) + "°",
+            millimetres(lift.length(0)),
+            millimetres(lift.length(end))),
+        em);
+  }
+
+  /** The rail, and what joins it to the frame mount. */
+  private void guide() {
+    double far = Unit.MILLIMETRE.of(end) + 2 * HALF_BLOCK * em;
+    double foot = frame.minus(moving).turned(-lift.direction()).x();
+    double from = Math.min(foot, -2 * HALF_BLOCK * em);
+    double to = Math.max(foot, far);
+    sketch.line(Role.FRAME, beside(from, TO_GUIDE * em), beside(to, TO_GUIDE * em));
+    sketch.line(Role.FRAME, beside(foot, TO_GUIDE * em), frame);
+  }
+
+  /** From the moving mount along the travel and, towards the guide, across it. */
+  private Point beside(double along, double across) {
+    return Sketch.plus(moving, new Point(along, side * across).turned(lift.direction()));
+  }
+
+  private void block(Role role, Point mount) {
+    Point shift = mount.minus(moving);
+    sketch.polygon(
+        role,
+        List.of(
+            Sketch.plus(shift, beside(-HALF_BLOCK * em, -0.8 * em)),
+            Sketch.plus(shift, beside(HALF_BLOCK * em, -0.8 * em)),
+            Sketch.plus(shift, beside(HALF_BLOCK * em, (TO_GUIDE - 0.3) * em)),
+            Sketch.plus(shift, beside(-HALF_BLOCK * em, (TO_GUIDE - 0.3) * em))));
+  }
+
+  /** Beyond the guide, from the middle of the load at the start to its middle at the end. */
+  private void travel() {
+    Point tip = beside(Unit.MILLIMETRE.of(end), (TO_GUIDE + 1.4) * em);
+    sketch.line(Role.TRAVEL, beside(0, (TO_GUIDE + 1.4) * em), tip);
+    sketch.arrowhead(Role.TRAVEL, tip, lift.direction());
+  }
+
+  /** The middle of the load and which way is down. */
+  private void gravity() {
+    Point centre = centre();
+    sketch.circle(Role.OUTLINE, centre, 0.4 * em);
+    sketch.line(Role.OUTLINE, centre.x() - 0.4 * em, centre.y(), centre.x() + 0.4 * em, centre.y());
+    sketch.line(Role.OUTLINE, centre.x(), centre.y() - 0.4 * em, centre.x(), centre.y() + 0.4 * em);
+    sketch.line(Role.GRAVITY, centre, weightTip());
+    sketch.arrowhead(Role.GRAVITY, weightTip(), -Math.PI / 2);
+  }
+
+  private Point centre() {
+    return beside(0, TO_GUIDE / 2 * em);
+  }
+
+  private Point weightTip() {
+    return new Point(centre().x(), centre().y() - 3.5 * em);
+  }
+
+  private void labels() {
+    Labels labels = new Labels(sketch);
+    Point way = beside(Unit.MILLIMETRE.of(end) / 2, (TO_GUIDE + 1.4) * em);
+    labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
+    labels.place(Role.TRAVEL, way, 0, Size.NORMAL, millimetres(end));
+    labels.place(Role.LABEL, frame, 0.3 * em, Size.SMALL, wording.text("document.frame-mount"));
+    labels.place(Role.LABEL, moving, 0.3 * em, Size.SMALL, wording.text("document.load-mount"));
+    Point foot = beside(-2 * HALF_BLOCK * em, TO_GUIDE * em);
+    labels.place(Role.LABEL, foot, 0.3 * em, Size.SMALL, wording.text("document.guide"));
+  }
+
+  private String mass() {
+    return wording.shortest(lift.masses().nominal(), 1) + "\u00a0kg";
+  }
+
+  private String millimetres(double metres) {
+    return wording.quantity(metres, Unit.MILLIMETRE, 0);
+  }
+
+  private Point moved(Point start) {
+    double far = Unit.MILLIMETRE.of(end);
+    return Sketch.plus(start, new Point(far, 0).turned(lift.direction()));
+  }
+
+  private static Point millimetres(Point metres) {
+    return new Point(Unit.MILLIMETRE.of(metres.x()), Unit.MILLIMETRE.of(metres.y()));
+  }
+}

@@ -1,0 +1,144 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.fit.FitCurve;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.Travel;
+import org.staywright.wording.Wording;
+
+/**
+ * The force that is asked for over the spring's length, and beside it what a set of springs pushes:
+ * coming out and pushed in, a band each from the weakest to the strongest.
+ */
+final class ProfileView {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 20;
+
+  /** More points than these would be a row of marks and no curve. */
+  private static final int MARKED = 60;
+
+  /** Least distance of the names at the ends of the curves, in type sizes. */
+  private static final double APART = 1.3;
+
+  private final ForceProfile profile;
+  private final FitCurve curve;
+  private final Wording wording;
+  private final double[] length;
+  private final double[] asked;
+  private final Plot plot;
+
+  private ProfileView(ForceProfile profile, FitCurve curve, Wording wording) {
+    this.profile = profile;
+    this.curve = curve;
+    this.wording = wording;
+    Travel travel = profile.travel(profile.end());
+    length = Arrays.stream(travel.length()).map(MILLIMETRE::of).toArray();
+    // What is asked for is what the load takes: Q = −force.
+    asked = Arrays.stream(travel.load()).map(load -> -load).toArray();
+    double[] all = all().toArray();
+    double low = Math.min(0, Arrays.stream(all).min().orElseThrow());
+    double high = Arrays.stream(all).max().orElseThrow();
+    plot =
+        new Plot(
+            Axis.within(length[0], length[length.length - 1], 7),
+            Axis.around(low, high, 6),
+            WIDTH,
+            HEIGHT);
+  }
+
+  /**
+   * @param curve hand forces with a set of springs, null for none
+   */
+  static Drawing of(ForceProfile profile, FitCurve curve, Wording wording) {
+    return new ProfileView(profile, curve, wording).draw();
+  }
+
+  private Drawing draw() {
+    plot.frame(wording, wording.text("document.mount-length"), wording.text("document.force"));
+    List<Name> names = new ArrayList<>();
+    if (curve != null) {
+      plot.band(Role.BAND_2, length, out(curve.openWeak()), out(curve.openStrong()));
+      plot.band(Role.BAND_3, length, in(curve.closeWeak()), in(curve.closeStrong()));
+      plot.curve(Role.CURVE_2, length, out(curve.open()));
+      plot.curve(Role.CURVE_3, length, in(curve.close()));
+      plot.caption(wording.text("document.profile-view.bands"));
+      names.add(name(Role.CURVE_2, out(curve.open()), "document.coming-out"));
+      names.add(name(Role.CURVE_3, in(curve.close()), "document.pushed-in"));
+    }
+    plot.curve(Role.CURVE_1, length, asked);
+    if (profile.points().size() <= MARKED) {
+      for (ForceProfile.Point point : profile.points()) {
+        Point at = plot.place(MILLIMETRE.of(point.length()), point.force());
+        plot.sketch().circle(Role.MARK, at, 0.22);
+      }
+    }
+    names.add(name(Role.CURVE_1, asked, "document.asked"));
+    write(names);
+    int last = length.length - 1;
+    return plot.sketch()
+        .drawing(
+            wording.text("document.profile-view"),
+            wording.text(
+                "document.profile-view.about",
+                wording.quantity(asked[0], NEWTON, 0),
+                wording.quantity(profile.start(), MILLIMETRE, 0),
+                wording.quantity(asked[last], NEWTON, 0),
+                wording.quantity(profile.end(), MILLIMETRE, 0)),
+            0.6);
+  }
+
+  /** The hand adds what the springs lack: n·(F − f) = asked − hand. */
+  private double[] out(double[] hand) {
+    double[] force = new double[hand.length];
+    Arrays.setAll(force, i -> asked[i] - hand[i]);
+    return force;
+  }
+
+  /** The hand overcomes what they have too much: n·(F + f) = asked + hand. */
+  private double[] in(double[] hand) {
+    double[] force = new double[hand.length];
+    Arrays.setAll(force, i -> asked[i] + hand[i]);
+    return force;
+  }
+
+  private DoubleStream all() {
+    DoubleStream wanted = Arrays.stream(asked);
+    return curve == null
+        ? wanted
+        : DoubleStream.concat(
+            wanted,
+            DoubleStream.concat(
+                Arrays.stream(out(curve.openWeak())), Arrays.stream(in(curve.closeStrong()))));
+  }
+
+  /** A curve's name at its right end. */
+  private record Name(Role role, double y, String text) {}
+
+  private Name name(Role role, double[] forces, String key) {
+    double end = plot.place(length[0], forces[forces.length - 1]).y();
+    return new Name(role, end, wording.text(key));
+  }
+
+  /** From below upwards, each clear of the one before. */
+  private void write(List<Name> names) {
+    names.sort(Comparator.comparingDouble(Name::y));
+    double least = Double.NEGATIVE_INFINITY;
+    for (Name name : names) {
+      double y = Math.max(least, name.y());
+      least = y + APART;
+      Point at = new Point(plot.width() + 0.6, y);
+      plot.sketch().text(name.role(), at, Anchor.START, Size.NORMAL, name.text());
+    }
+  }
+}
