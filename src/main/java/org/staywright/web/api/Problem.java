@@ -1,6 +1,8 @@
 package org.staywright.web.api;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,7 +19,9 @@ public final class Problem {
   /** Faults listed at most; more are as good as a wrong file. */
   private static final int MOST = 1000;
 
-  private static final ObjectMapper JSON = new ObjectMapper();
+  /** A value is repeated as it was typed: 500, not 5E+2. */
+  private static final ObjectMapper JSON =
+      JsonMapper.builder().disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
 
   private final Wording wording;
   private final ObjectNode body = JsonNodeFactory.instance.objectNode();
