@@ -99,7 +99,7 @@ class PagesTest {
         .body(containsString("name=\"load.tiltDeg\" value=\"steep\""))
         .body(
             matchesPattern(
-                "(?s).*id=\"f-requirements-maxHandForceN-fault\">Hand force limit is -7\\. It must be"
+                "(?s).*id=\"f-requirements-maxHandForceN-fault\">Hand force limit is -7; give a number"
                     + " &gt; 0.*"))
         .body(containsString("id=\"f-load-massKg-fault\"></span>"))
         .body(not(containsString("class=\"verdict ")));
