@@ -1,13 +1,10 @@
 package org.staywright.document;
 
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
 import org.staywright.part.Part;
 import org.staywright.part.Price;
-import org.staywright.wording.CautionText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -63,7 +60,7 @@ public final class Datasheet {
     sheet.heading(wording.text("document.terms"));
     sheet.pairs(terms());
     sheet.heading(wording.text("document.cautions"));
-    sheet.remarks(cautions());
+    sheet.remarks(Remarks.of(Cautions.of(part), wording));
   }
 
   private String footer() {
@@ -97,23 +94,5 @@ public final class Datasheet {
 
   private String[] term(String key, String value) {
     return new String[] {wording.text(key), value};
-  }
-
-  private List<Sheet.Remark> cautions() {
-    CautionText text = CautionText.in(wording);
-    return Cautions.of(part).stream()
-        .map(
-            caution ->
-                new Sheet.Remark(
-                    text.name(caution.severity()), colour(caution), text.sentence(caution)))
-        .toList();
-  }
-
-  private static Color colour(Caution caution) {
-    return switch (caution.severity()) {
-      case DANGER -> Paper.STOP;
-      case WARNING -> Paper.HOT;
-      case NOTE -> Paper.SOFT;
-    };
   }
 }

@@ -1,6 +1,7 @@
 package org.staywright.document;
 
 import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.Arrays;
@@ -9,7 +10,9 @@ import java.util.stream.Stream;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.FitCurve;
+import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.mechanism.Point;
+import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /**
@@ -22,32 +25,45 @@ public final class HandForceChart {
   private static final double HEIGHT = 20;
 
   private final FitCurve curve;
+  private final Kind kind;
   private final double limit;
   private final Wording wording;
   private final double[] travel;
   private final Plot plot;
 
-  private HandForceChart(FitCurve curve, double limit, Wording wording) {
+  private HandForceChart(FitCurve curve, Kind kind, double limit, Wording wording) {
     this.curve = curve;
+    this.kind = kind;
     this.limit = limit;
     this.wording = wording;
-    this.travel = Arrays.stream(curve.travel().q()).map(DEGREE::of).toArray();
+    this.travel = Arrays.stream(curve.travel().q()).map(unit(kind)::of).toArray();
     double low = Math.min(0, all().min().orElseThrow());
     double high = Math.max(limit, all().max().orElseThrow());
     this.plot =
         new Plot(
-            Axis.within(0, travel[travel.length - 1], 8), Axis.around(low, high, 7), WIDTH, HEIGHT);
+            Axis.within(travel[0], travel[travel.length - 1], 8),
+            Axis.around(low, high, 7),
+            WIDTH,
+            HEIGHT);
   }
 
   /**
+   * @param kind whether the travel turns or shifts
    * @param limit largest hand force allowed, N
    */
-  public static Drawing of(FitCurve curve, double limit, Wording wording) {
-    return new HandForceChart(curve, limit, wording).draw();
+  public static Drawing of(FitCurve curve, Kind kind, double limit, Wording wording) {
+    return new HandForceChart(curve, kind, limit, wording).draw();
+  }
+
+  private static Unit unit(Kind kind) {
+    return kind == Kind.TURNS ? DEGREE : MILLIMETRE;
   }
 
   private Drawing draw() {
-    plot.frame(wording, wording.text("document.opened"), wording.text("document.hand-force"));
+    plot.frame(
+        wording,
+        wording.text(kind == Kind.TURNS ? "document.opened" : "document.travelled"),
+        wording.text("document.hand-force"));
     plot.band(Role.BAND_2, travel, curve.openWeak(), curve.openStrong());
     plot.band(Role.BAND_3, travel, curve.closeWeak(), curve.closeStrong());
     plot.level(Role.AXIS, 0);
@@ -68,14 +84,14 @@ public final class HandForceChart {
 
   private void labels() {
     int last = travel.length - 1;
-    double opening = plot.place(0, curve.open()[last]).y();
-    double closing = plot.place(0, curve.close()[last]).y();
+    double opening = plot.place(travel[0], curve.open()[last]).y();
+    double closing = plot.place(travel[0], curve.close()[last]).y();
     // Kept apart about their middle where both end close together.
     double apart = Math.max(0, 1.3 - Math.abs(opening - closing)) / 2;
     double up = opening > closing ? apart : -apart;
     endLabel(Role.CURVE_2, opening + up, "document.opening");
     endLabel(Role.CURVE_3, closing - up, "document.closing");
-    double top = plot.place(0, limit).y();
+    double top = plot.place(travel[0], limit).y();
     plot.sketch()
         .text(
             Role.LIMIT,

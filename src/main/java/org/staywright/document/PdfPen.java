@@ -80,7 +80,8 @@ final class PdfPen implements Pen {
   @Override
   public void draw(Shape.Text text) {
     float size = (float) (text.em() * scale);
-    float width = Typeface.REGULAR.base().getWidthPoint(text.text(), size);
+    String shown = Typeface.REGULAR.shown(text.text());
+    float width = Typeface.REGULAR.base().getWidthPoint(shown, size);
     float back = (float) (width * text.anchor().share());
     float foot = (float) (FOOT * size);
     float x = x(text.at().x());
@@ -99,7 +100,7 @@ final class PdfPen implements Pen {
     page.beginText();
     page.setFontAndSize(Typeface.REGULAR.base(), size);
     page.setTextMatrix(-back, -foot);
-    page.showText(text.text());
+    page.showText(shown);
     page.endText();
     page.restoreState();
   }

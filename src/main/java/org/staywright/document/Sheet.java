@@ -4,18 +4,13 @@ import com.lowagie.text.Document;
 import com.lowagie.text.DocumentException;
 import com.lowagie.text.Element;
 import com.lowagie.text.PageSize;
-import com.lowagie.text.Paragraph;
-import com.lowagie.text.Phrase;
 import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.ColumnText;
 import com.lowagie.text.pdf.PdfBoolean;
-import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDate;
 import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
-import com.lowagie.text.pdf.PdfPageEventHelper;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
@@ -35,7 +30,6 @@ import java.util.function.Consumer;
 final class Sheet {
 
   private static final float MARGIN = 48;
-  private static final float FOOT = 64;
 
   /** A heading with less than this below it starts a new page, pt. */
   private static final float LEAST = 80;
@@ -50,20 +44,34 @@ final class Sheet {
    * @param footer on every page
    * @param date of what it says, null where unknown
    * @param identity text that tells this document from any other
+   * @param marks what must be seen on every page
    */
-  record Cover(String title, Locale language, String footer, LocalDate date, String identity) {}
+  record Cover(
+      String title,
+      Locale language,
+      String footer,
+      LocalDate date,
+      String identity,
+      List<String> marks) {
 
-  private final Document document = new Document(PageSize.A4, MARGIN, MARGIN, MARGIN, MARGIN + 22);
+    Cover(String title, Locale language, String footer, LocalDate date, String identity) {
+      this(title, language, footer, date, identity, List.of());
+    }
+  }
+
+  private final Document document;
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
   private final PdfWriter writer;
 
   private Sheet(Cover cover, int pages) {
+    float top = MARGIN + Running.height(cover.marks(), PageSize.A4.getWidth() - 2 * MARGIN);
+    document = new Document(PageSize.A4, MARGIN, MARGIN, top, MARGIN + 22);
     try {
       writer = PdfWriter.getInstance(document, bytes);
     } catch (DocumentException e) {
       throw new IllegalStateException(e);
     }
-    writer.setPageEvent(new Footer(cover, pages));
+    writer.setPageEvent(new Running(cover, pages));
     document.addTitle(cover.title());
     document.addAuthor(AUTHOR);
     document.addCreator(AUTHOR);
@@ -111,7 +119,8 @@ final class Sheet {
   /** What it is, its name, one sentence about it. */
   void title(String kind, String name, String sentence) {
     paragraph(kind, Typeface.REGULAR, 9, Paper.MILD, 0, 0);
-    paragraph(name, Typeface.BOLD, 20, Paper.INK, 10, 0);
+    // A long name must not fill the page.
+    paragraph(name, Typeface.BOLD, name.length() > 60 ? 12 : 20, Paper.INK, 6, 0);
     paragraph(sentence, Typeface.REGULAR, 10, Paper.SOFT, 4, 10);
   }
 
@@ -132,10 +141,18 @@ final class Sheet {
 
   private void paragraph(
       String text, Typeface face, float size, Color colour, float before, float after) {
-    Paragraph paragraph = new Paragraph(1.3f * size, text, face.font(size, colour));
-    paragraph.setSpacingBefore(before);
-    paragraph.setSpacingAfter(after);
-    add(paragraph);
+    // A cell and no paragraph: only cells order the letters of scripts that run to the left.
+    PdfPCell cell = new PdfPCell(face.phrase(text, size, 1.3f * size, colour));
+    face.direct(cell, text);
+    cell.setLeading(1.3f * size, 0);
+    cell.setBorder(Rectangle.NO_BORDER);
+    cell.setPadding(0);
+    cell.setPaddingBottom(0.2f * size);
+    PdfPTable table = table(100);
+    table.addCell(cell);
+    table.setSpacingBefore(before);
+    table.setSpacingAfter(after);
+    add(table);
   }
 
   /** A drawing as wide as the page or as high as allowed. */
@@ -158,6 +175,11 @@ final class Sheet {
     PdfPTable table = table(1);
     table.addCell(cell);
     add(table);
+  }
+
+  /** A table with a heading row that comes again on every page. */
+  void grid(Grid grid) {
+    add(grid.table());
   }
 
   /** Label and value, two pairs a row. */
@@ -186,6 +208,16 @@ final class Sheet {
     add(table);
   }
 
+  /** Numbered sentences. */
+  void steps(List<String> steps) {
+    PdfPTable table = table(4, 96);
+    for (int i = 0; i < steps.size(); i++) {
+      table.addCell(cell(Integer.toString(i + 1), Typeface.BOLD, Paper.MILD));
+      table.addCell(cell(steps.get(i), Typeface.REGULAR, Paper.INK));
+    }
+    add(table);
+  }
+
   /** A word in a colour and what it introduces. */
   record Remark(String word, Color colour, String sentence) {}
 
@@ -196,7 +228,8 @@ final class Sheet {
   }
 
   private static PdfPCell cell(String text, Typeface face, Color colour) {
-    PdfPCell cell = new PdfPCell(new Phrase(11, text, face.font(8.5f, colour)));
+    PdfPCell cell = new PdfPCell(face.phrase(text, 8.5f, 11, colour));
+    face.direct(cell, text);
     cell.setBorder(Rectangle.BOTTOM);
     cell.setBorderColor(Paper.FAINT);
     cell.setBorderWidth(0.5f);
@@ -212,51 +245,6 @@ final class Sheet {
       document.add(element);
     } catch (DocumentException e) {
       throw new IllegalStateException(e);
-    }
-  }
-
-  /** The sentence and the page's number at the foot of each page. */
-  private static final class Footer extends PdfPageEventHelper {
-
-    private final Cover cover;
-    private final int pages;
-
-    Footer(Cover cover, int pages) {
-      this.cover = cover;
-      this.pages = pages;
-    }
-
-    @Override
-    public void onEndPage(PdfWriter writer, Document document) {
-      PdfContentByte page = writer.getDirectContent();
-      page.saveState();
-      page.setColorStroke(Paper.FAINT);
-      page.setLineWidth(0.5f);
-      page.moveTo(document.left(), FOOT - 6);
-      page.lineTo(document.right(), FOOT - 6);
-      page.stroke();
-      page.restoreState();
-      ColumnText text = new ColumnText(page);
-      text.setSimpleColumn(
-          new Phrase(9.5f, cover.footer(), Typeface.REGULAR.font(7, Paper.SOFT)),
-          document.left(),
-          20,
-          document.right() - 40,
-          FOOT - 8,
-          9.5f,
-          Element.ALIGN_LEFT);
-      try {
-        text.go();
-      } catch (DocumentException e) {
-        throw new IllegalStateException(e);
-      }
-      ColumnText.showTextAligned(
-          page,
-          Element.ALIGN_RIGHT,
-          new Phrase(writer.getPageNumber() + "/" + pages, Typeface.REGULAR.font(8, Paper.INK)),
-          document.right(),
-          FOOT - 17,
-          0);
     }
   }
 }

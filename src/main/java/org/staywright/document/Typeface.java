@@ -1,17 +1,24 @@
 package org.staywright.document;
 
 import com.lowagie.text.Font;
+import com.lowagie.text.Phrase;
 import com.lowagie.text.pdf.BaseFont;
+import com.lowagie.text.pdf.PdfPCell;
+import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.security.SecureRandom;
+import java.text.Bidi;
 
 /** The embedded type, read once: DejaVu Sans, which has every sign the documents use. */
 enum Typeface {
   REGULAR("DejaVuSans.ttf"),
   BOLD("DejaVuSans-Bold.ttf");
+
+  /** WHITE SQUARE, which both faces have. */
+  private static final int LACKING = 0x25a1;
 
   private final BaseFont base;
 
@@ -25,6 +32,32 @@ enum Typeface {
 
   Font font(float size, Color colour) {
     return new Font(base, size, Font.NORMAL, colour);
+  }
+
+  /** Text in lines, every sign that the type lacks shown as a box. */
+  Phrase phrase(String text, float size, float leading, Color colour) {
+    return new Phrase(leading, shown(text), font(size, colour));
+  }
+
+  /** Lets a cell order the letters of scripts that run to the left. */
+  void direct(PdfPCell cell, String text) {
+    if (Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
+      cell.setRunDirection(PdfWriter.RUN_DIRECTION_LTR);
+    }
+  }
+
+  /** The text with a box for every sign that the type lacks: nothing is dropped silently. */
+  String shown(String text) {
+    if (text.codePoints().allMatch(this::has)) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder();
+    text.codePoints().map(sign -> has(sign) ? sign : LACKING).forEach(shown::appendCodePoint);
+    return shown.toString();
+  }
+
+  private boolean has(int sign) {
+    return base.charExists(sign) || sign == '\n' || Character.getType(sign) == Character.FORMAT;
   }
 
   private static BaseFont read(String file) {

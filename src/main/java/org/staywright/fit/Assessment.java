@@ -61,6 +61,15 @@ public record Assessment(Rejection rejection, Fit fit) {
     return first;
   }
 
+  /** Where the rod hangs: as wished, else at the end that is lower at the start of the travel. */
+  public static RodEnd rodEnd(Job job) {
+    RodEnd wish = job.mechanism().rodEnd();
+    if (wish != RodEnd.EITHER) {
+      return wish;
+    }
+    return job.mechanism().rise(0).orElse(0) < 0 ? RodEnd.MOVING : RodEnd.FRAME;
+  }
+
   /** What can be told without any geometry. */
   static Optional<Rejection> early(Job job, Part part, int count) {
     Job.Filters filters = job.filters();
@@ -176,14 +185,6 @@ public record Assessment(Rejection rejection, Fit fit) {
               price.amount(),
               price.days(),
               Double.NaN));
-    }
-
-    private static RodEnd rodEnd(Job job) {
-      RodEnd wish = job.mechanism().rodEnd();
-      if (wish != RodEnd.EITHER) {
-        return wish;
-      }
-      return job.mechanism().rise(0).orElse(0) < 0 ? RodEnd.MOVING : RodEnd.FRAME;
     }
   }
 }

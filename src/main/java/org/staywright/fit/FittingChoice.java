@@ -7,7 +7,7 @@ import org.staywright.part.Fitting;
 import org.staywright.part.Price;
 
 /** The end fittings that answer a wish on a thread, the one to try first in front. */
-final class FittingChoice {
+public final class FittingChoice {
 
   /** Cheapest, then shortest, then by number; without a price last. */
   private static final Comparator<Fitting> ORDER =
@@ -17,7 +17,7 @@ final class FittingChoice {
 
   private FittingChoice() {}
 
-  static List<Fitting> of(List<Fitting> all, Job.FittingWish wish, String thread) {
+  public static List<Fitting> of(List<Fitting> all, Job.FittingWish wish, String thread) {
     return all.stream()
         .filter(fitting -> fitting.type().endsASpring() && thread.equals(fitting.thread()))
         .filter(

@@ -53,6 +53,21 @@ public record Job(
         limit);
   }
 
+  /** The same job for a number of springs that the shelf holds. */
+  public Job fromShelf(int count, int most) {
+    return new Job(
+        name,
+        mechanism,
+        List.of(count),
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        new Filters(filters.families(), filters.finish(), true),
+        rankBy,
+        most);
+  }
+
   /**
    * A kind of end fitting, or one by its number.
    *

@@ -24,6 +24,7 @@ import org.staywright.unit.Refusal;
  * @param sets wanted
  * @param spares of each line beyond the sets
  * @param brackets whether brackets belong to the set
+ * @param evenIfMisfit whether it is wanted although it does not fit
  */
 public record ChoiceForm(
     String partNumber,
@@ -32,7 +33,8 @@ public record ChoiceForm(
     FittingWish tubeEnd,
     int sets,
     int spares,
-    boolean brackets) {
+    boolean brackets,
+    boolean evenIfMisfit) {
 
   public static final Shape SHAPE =
       Shape.of(
@@ -47,7 +49,8 @@ public record ChoiceForm(
                   optional("tubeEnd", JobShape.fittingWish()))),
           withDefault("sets", new Whole(1, 10_000), 1),
           withDefault("spares", new Whole(0, 10_000), 0),
-          withDefault("brackets", new Flag(), false));
+          withDefault("brackets", new Flag(), false),
+          withDefault("evenIfMisfit", new Flag(), false));
 
   /** A refusal names every fault of the body. */
   public static ChoiceForm read(JsonText body) {
@@ -63,6 +66,7 @@ public record ChoiceForm(
         JobForm.wish(tree.at("/fittings/tubeEnd").textValue()),
         tree.get("sets").intValue(),
         tree.get("spares").intValue(),
-        tree.get("brackets").booleanValue());
+        tree.get("brackets").booleanValue(),
+        tree.get("evenIfMisfit").booleanValue());
   }
 }

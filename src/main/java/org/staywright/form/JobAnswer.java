@@ -12,10 +12,7 @@ import static org.staywright.form.Field.required;
 import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.form.Kind.Anything;
-import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Flag;
-import org.staywright.form.Kind.Many;
-import org.staywright.part.FittingType;
 
 /** Saved jobs and parts lists as they are sent. */
 public final class JobAnswer {
@@ -29,6 +26,7 @@ public final class JobAnswer {
               required("fittings", ENDS),
               required("rodEndAt", END),
               required("brackets", new Flag()),
+              required("evenIfMisfit", new Flag()),
               required("made", TEXT)));
 
   public static final Shape SAVED_JOB =
@@ -46,36 +44,6 @@ public final class JobAnswer {
           Stream.of("id", "created", "changed", "choice")
               .map(name -> optional(name, new Anything()))
               .toList());
-
-  public static final Shape PARTS_LIST =
-      shape(
-          "parts-list",
-          List.of(
-              required(
-                  "lines",
-                  new Many(
-                      shape(
-                          "line",
-                          numbers("position", "quantity", "needed", "leadTimeDays", "stock"),
-                          List.of(
-                              required("partNumber", JobShape.PART_NUMBER),
-                              required("description", TEXT),
-                              required("kind", TEXT),
-                              optional("unitPrice", NUMBER),
-                              optional("lineTotal", NUMBER),
-                              optional("alternate", JobShape.PART_NUMBER))))),
-              optional("total", NUMBER),
-              optional("currency", TEXT),
-              optional("validUntil", TEXT),
-              required("vatBasis", Choice.of("net")),
-              required("leadTimeDays", NUMBER),
-              required(
-                  "unmatched",
-                  new Many(
-                      Shape.of(
-                          "unmatched",
-                          required("kind", Choice.of(FittingType.class)),
-                          required("beside", JobShape.PART_NUMBER))))));
 
   private JobAnswer() {}
 }

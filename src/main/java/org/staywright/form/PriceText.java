@@ -26,7 +26,9 @@ public final class PriceText {
         .collect(Collectors.joining(";"));
   }
 
-  /** The breaks, empty where the text is none: from one, by rising quantity, above zero. */
+  /**
+   * The breaks, empty where the text is none: from the least sold, by rising quantity, above zero.
+   */
   public static Optional<List<Price.Break>> read(String text) {
     List<Price.Break> breaks = new ArrayList<>();
     int last = 0;
@@ -37,7 +39,7 @@ public final class PriceText {
       }
       int from = Integer.parseInt(side.group(1));
       BigDecimal each = new BigDecimal(side.group(2));
-      if (each.signum() == 0 || (last == 0 ? from != 1 : from <= last)) {
+      if (each.signum() == 0 || from <= last) {
         return Optional.empty();
       }
       breaks.add(new Price.Break(from, each));

@@ -18,6 +18,7 @@ import org.staywright.mechanism.Mounts.RodEnd;
  * @param sets wanted
  * @param spares of each line beyond the sets
  * @param brackets whether brackets belong to the set
+ * @param evenIfMisfit whether the part is wanted although it does not fit, null as good as false
  * @param revision of the stock
  * @param made when it was frozen
  */
@@ -31,5 +32,12 @@ public record Choice(
     @Column(name = "choice_sets") Integer sets,
     @Column(name = "choice_spares") Integer spares,
     @Column(name = "choice_brackets") Boolean brackets,
+    @Column(name = "choice_even_if_misfit") Boolean evenIfMisfit,
     @Column(name = "choice_revision") Integer revision,
-    @Column(name = "choice_made") Instant made) {}
+    @Column(name = "choice_made") Instant made) {
+
+  /** True where the part is wanted although it does not fit. */
+  public boolean despite() {
+    return Boolean.TRUE.equals(evenIfMisfit);
+  }
+}

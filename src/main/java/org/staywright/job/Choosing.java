@@ -1,17 +1,20 @@
 package org.staywright.job;
 
 import java.time.Instant;
+import java.util.List;
 import org.staywright.fit.Assessment;
-import org.staywright.fit.Fit;
+import org.staywright.fit.FittingChoice;
 import org.staywright.fit.Job;
 import org.staywright.fit.Job.FittingWish;
+import org.staywright.fit.Rejection;
 import org.staywright.form.ChoiceForm;
+import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
-/** Judges a part before it is chosen: what is out for the job is refused. */
+/** Judges a part before it is chosen: what does not fit is refused, unless it is wanted so. */
 final class Choosing {
 
   private static final String PART = "#/partNumber";
@@ -28,35 +31,45 @@ final class Choosing {
         job.with(
             wish.rodEnd() == null ? job.rodEnd() : wish.rodEnd(),
             wish.tubeEnd() == null ? job.tubeEnd() : wish.tubeEnd());
-    Fit fit = judged(fitted, range, part, wish.count(), PART);
+    Assessment assessment = Assessment.of(fitted, range, part, wish.count());
+    Misfit misfit = Misfit.of(job, assessment);
+    if (misfit != null && !wish.evenIfMisfit()) {
+      String code = misfit.rejection() == null ? "part-near" : "part-rejected";
+      throw new Refusal(new Fault(PART, part.number(), misfit.codes(), code));
+    }
+    boolean judged = assessment.fit() != null;
+    Fitting rod =
+        judged ? assessment.fit().rodFitting() : any(range, fitted.rodEnd(), part.ends().rod());
+    Fitting tube =
+        judged ? assessment.fit().tubeFitting() : any(range, fitted.tubeEnd(), part.ends().tube());
     return new Choice(
         part.number(),
         wish.count(),
-        fit.rodFitting().number(),
-        fit.tubeFitting().number(),
-        fit.rodEndAt(),
+        rod.number(),
+        tube.number(),
+        Assessment.rodEnd(job),
         wish.sets(),
         wish.spares(),
         wish.brackets(),
+        wish.evenIfMisfit(),
         range.revision(),
         now);
   }
 
-  /** Refuses a changed job that an earlier choice is out for. */
-  static void again(Job job, Range range, Choice choice) {
-    Job fitted =
-        job.with(
-            new FittingWish(null, choice.rodFitting()),
-            new FittingWish(null, choice.tubeFitting()));
-    judged(fitted, range, range.part(choice.part()).orElseThrow(), choice.count(), "#/choice");
+  /** A fitting for a part that is out: where none goes on the thread there is nothing to order. */
+  private static Fitting any(Range range, FittingWish wish, String thread) {
+    List<Fitting> suiting = FittingChoice.of(range.fittings(), wish, thread);
+    if (suiting.isEmpty()) {
+      throw new Refusal(new Fault(PART, thread, Rejection.FITTING.code(), "part-without-fitting"));
+    }
+    return suiting.get(0);
   }
 
-  private static Fit judged(Job job, Range range, Part part, int count, String where) {
-    Assessment assessment = Assessment.of(job, range, part, count);
-    if (assessment.rejection() != null) {
-      String code = where.equals(PART) ? "part-rejected" : "choice-rejected";
-      throw new Refusal(new Fault(where, part.number(), assessment.rejection().code(), code));
+  /** Refuses a changed job that an earlier choice does not fit, unless it was wanted so. */
+  static void again(Job job, Range range, Choice choice) {
+    Misfit misfit = Chosen.of(job, choice, range).misfit();
+    if (misfit != null && !choice.despite()) {
+      throw new Refusal(new Fault("#/choice", choice.part(), misfit.codes(), "choice-rejected"));
     }
-    return assessment.fit();
   }
 }

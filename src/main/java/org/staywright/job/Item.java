@@ -1,23 +1,25 @@
 package org.staywright.job;
 
+import java.math.BigDecimal;
 import org.staywright.part.Fitting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
 
 /**
- * Something to order: a spring or an end fitting.
+ * Something to order: a spring or an end fitting, as it stood in a revision of the stock.
  *
  * @param part null for a fitting
  * @param fitting null for a part
+ * @param revision of the stock
  */
-public record Item(Part part, Fitting fitting) {
+public record Item(Part part, Fitting fitting, int revision) {
 
-  static Item of(Part part) {
-    return new Item(part, null);
+  static Item of(Part part, int revision) {
+    return new Item(part, null, revision);
   }
 
-  static Item of(Fitting fitting) {
-    return new Item(null, fitting);
+  static Item of(Fitting fitting, int revision) {
+    return new Item(null, fitting, revision);
   }
 
   public String number() {
@@ -31,5 +33,15 @@ public record Item(Part part, Fitting fitting) {
 
   public Offer offer() {
     return part != null ? part.offer() : fitting.offer();
+  }
+
+  /** Of one piece, kg, as the range gives it. */
+  public BigDecimal mass() {
+    return BigDecimal.valueOf(part != null ? part.mass() : fitting.mass());
+  }
+
+  /** Springs first, then fittings by type. */
+  int place() {
+    return part != null ? 0 : 1 + fitting.type().ordinal();
   }
 }

@@ -36,6 +36,7 @@ public final class JobJson {
     json.put("sets", choice.sets());
     json.put("spares", choice.spares());
     json.put("brackets", choice.brackets());
+    json.put("evenIfMisfit", choice.despite());
     json.put("stockRevision", choice.revision());
     json.put("made", choice.made().toString());
     return json;

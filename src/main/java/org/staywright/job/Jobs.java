@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.staywright.fit.Job;
@@ -17,6 +18,8 @@ import org.staywright.form.ChoiceForm;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
 import org.staywright.part.Range;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
 
 /** The saved jobs. Whatever changes one names the version it has seen. */
 @ApplicationScoped
@@ -36,6 +39,24 @@ public class Jobs {
 
   public Optional<SavedJob> find(long id) {
     return SavedJob.findByIdOptional(id);
+  }
+
+  /** Jobs that are to share a list; a refusal names each that is not there or has no choice. */
+  public List<SavedJob> all(List<Long> ids) {
+    List<Fault> faults = new ArrayList<>();
+    List<SavedJob> found = new ArrayList<>();
+    for (int i = 0; i < ids.size(); i++) {
+      SavedJob job = SavedJob.findById(ids.get(i));
+      if (job == null || job.choice == null) {
+        String code = job == null ? "no-such-job" : "nothing-chosen";
+        faults.add(new Fault("#/jobs/" + i, ids.get(i), "", code));
+      }
+      found.add(job);
+    }
+    if (!faults.isEmpty()) {
+      throw new Refusal(faults);
+    }
+    return found;
   }
 
   public long count() {

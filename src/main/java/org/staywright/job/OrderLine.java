@@ -8,26 +8,39 @@ import org.staywright.part.Price;
  *
  * @param item to order
  * @param needed pieces
- * @param quantity to order: needed, up to the order multiple
+ * @param matched springs of a set that must be alike, from one batch; 1 where none must
+ * @param quantity to order: needed, but not below the least sold and up to the order multiple
  * @param unitPrice net at that quantity, null where unknown
  * @param total net, null where unknown
+ * @param alternate in its place, null where there is none
  */
 public record OrderLine(
-    Item item, int needed, int quantity, BigDecimal unitPrice, BigDecimal total) {
+    Item item,
+    int needed,
+    int matched,
+    int quantity,
+    BigDecimal unitPrice,
+    BigDecimal total,
+    Alternate alternate) {
 
-  static OrderLine of(Item item, int needed) {
+  static OrderLine of(Item item, int needed, int matched, Alternate alternate) {
     Price price = item.offer().price();
     if (price == null) {
-      return new OrderLine(item, needed, needed, null, null);
+      return new OrderLine(item, needed, matched, needed, null, null, alternate);
     }
-    int multiple = Math.max(1, price.orderMultiple());
-    int quantity = (needed + multiple - 1) / multiple * multiple;
+    int quantity = price.orderable(needed);
     BigDecimal each = price.each(quantity);
-    return new OrderLine(item, needed, quantity, each, each.multiply(BigDecimal.valueOf(quantity)));
+    BigDecimal total = each.multiply(BigDecimal.valueOf(quantity));
+    return new OrderLine(item, needed, matched, quantity, each, total, alternate);
   }
 
   /** Days until all are here. */
   public int leadTimeDays() {
     return item.offer().daysFor(quantity);
+  }
+
+  /** Of all pieces ordered, kg. */
+  public BigDecimal mass() {
+    return item.mass().multiply(BigDecimal.valueOf(quantity));
   }
 }

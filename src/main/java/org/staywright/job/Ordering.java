@@ -1,7 +1,7 @@
 package org.staywright.job;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.staywright.part.Fitting;
+import java.util.List;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Stock;
@@ -18,25 +18,24 @@ public class Ordering {
     this.stock = stock;
   }
 
-  public PartsList of(Choice choice) {
-    Range range = range(choice.revision());
-    PartsList.Outfit outfit =
-        new PartsList.Outfit(
-            range.part(choice.part()).orElseThrow(),
-            choice.count(),
-            fitting(range, choice.rodFitting()),
-            fitting(range, choice.tubeFitting()),
-            choice.brackets());
-    return PartsList.of(outfit, choice.sets(), choice.spares(), range.fittings());
+  /** A saved job with its choice, which must be there. */
+  public Chosen chosen(SavedJob saved) {
+    return Chosen.of(Jobs.read(saved), saved.choice, range(saved.choice.revision()));
+  }
+
+  /** Several of them, in their order. */
+  public List<Chosen> chosen(List<SavedJob> saved) {
+    return saved.stream().map(this::chosen).toList();
+  }
+
+  /** One list for several jobs. */
+  public PartsList list(List<Chosen> chosen) {
+    return PartsList.of(chosen.stream().map(Chosen::wanted).toList());
   }
 
   /** The range of a revision: most often the one that is at hand. */
   public Range range(int revision) {
     Range newest = current.get();
     return newest.revision() == revision ? newest : stock.range(revision);
-  }
-
-  private static Fitting fitting(Range range, String number) {
-    return range.fitting(number).orElseThrow();
   }
 }

@@ -3,65 +3,87 @@ package org.staywright.job;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.staywright.part.Fitting;
-import org.staywright.part.Part;
 
 /**
- * What must be ordered for a chosen part. Prices are net.
+ * What must be ordered for chosen parts: the one source of every list that is sent or printed.
+ * Prices are net.
  *
- * @param lines in order of mounting
- * @param unmatched what belongs to it but is not in the range
+ * @param lines springs first, then what holds them
+ * @param unmatched what belongs to them but is not in the range
+ * @param jobs it is for
  */
-public record PartsList(List<OrderLine> lines, List<Mate.Missing> unmatched) {
-
-  /**
-   * A set of springs with what holds them.
-   *
-   * @param part the spring
-   * @param count of springs
-   * @param rod fitting on each rod
-   * @param tube fitting on each tube
-   * @param brackets whether plates take the place of studs
-   */
-  public record Outfit(Part part, int count, Fitting rod, Fitting tube, boolean brackets) {}
+public record PartsList(List<OrderLine> lines, List<Mate.Missing> unmatched, List<ListedJob> jobs) {
 
   public PartsList {
     lines = List.copyOf(lines);
     unmatched = List.copyOf(unmatched);
+    jobs = List.copyOf(jobs);
   }
 
-  /**
-   * @param outfit one set
-   * @param sets wanted
-   * @param spares of each line beyond the sets
-   * @param range of fittings that studs, clips and brackets are taken from
-   */
-  public static PartsList of(Outfit outfit, int sets, int spares, List<Fitting> range) {
-    List<Fitting> held = new ArrayList<>();
+  /** Like parts of one stock revision are added up before minimum, multiple and price break. */
+  public static PartsList of(List<Wanted> wanted) {
+    Map<Item, Need> needs = new LinkedHashMap<>();
     List<Mate.Missing> unmatched = new ArrayList<>();
-    held.add(outfit.rod());
-    held.add(outfit.tube());
-    Mate mate = new Mate(range, outfit.brackets());
-    mate.of(outfit.rod(), held, unmatched);
-    mate.of(outfit.tube(), held, unmatched);
+    for (Wanted one : wanted) {
+      Outfit.Bill bill = one.bill();
+      unmatched.addAll(bill.unmatched());
+      bill.pieces().forEach((item, each) -> needs.computeIfAbsent(item, Need::new).add(one, each));
+    }
+    List<OrderLine> lines =
+        needs.values().stream()
+            .map(Need::line)
+            .sorted(Comparator.comparing(line -> line.item().place()))
+            .toList();
+    List<ListedJob> jobs =
+        wanted.stream().map(one -> new ListedJob(one, setCost(one, lines))).toList();
+    return new PartsList(lines, unmatched.stream().distinct().toList(), jobs);
+  }
 
-    List<OrderLine> lines = new ArrayList<>();
-    lines.add(OrderLine.of(Item.of(outfit.part()), outfit.count() * sets + spares));
-    held.stream()
-        .distinct()
-        .sorted(Comparator.comparing(Fitting::type))
-        .forEach(
-            fitting -> {
-              int each = Collections.frequency(held, fitting) * outfit.count();
-              lines.add(OrderLine.of(Item.of(fitting), each * sets + spares));
-            });
-    return new PartsList(lines, unmatched.stream().distinct().toList());
+  /** Pieces of one item over all jobs. */
+  private static final class Need {
+
+    private final Item item;
+    private final List<List<Alternate>> alternates = new ArrayList<>();
+    private int pieces;
+    private int matched = 1;
+
+    Need(Item item) {
+      this.item = item;
+    }
+
+    void add(Wanted wanted, int each) {
+      pieces += each * wanted.sets() + wanted.spares();
+      if (item.part() != null) {
+        matched = Math.max(matched, each);
+        alternates.add(wanted.alternates());
+      }
+    }
+
+    OrderLine line() {
+      Alternate alternate = alternates.isEmpty() ? null : Alternate.common(alternates, pieces);
+      return OrderLine.of(item, pieces, matched, alternate);
+    }
+  }
+
+  private static BigDecimal setCost(Wanted wanted, List<OrderLine> lines) {
+    Map<Item, BigDecimal> prices = new LinkedHashMap<>();
+    lines.forEach(line -> prices.put(line.item(), line.unitPrice()));
+    BigDecimal cost = BigDecimal.ZERO;
+    for (Map.Entry<Item, Integer> piece : wanted.bill().pieces().entrySet()) {
+      BigDecimal each = prices.get(piece.getKey());
+      if (each == null || currency(lines) == null) {
+        return null;
+      }
+      cost = cost.add(each.multiply(BigDecimal.valueOf(piece.getValue())));
+    }
+    return cost;
   }
 
   /** Net sum, null where a price is missing or currencies differ. */
@@ -74,6 +96,10 @@ public record PartsList(List<OrderLine> lines, List<Mate.Missing> unmatched) {
 
   /** Of every line, null where they differ or none is known. */
   public String currency() {
+    return currency(lines);
+  }
+
+  private static String currency(List<OrderLine> lines) {
     Set<String> currencies =
         lines.stream()
             .map(line -> line.item().offer().price())
@@ -93,8 +119,22 @@ public record PartsList(List<OrderLine> lines, List<Mate.Missing> unmatched) {
         .orElse(null);
   }
 
+  /** The oldest day on which something of it was counted, null where none is known. */
+  public LocalDate countedOn() {
+    return lines.stream()
+        .map(line -> line.item().offer().stockDate())
+        .filter(Objects::nonNull)
+        .min(LocalDate::compareTo)
+        .orElse(null);
+  }
+
   /** Days until all is here. */
   public int leadTimeDays() {
     return lines.stream().mapToInt(OrderLine::leadTimeDays).max().orElse(0);
+  }
+
+  /** Of all that is ordered, kg. */
+  public BigDecimal mass() {
+    return lines.stream().map(OrderLine::mass).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 }

@@ -79,4 +79,12 @@ public record Part(
   public Part {
     derived = List.copyOf(derived);
   }
+
+  /**
+   * How long it may lie before the gas it loses takes F1 below its tolerance, years; infinite where
+   * it loses none. Pressure is taken to fall as the gas mass does, near enough for a few percent.
+   */
+  public double shelfYears() {
+    return forceTolerance / ((spring.force() + spring.friction()) * wear.perYear());
+  }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param validUntil last day of validity
  * @param pack pieces in a pack
  * @param orderMultiple quantities are multiples of this
- * @param breaks by rising quantity, the first from 1
+ * @param breaks by rising quantity, the first from the least that is sold
  */
 public record Price(
     String currency, LocalDate validUntil, int pack, int orderMultiple, List<Break> breaks) {
@@ -24,6 +24,17 @@ public record Price(
 
   public Price {
     breaks = List.copyOf(breaks);
+  }
+
+  /** The least that is sold. */
+  public int minimum() {
+    return breaks.get(0).from();
+  }
+
+  /** The least that can be ordered to have so many: not below the minimum, whole multiples. */
+  public int orderable(int needed) {
+    int multiple = Math.max(1, orderMultiple);
+    return (Math.max(needed, minimum()) + multiple - 1) / multiple * multiple;
   }
 
   /** Net price of one when so many are bought. */

@@ -5,14 +5,13 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
-import org.staywright.fit.Blocker;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
-import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Price;
 import org.staywright.spring.GasSpring;
 import org.staywright.unit.Unit;
+import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
 /**
@@ -57,13 +56,16 @@ public record FitRow(
         price(fit, wording),
         lead(fit.leadTimeDays(), wording),
         fit.blockedBy().stream()
-            .map(blocker -> blocker(blocker, job.mechanism().kind(), wording))
+            .map(
+                blocker ->
+                    FitText.in(wording)
+                        .blocker(blocker, blocker.code().unit(job.mechanism().kind())))
             .toList());
   }
 
   /** Which part and how many: the value of a row's buttons. */
   public String pick() {
-    return new Pick(count, partNumber).toString();
+    return new Pick(count, partNumber, !blockers.isEmpty()).toString();
   }
 
   static String about(GasSpring spring, Wording wording) {
@@ -84,24 +86,6 @@ public record FitRow(
 
   static String lead(int days, Wording wording) {
     return days == 0 ? wording.text("page.lead.now") : wording.text("page.lead.days", days);
-  }
-
-  /** What is missed, with as many decimals as it takes to tell the two numbers apart. */
-  static String blocker(Blocker blocker, Mechanism.Kind kind, Wording wording) {
-    int decimals = blocker.code().unit(kind) == null ? 2 : 0;
-    while (decimals < 6
-        && shown(blocker.needed(), blocker.code().unit(kind), decimals, wording)
-            .equals(shown(blocker.has(), blocker.code().unit(kind), decimals, wording))) {
-      decimals++;
-    }
-    return wording.text(
-        "fit.blocker." + blocker.code().code(),
-        shown(blocker.needed(), blocker.code().unit(kind), decimals, wording),
-        shown(blocker.has(), blocker.code().unit(kind), decimals, wording));
-  }
-
-  private static String shown(double si, Unit unit, int decimals, Wording wording) {
-    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
   }
 
   private static String pair(double one, double other, Unit unit, Wording wording) {

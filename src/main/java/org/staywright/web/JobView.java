@@ -1,6 +1,5 @@
 package org.staywright.web;
 
-import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
 import org.staywright.wording.Wording;
@@ -18,6 +17,6 @@ public record JobView(JobsView.Row row, int version, OrderView order) {
     return new JobView(
         JobsView.Row.of(job, wording),
         job.version,
-        job.choice == null ? null : OrderView.of(Jobs.read(job), job.choice, ordering, wording));
+        job.choice == null ? null : OrderView.of(ordering.chosen(job), ordering, wording));
   }
 }

@@ -4,17 +4,15 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.caution.Cautions;
-import org.staywright.fit.Assessment;
+import org.staywright.document.OrderText;
 import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Job.FittingWish;
 import org.staywright.job.Choice;
+import org.staywright.job.Chosen;
 import org.staywright.job.Item;
 import org.staywright.job.OrderLine;
 import org.staywright.job.Ordering;
 import org.staywright.job.PartsList;
 import org.staywright.part.Price;
-import org.staywright.part.Range;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -28,6 +26,7 @@ import org.staywright.wording.Wording;
  * @param terms of the whole order
  * @param unmatched what belongs to it but is not in stock
  * @param cautions it calls for
+ * @param marks why the part does not fit, empty where it does
  */
 public record OrderView(
     Choice choice,
@@ -36,7 +35,8 @@ public record OrderView(
     String total,
     List<Figure> terms,
     List<String> unmatched,
-    List<CautionView> cautions) {
+    List<CautionView> cautions,
+    List<String> marks) {
 
   /**
    * @param position from 1
@@ -58,9 +58,10 @@ public record OrderView(
       String total,
       String lead) {}
 
-  static OrderView of(Job job, Choice choice, Ordering ordering, Wording wording) {
-    PartsList list = ordering.of(choice);
-    Fit fit = chosen(job, choice, ordering.range(choice.revision()));
+  static OrderView of(Chosen chosen, Ordering ordering, Wording wording) {
+    PartsList list = ordering.list(List.of(chosen));
+    Choice choice = chosen.choice();
+    Fit fit = chosen.fit();
     List<Line> lines = new ArrayList<>();
     for (OrderLine line : list.lines()) {
       lines.add(line(lines.size() + 1, line, wording));
@@ -79,17 +80,8 @@ public record OrderView(
                         PartText.in(wording).name("fitting", missing.type()),
                         missing.beside()))
             .toList(),
-        fit == null ? List.of() : CautionView.of(Cautions.of(job, fit), wording));
-  }
-
-  /** The fit as it was chosen, null where the job has changed so that it is none. */
-  private static Fit chosen(Job job, Choice choice, Range range) {
-    Job fitted =
-        job.with(
-            new FittingWish(null, choice.rodFitting()),
-            new FittingWish(null, choice.tubeFitting()));
-    return Assessment.of(fitted, range, range.part(choice.part()).orElseThrow(), choice.count())
-        .fit();
+        fit == null ? List.of() : CautionView.of(Cautions.of(chosen.job(), fit), wording),
+        new OrderText(wording).marks(list));
   }
 
   private static Line line(int position, OrderLine line, Wording wording) {

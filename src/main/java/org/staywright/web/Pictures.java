@@ -29,7 +29,11 @@ final class Pictures {
 
   static RawString handForces(Job job, Fit fit, Wording wording) {
     return svg(
-        HandForceChart.of(FitCurve.of(job, fit), job.requirements().maxHandForce(), wording));
+        HandForceChart.of(
+            FitCurve.of(job, fit),
+            job.mechanism().kind(),
+            job.requirements().maxHandForce(),
+            wording));
   }
 
   static RawString sparkline(Job job, Fit fit, Wording wording) {

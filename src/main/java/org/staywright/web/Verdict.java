@@ -4,9 +4,11 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.Comparator;
 import java.util.Map;
+import org.staywright.fit.Blocker;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
+import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
 /**
@@ -30,13 +32,14 @@ public record Verdict(String kind, String sentence, String books) {
     }
     if (!ranking.near().isEmpty()) {
       Fit nearest = ranking.near().get(0);
+      Blocker missed = nearest.blockedBy().get(0);
       String sentence =
           wording.text(
               "page.verdict.near",
               nearest.count(),
               force(nearest, wording),
               nearest.part().number(),
-              FitRow.blocker(nearest.blockedBy().get(0), job.mechanism().kind(), wording));
+              FitText.in(wording).blocker(missed, missed.code().unit(job.mechanism().kind())));
       return new Verdict("near", sentence, books);
     }
     return new Verdict("none", none(job, ranking, wording), books);

@@ -1,7 +1,9 @@
 package org.staywright.wording;
 
+import java.util.StringJoiner;
 import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
+import org.staywright.part.FittingType;
 import org.staywright.part.Part;
 import org.staywright.spring.GasSpring;
 import org.staywright.unit.Unit;
@@ -51,6 +53,44 @@ public final class PartText {
     return fitting.thread() == null
         ? wording.text("part.fitting.description.plain", type, finish)
         : wording.text("part.fitting.description", type, fitting.thread(), finish);
+  }
+
+  /** What a supplier needs to know of a part: dimensions, force, ends, finish. */
+  public String specify(Part part) {
+    GasSpring spring = part.spring();
+    String sentence =
+        wording.text(
+            "part.specification",
+            name("family", part.family()),
+            millimetres(spring.rodDiameter()),
+            millimetres(spring.tubeDiameter()),
+            millimetres(spring.stroke()),
+            millimetres(spring.extendedLength()),
+            millimetres(spring.compressedLength()),
+            wording.shortest(spring.force(), 1),
+            wording.shortest(part.forceTolerance(), 1),
+            part.ends().rod(),
+            part.ends().tube(),
+            name("finish", part.finish()));
+    return part.damping().endZone() > 0
+        ? wording.text("part.description.end-damped", sentence)
+        : sentence;
+  }
+
+  /** What a supplier needs to know of an end fitting or bracket. */
+  public String specify(Fitting fitting) {
+    StringJoiner all = new StringJoiner(", ");
+    all.add(describe(fitting));
+    if (fitting.type().endsASpring()) {
+      all.add(wording.text("part.specification.centre", millimetres(fitting.lengthToCentre())));
+    }
+    if (fitting.type() != FittingType.RETAINING_CLIP && fitting.rating() > 0) {
+      all.add(wording.text("part.specification.rating", wording.number(fitting.rating(), 0)));
+    }
+    if (fitting.description() != null) {
+      all.add(name("finish", fitting.finish()));
+    }
+    return all.toString();
   }
 
   /** A value of a list in words: {@code part.finish.zinc}. */

@@ -104,10 +104,24 @@ public final class Wording {
 
   /** Money with its currency: "14.20 EUR". */
   public String money(BigDecimal amount, String currency) {
+    return money(amount) + "\u00a0" + currency;
+  }
+
+  /** Money where its currency stands elsewhere. */
+  public String money(BigDecimal amount) {
+    return decimal(amount, 2, 4);
+  }
+
+  /** A decimal number as exact as it is. */
+  public String exact(BigDecimal number) {
+    return decimal(number, 0, 9);
+  }
+
+  private String decimal(BigDecimal number, int least, int most) {
     NumberFormat format = NumberFormat.getNumberInstance(locale);
-    format.setMinimumFractionDigits(2);
-    format.setMaximumFractionDigits(4);
-    return format.format(amount) + "\u00a0" + currency;
+    format.setMinimumFractionDigits(least);
+    format.setMaximumFractionDigits(most);
+    return format.format(number).replace('-', '−');
   }
 
   /** What is wrong with an input and how to mend it. */

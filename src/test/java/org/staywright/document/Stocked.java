@@ -55,7 +55,7 @@ final class Stocked {
         ForceChart.withFastLimit(fit.part(), ENGLISH),
         SideView.of(lid.mechanism(), ENGLISH),
         SideView.of(lid, fit, ENGLISH),
-        HandForceChart.of(curve, 50, ENGLISH),
+        HandForceChart.of(curve, lid.mechanism().kind(), 50, ENGLISH),
         Sparkline.of(curve, 50, ENGLISH));
   }
 

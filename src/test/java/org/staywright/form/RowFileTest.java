@@ -83,7 +83,7 @@ class RowFileTest {
     "cold_friction_factor, 0.5, out-of-bounds",
     "price_breaks, 1:-3, not-of-the-form",
     "price_breaks, 1:0, not-of-the-form",
-    "price_breaks, 5:2.00, not-of-the-form",
+    "price_breaks, 0:2.00, not-of-the-form",
     "price_breaks, 1:2.00;1:1.90, not-of-the-form",
     "price_breaks, 1:2.00001, not-of-the-form",
     "price_breaks, =1+1, not-of-the-form",

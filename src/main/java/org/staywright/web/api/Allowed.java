@@ -18,7 +18,8 @@ final class Allowed {
               FittingResource.class,
               FitResource.class,
               JobResource.class,
-              PartsListResource.class)
+              PartsListResource.class,
+              CommonListResource.class)
           .flatMap(resource -> Stream.of(resource.getDeclaredMethods()).flatMap(Allowed::routes))
           .toList();
 

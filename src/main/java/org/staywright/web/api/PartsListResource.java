@@ -9,20 +9,32 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import org.staywright.document.JobSheet;
+import org.staywright.document.OrderLines;
+import org.staywright.document.PartsListCsv;
+import org.staywright.document.PartsListJson;
+import org.staywright.document.PartsListPdf;
+import org.staywright.document.PartsListXlsx;
+import org.staywright.document.QuotationRequest;
+import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
-import org.staywright.job.PartsListText;
+import org.staywright.job.PartsList;
 import org.staywright.job.SavedJob;
-import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
-/** What must be ordered for a job. */
+/** What must be ordered for a job, and the sheet that goes with it. */
 @Path("/api/v1/jobs/{id}")
 public class PartsListResource {
 
+  static final String CSV = "text/csv;charset=UTF-8";
+  static final String PDF = "application/pdf";
+  static final String XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
   private final Jobs jobs;
   private final Ordering ordering;
-  private final PartText text = PartText.in(Wording.english());
+  private final Wording wording = Wording.english();
 
   PartsListResource(Jobs jobs, Ordering ordering) {
     this.jobs = jobs;
@@ -33,28 +45,77 @@ public class PartsListResource {
   @Path("parts-list.json")
   @Produces(MediaType.APPLICATION_JSON)
   public ObjectNode json(@PathParam("id") String id, UriInfo uri) {
-    Query.none(uri);
-    return list(id).json();
+    return PartsListJson.of(list(id, uri), wording);
   }
 
   @GET
   @Path("parts-list.csv")
-  @Produces("text/csv;charset=UTF-8")
+  @Produces(CSV)
   public Response csv(@PathParam("id") String id, UriInfo uri) {
-    Query.none(uri);
-    return Response.ok(list(id).csv())
-        .header(
-            HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"parts-list-" + id + ".csv\"")
-        .build();
+    return attached(PartsListCsv.of(list(id, uri), wording), "parts-list-" + id + ".csv");
   }
 
-  private PartsListText list(String id) {
+  @GET
+  @Path("parts-list.xlsx")
+  @Produces(XLSX)
+  public Response xlsx(@PathParam("id") String id, UriInfo uri) {
+    return attached(PartsListXlsx.of(list(id, uri), wording), "parts-list-" + id + ".xlsx");
+  }
+
+  @GET
+  @Path("parts-list.pdf")
+  @Produces(PDF)
+  public Response pdf(@PathParam("id") String id, UriInfo uri) {
+    return shown(PartsListPdf.of(list(id, uri), wording), "parts-list-" + id + ".pdf");
+  }
+
+  @GET
+  @Path("quotation-request.pdf")
+  @Produces(PDF)
+  public Response quotation(@PathParam("id") String id, UriInfo uri) {
+    return shown(QuotationRequest.pdf(list(id, uri), wording), "quotation-request-" + id + ".pdf");
+  }
+
+  @GET
+  @Path("order-lines.txt")
+  @Produces("text/plain;charset=UTF-8")
+  public String lines(@PathParam("id") String id, UriInfo uri) {
+    return OrderLines.of(list(id, uri), wording);
+  }
+
+  @GET
+  @Path("job-sheet.pdf")
+  @Produces(PDF)
+  public Response sheet(@PathParam("id") String id, UriInfo uri) {
+    Chosen chosen = chosen(id, uri);
+    byte[] pdf = JobSheet.pdf(chosen, ordering.list(List.of(chosen)), wording);
+    return shown(pdf, "job-sheet-" + id + ".pdf");
+  }
+
+  private PartsList list(String id, UriInfo uri) {
+    return ordering.list(List.of(chosen(id, uri)));
+  }
+
+  private Chosen chosen(String id, UriInfo uri) {
+    Query.none(uri);
     SavedJob job = FoundJob.by(id, jobs);
     if (job.choice == null) {
       throw new NotThere("problem.no-choice", id);
     }
-    return new PartsListText(
-        ordering.of(job.choice),
-        item -> item.part() != null ? text.describe(item.part()) : text.describe(item.fitting()));
+    return ordering.chosen(job);
+  }
+
+  static Response attached(Object content, String name) {
+    return named(content, "attachment", name);
+  }
+
+  static Response shown(byte[] pdf, String name) {
+    return named(pdf, "inline", name);
+  }
+
+  private static Response named(Object content, String how, String name) {
+    return Response.ok(content)
+        .header(HttpHeaders.CONTENT_DISPOSITION, how + "; filename=\"" + name + "\"")
+        .build();
   }
 }

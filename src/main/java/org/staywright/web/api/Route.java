@@ -7,6 +7,8 @@ import org.staywright.form.CurveRequest;
 import org.staywright.form.FitAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
+import org.staywright.form.ListAnswer;
+import org.staywright.form.ListRequest;
 import org.staywright.form.RangeAnswer;
 import org.staywright.form.SearchShape;
 import org.staywright.form.Shape;
@@ -36,13 +38,14 @@ record Route(
     List<Integer> problems) {
 
   private static final String JSON = "application/json";
+  private static final String PDF = PartsListResource.PDF;
 
   static final List<Route> ALL =
       List.of(
           get("/parts", "listParts", SearchShape.PARTS, AnswerShape.page(RangeAnswer.PART)),
           get("/parts/{partNumber}", "part", null, RangeAnswer.PART),
           get("/parts/{partNumber}/curve", "partCurve", SearchShape.CURVE, RangeAnswer.PART_CURVE),
-          file("/parts/{partNumber}/datasheet.pdf", "datasheet", "application/pdf"),
+          file("/parts/{partNumber}/datasheet.pdf", "datasheet", PDF),
           get(
               "/fittings",
               "listFittings",
@@ -58,8 +61,17 @@ record Route(
           guarded("DELETE", "/jobs/{id}", "removeJob", null, 204),
           guarded("PUT", "/jobs/{id}/choice", "choose", ChoiceForm.SHAPE, 200),
           guarded("DELETE", "/jobs/{id}/choice", "unchoose", null, 200),
-          get("/jobs/{id}/parts-list.json", "partsList", null, JobAnswer.PARTS_LIST),
-          file("/jobs/{id}/parts-list.csv", "partsListCsv", "text/csv"));
+          get("/jobs/{id}/parts-list.json", "partsList", null, ListAnswer.PARTS_LIST),
+          file("/jobs/{id}/parts-list.csv", "partsListCsv", "text/csv"),
+          file("/jobs/{id}/parts-list.xlsx", "partsListXlsx", PartsListResource.XLSX),
+          file("/jobs/{id}/parts-list.pdf", "partsListPdf", PDF),
+          file("/jobs/{id}/quotation-request.pdf", "quotationRequest", PDF),
+          file("/jobs/{id}/order-lines.txt", "orderLines", "text/plain"),
+          file("/jobs/{id}/job-sheet.pdf", "jobSheet", PDF),
+          post("/parts-lists.json", "commonList", ListRequest.SHAPE, 200, ListAnswer.PARTS_LIST),
+          list("csv", "commonListCsv", "text/csv"),
+          list("xlsx", "commonListXlsx", PartsListResource.XLSX),
+          list("pdf", "commonListPdf", PDF));
 
   private static Route get(String path, String id, Shape query, Shape answer) {
     List<Integer> problems = path.contains("{") ? List.of(400, 404, 406) : List.of(400, 406);
@@ -82,6 +94,12 @@ record Route(
         answer,
         JSON,
         List.of(400, 406, 413, 415, 422));
+  }
+
+  /** One list for several jobs as a file. */
+  private static Route list(String ending, String id, String type) {
+    Route json = post("/parts-lists." + ending, id, ListRequest.SHAPE, 200, null);
+    return new Route("POST", json.path, id, null, json.body, false, 200, null, type, json.problems);
   }
 
   private static Route guarded(String method, String path, String id, Shape body, int status) {

@@ -1,0 +1,89 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.BAR;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.NEWTON_METRE;
+
+import java.util.List;
+import org.staywright.fit.Assessment;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/** What a job asks and what a part has, figure by figure. */
+final class Asked {
+
+  private final Job job;
+  private final Fit fit;
+  private final Wording wording;
+  private final Grid grid;
+
+  Asked(Job job, Fit fit, Wording wording) {
+    this.job = job;
+    this.fit = fit;
+    this.wording = wording;
+    this.grid =
+        new Grid(
+            List.of(head("what", 46), head("asked", 18), head("has", 18), head("verdict", 18)));
+  }
+
+  private Grid.Head head(String name, float width) {
+    return new Grid.Head(wording.text("document.asked." + name), width, false);
+  }
+
+  Grid grid() {
+    Job.Requirements asked = job.requirements();
+    Figures has = fit.figures();
+    most("hand-force", asked.maxHandForce(), has.handForce(), NEWTON, 1);
+    if (has.holdRatioOpen() != null) {
+      least("hold-ratio", asked.minHoldRatio(), has.holdRatioOpen(), null, 2);
+    }
+    least("compressed-reserve", asked.compressedReserve(), has.compressedReserve(), MILLIMETRE, 1);
+    if (asked.openStop() == Job.OpenStop.FLAP_STOP) {
+      least("extended-reserve", asked.extendedReserve(), has.extendedReserve(), MILLIMETRE, 1);
+    }
+    if (asked.staysShut()) {
+      boolean turns = job.mechanism().kind() == Mechanism.Kind.TURNS;
+      least("stays-shut", 0, has.closedHoldStrong(), turns ? NEWTON_METRE : NEWTON, 1);
+    }
+    most("peak-pressure", fit.part().limits().pressure(), has.peakPressure(), BAR, 0);
+    least("buckling", Assessment.LEAST_BUCKLING_FACTOR, has.bucklingFactor(), null, 1);
+    double rating = Math.min(fit.rodFitting().rating(), fit.tubeFitting().rating());
+    most("fitting-load", rating, Math.max(has.peakMountLoad(), has.stopLoad()), NEWTON, 0);
+    double swing = Math.min(fit.rodFitting().swing(), fit.tubeFitting().swing());
+    most("swing", swing, has.swing(), DEGREE, 1);
+    return grid;
+  }
+
+  private void most(String name, double asked, double has, Unit unit, int decimals) {
+    row(name, "at-most", asked, has, unit, decimals, has <= asked);
+  }
+
+  private void least(String name, double asked, double has, Unit unit, int decimals) {
+    row(name, "at-least", asked, has, unit, decimals, has >= asked);
+  }
+
+  private void row(
+      String name, String bound, double asked, double has, Unit unit, int decimals, boolean met) {
+    List<String> cells =
+        List.of(
+            wording.text("document.asked." + name),
+            wording.text("document.asked." + bound, shown(asked, unit, decimals)),
+            shown(has, unit, decimals),
+            wording.text("document.asked." + (met ? "ok" : "missed")));
+    if (met) {
+      grid.row(cells);
+    } else {
+      grid.alarm(cells);
+    }
+  }
+
+  private String shown(double si, Unit unit, int decimals) {
+    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+  }
+}

@@ -1,0 +1,140 @@
+package org.staywright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.caution.Cautions;
+import org.staywright.fit.Fit;
+import org.staywright.fit.FitCurve;
+import org.staywright.fit.Job;
+import org.staywright.job.Chosen;
+import org.staywright.job.Misfit;
+import org.staywright.job.OrderLine;
+import org.staywright.job.PartsList;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/** What goes to the bench with the parts: where they go, what they must do, how they are fitted. */
+public final class JobSheet {
+
+  private static final int STEPS = 8;
+
+  /** Heights that leave room for the figures on the first page, pt; lower below a mark. */
+  private static final double VIEW = 165;
+
+  private static final double LOW_VIEW = 125;
+  private static final double CHART = 142;
+
+  private final Chosen chosen;
+  private final Job job;
+  private final Fit fit;
+  private final PartsList list;
+  private final Wording wording;
+
+  private JobSheet(Chosen chosen, PartsList list, Wording wording) {
+    this.chosen = chosen;
+    this.job = chosen.job();
+    this.fit = chosen.fit();
+    this.list = list;
+    this.wording = wording;
+  }
+
+  /**
+   * @param chosen job and part
+   * @param list of that job alone
+   */
+  public static byte[] pdf(Chosen chosen, PartsList list, Wording wording) {
+    JobSheet sheet = new JobSheet(chosen, list, wording);
+    return Sheet.print(new OrderTitle(list, wording).cover("job-sheet"), sheet::fill);
+  }
+
+  private void fill(Sheet sheet) {
+    sheet.title(
+        wording.text("document.job-sheet"),
+        job.name(),
+        wording.text(
+            "document.job-sheet.sentence",
+            chosen.choice().count(),
+            chosen.part().number(),
+            PartText.in(wording).describe(chosen.part())));
+    sheet.drawing(SideView.of(job, fit, wording), chosen.misfit() == null ? VIEW : LOW_VIEW);
+    double end = fit == null ? job.mechanism().end() : fit.figures().openingAngle();
+    MountTable mounts = new MountTable(job.mechanism(), end, wording);
+    sheet.heading(wording.text("document.mounts"));
+    sheet.pairs(mounts.pairs(chosen.choice().rodEndAt()));
+    sheet.note(mounts.about());
+    if (fit == null) {
+      Misfit misfit = chosen.misfit();
+      String reasons = new OrderText(wording).reasons(misfit);
+      sheet.note(wording.text("document.asked.no-figures", reasons));
+    } else {
+      sheet.heading(wording.text("document.hand-force-chart"));
+      sheet.drawing(
+          HandForceChart.of(
+              FitCurve.of(job, fit),
+              job.mechanism().kind(),
+              job.requirements().maxHandForce(),
+              wording),
+          CHART);
+      sheet.heading(wording.text("document.requirements"));
+      sheet.grid(new Asked(job, fit, wording).grid());
+    }
+    sheet.newPage();
+    sheet.heading(wording.text("document.order-lines"));
+    sheet.grid(lines());
+    new OrderText(wording).unmatched(list).forEach(sheet::note);
+    sheet.heading(wording.text("document.cautions"));
+    sheet.remarks(
+        Remarks.of(fit == null ? Cautions.of(chosen.part()) : Cautions.of(job, fit), wording));
+    sheet.heading(wording.text("document.mounting"));
+    sheet.steps(steps());
+    sheet.heading(wording.text("document.signed"));
+    sheet.grid(signed());
+  }
+
+  private Grid lines() {
+    OrderText words = new OrderText(wording);
+    Grid grid =
+        new Grid(
+            List.of(
+                column("position", 4, false),
+                column("part-number", 12, false),
+                column("description", 72, false),
+                column("quantity", 12, true)));
+    int position = 1;
+    for (OrderLine line : list.lines()) {
+      grid.row(
+          List.of(
+              Integer.toString(position++),
+              line.item().number(),
+              words.describe(line.item()),
+              wording.number(line.quantity(), 0)));
+    }
+    return grid;
+  }
+
+  private List<String> steps() {
+    List<String> steps = new ArrayList<>();
+    for (int i = 1; i <= STEPS; i++) {
+      steps.add(wording.text("document.mounting." + i));
+    }
+    return steps;
+  }
+
+  private Grid signed() {
+    Grid grid =
+        new Grid(
+            List.of(
+                new Grid.Head("", 16, false),
+                new Grid.Head(wording.text("document.signed.name"), 34, false),
+                new Grid.Head(wording.text("document.signed.date"), 18, false),
+                new Grid.Head(wording.text("document.signed.signature"), 32, false)));
+    for (String who : List.of("made", "fitted", "checked")) {
+      grid.blanks(List.of(wording.text("document.signed." + who), "", "", ""), 24);
+    }
+    return grid;
+  }
+
+  private Grid.Head column(String name, float width, boolean number) {
+    return new Grid.Head(wording.text("document.column." + name), width, number);
+  }
+}

@@ -1,0 +1,85 @@
+package org.staywright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/** Where the mounts are at both ends of the travel, as a fitter marks them. */
+final class MountTable {
+
+  private final Mechanism mechanism;
+  private final double end;
+  private final Wording wording;
+  private final List<String[]> pairs = new ArrayList<>();
+
+  /**
+   * @param end of the travel, rad or m
+   */
+  MountTable(Mechanism mechanism, double end, Wording wording) {
+    this.mechanism = mechanism;
+    this.end = end;
+    this.wording = wording;
+  }
+
+  /** Labels and values; without mounts there are lengths alone. */
+  List<String[]> pairs(Mounts.RodEnd rodEnd) {
+    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
+    if (mechanism instanceof HingedFlap flap) {
+      points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end), turns);
+    } else if (mechanism instanceof StraightLift lift) {
+      double direction = lift.direction();
+      Point moved = new Point(end * Math.cos(direction), end * Math.sin(direction));
+      points(lift.mounts(), Sketch.plus(lift.mounts().moving(), moved), turns);
+    }
+    add("length." + start(turns), millimetres(mechanism.length(mechanism.start())));
+    add("length." + stop(turns), millimetres(mechanism.length(end)));
+    if (mechanism.lateralOffset() > 0) {
+      add("lateral", millimetres(mechanism.lateralOffset()));
+    }
+    if (rodEnd != Mounts.RodEnd.EITHER) {
+      add("rod", wording.text("document.mounts.rod." + rodEnd.name().toLowerCase(Locale.ROOT)));
+    }
+    return pairs;
+  }
+
+  String about() {
+    String shifts = mechanism.kind() == Mechanism.Kind.TURNS ? "" : ".shifts";
+    return wording.text("document.mounts.about" + shifts);
+  }
+
+  private void points(Mounts mounts, Point moved, boolean turns) {
+    add("frame", point(mounts.frame()));
+    add("moving." + start(turns), point(mounts.moving()));
+    add("moving." + stop(turns), point(moved));
+  }
+
+  private static String start(boolean turns) {
+    return turns ? "closed" : "lowest";
+  }
+
+  private static String stop(boolean turns) {
+    return turns ? "open" : "highest";
+  }
+
+  private String point(Point point) {
+    return wording.text(
+        "document.point",
+        wording.number(Unit.MILLIMETRE.of(point.x()), 1),
+        wording.number(Unit.MILLIMETRE.of(point.y()), 1));
+  }
+
+  private String millimetres(double metres) {
+    return wording.quantity(metres, Unit.MILLIMETRE, 1);
+  }
+
+  private void add(String name, String value) {
+    pairs.add(new String[] {wording.text("document.mounts." + name), value});
+  }
+}

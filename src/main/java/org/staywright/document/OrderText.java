@@ -1,0 +1,136 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.NEWTON;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.staywright.job.Alternate;
+import org.staywright.job.Item;
+import org.staywright.job.ListedJob;
+import org.staywright.job.Misfit;
+import org.staywright.job.OrderLine;
+import org.staywright.job.PartsList;
+import org.staywright.part.Price;
+import org.staywright.part.Transport;
+import org.staywright.wording.FitText;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/** Sentences of orders, the same in every form of a list. */
+public final class OrderText {
+
+  private final Wording wording;
+  private final PartText parts;
+
+  public OrderText(Wording wording) {
+    this.wording = wording;
+    this.parts = PartText.in(wording);
+  }
+
+  /** What a supplier can act on. */
+  String describe(Item item) {
+    return item.part() != null ? parts.specify(item.part()) : parts.specify(item.fitting());
+  }
+
+  /** What belongs to a list but is not in the range. */
+  List<String> unmatched(PartsList list) {
+    return list.unmatched().stream()
+        .map(
+            missing ->
+                wording.text(
+                    "document.note.unmatched",
+                    parts.name("fitting", missing.type()),
+                    missing.beside()))
+        .toList();
+  }
+
+  /** For every job whose part does not fit, why. */
+  public List<String> marks(PartsList list) {
+    return list.jobs().stream().map(this::mark).filter(Objects::nonNull).toList();
+  }
+
+  /** Null where the part fits. */
+  String mark(ListedJob job) {
+    return mark(job.wanted().job(), job.wanted().outfit().part().number(), job.wanted().misfit());
+  }
+
+  String mark(String job, String part, Misfit misfit) {
+    return misfit == null
+        ? null
+        : wording.text("document.chosen-although", job, part, reasons(misfit));
+  }
+
+  String reasons(Misfit misfit) {
+    FitText text = FitText.in(wording);
+    return misfit.rejection() != null
+        ? wording.text("document.chosen-although.rejected", text.rejection(misfit.rejection()))
+        : misfit.blockers().stream()
+            .map(b -> text.blocker(b, b.code().unit(misfit.kind())))
+            .collect(Collectors.joining("; "));
+  }
+
+  /** What a buyer should know of a line beside its figures. */
+  List<String> notes(OrderLine line) {
+    List<String> notes = new ArrayList<>();
+    if (line.matched() > 1) {
+      notes.add(wording.text("document.note.batch", line.matched()));
+    }
+    terms(line, notes);
+    LineFigures figures = LineFigures.of(line);
+    if (line.item().part() != null) {
+      if (line.alternate() != null) {
+        notes.add(alternate(line.alternate()));
+      }
+      notes.add(transport(line, figures));
+      if (figures.shelfYears() != null) {
+        String years = wording.shortest(figures.shelfYears().doubleValue(), 1);
+        notes.add(wording.text("document.note.shelf", years));
+      }
+    }
+    return notes;
+  }
+
+  private void terms(OrderLine line, List<String> notes) {
+    Price price = line.item().offer().price();
+    if (price == null) {
+      return;
+    }
+    String least = wording.number(price.minimum(), 0);
+    String multiple = wording.number(price.orderMultiple(), 0);
+    String pack = wording.number(price.pack(), 0);
+    if (line.quantity() > line.needed()) {
+      String needed = wording.number(line.needed(), 0);
+      notes.add(wording.text("document.note.rounded", needed, least, multiple, pack));
+    } else if (price.minimum() > 1 || price.orderMultiple() > 1 || price.pack() > 1) {
+      notes.add(wording.text("document.note.terms", least, multiple, pack));
+    }
+  }
+
+  private String alternate(Alternate alternate) {
+    boolean compared = alternate.openMore() != null && alternate.closeMore() != null;
+    return wording.text(
+        "document.note.alternate" + (compared ? "" : ".alone"),
+        alternate.part(),
+        wording.number(alternate.stock(), 0),
+        wording.quantity(Math.max(0, alternate.handOpenMax()), NEWTON, 0),
+        wording.quantity(Math.max(0, alternate.handCloseMax()), NEWTON, 0),
+        compared ? signed(alternate.openMore()) : "",
+        compared ? signed(alternate.closeMore()) : "");
+  }
+
+  private String signed(double newtons) {
+    String shown = wording.quantity(newtons, NEWTON, 1);
+    return newtons < 0 || shown.startsWith("0.0") ? shown : "+" + shown;
+  }
+
+  private String transport(OrderLine line, LineFigures figures) {
+    return wording.text(
+        "document.note.transport." + (figures.withinTransport() ? "met" : "missed"),
+        wording.shortest(figures.gasSpace().doubleValue(), 4),
+        wording.shortest(figures.charge().doubleValue(), 1),
+        wording.shortest(figures.product().doubleValue(), 2),
+        Transport.of(line.item().part()).burstFactor());
+  }
+}

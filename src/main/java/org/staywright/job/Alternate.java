@@ -1,0 +1,86 @@
+package org.staywright.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.part.Range;
+
+/**
+ * The next best fit on the shelf in place of a chosen part, as many to a set.
+ *
+ * @param part number of the spring
+ * @param stock pieces on the shelf
+ * @param handOpenMax largest hand force opening, nominal, N
+ * @param handCloseMax largest hand force closing, nominal, N
+ * @param openMore that more than the chosen part's opening, N; null where that one has no figures
+ * @param closeMore the same closing
+ */
+public record Alternate(
+    String part,
+    int stock,
+    double handOpenMax,
+    double handCloseMax,
+    Double openMore,
+    Double closeMore) {
+
+  /** So many of the best are looked at: beyond them nobody would go. */
+  private static final int LOOKED_AT = 50;
+
+  /**
+   * All that could take the place, the best first.
+   *
+   * @param chosen as assessed, null where it has no figures
+   */
+  static List<Alternate> of(Job job, Range range, Choice choice, Fit chosen) {
+    Ranking ranking = Ranking.of(range, job.fromShelf(choice.count(), LOOKED_AT));
+    return ranking.fits().stream()
+        .filter(fit -> !fit.part().number().equals(choice.part()))
+        .map(fit -> compared(fit, chosen))
+        .toList();
+  }
+
+  private static Alternate compared(Fit fit, Fit chosen) {
+    double open = fit.figures().handOpenMax();
+    double close = fit.figures().handCloseMax();
+    return new Alternate(
+        fit.part().number(),
+        fit.part().offer().stock(),
+        open,
+        close,
+        chosen == null ? null : open - chosen.figures().handOpenMax(),
+        chosen == null ? null : close - chosen.figures().handCloseMax());
+  }
+
+  /** The first that does in every job of a line and is there in its number. */
+  static Alternate common(List<List<Alternate>> jobs, int needed) {
+    for (Alternate first : jobs.get(0)) {
+      List<Alternate> same = new ArrayList<>();
+      for (List<Alternate> job : jobs) {
+        Optional<Alternate> found = job.stream().filter(a -> a.part.equals(first.part)).findFirst();
+        found.ifPresent(same::add);
+      }
+      if (first.stock >= needed && same.size() == jobs.size()) {
+        return same.stream().reduce(Alternate::harder).orElseThrow();
+      }
+    }
+    return null;
+  }
+
+  /** What is asked of the hand at most where it serves in two jobs. */
+  private Alternate harder(Alternate other) {
+    return new Alternate(
+        part,
+        stock,
+        Math.max(handOpenMax, other.handOpenMax),
+        Math.max(handCloseMax, other.handCloseMax),
+        more(openMore, other.openMore),
+        more(closeMore, other.closeMore));
+  }
+
+  private static Double more(Double one, Double other) {
+    return one == null || other == null ? null : Double.valueOf(Math.max(one, other));
+  }
+}

@@ -1,0 +1,39 @@
+package org.staywright.job;
+
+import java.util.List;
+import org.staywright.fit.Assessment;
+import org.staywright.fit.Blocker;
+import org.staywright.fit.Job;
+import org.staywright.fit.Rejection;
+import org.staywright.mechanism.Mechanism;
+
+/**
+ * Why a chosen part does not fit its job.
+ *
+ * @param rejection where it is out altogether, else null
+ * @param blockers what it misses
+ * @param kind of the job's mechanism, which tells the units
+ */
+public record Misfit(Rejection rejection, List<Blocker> blockers, Mechanism.Kind kind) {
+
+  public Misfit {
+    blockers = List.copyOf(blockers);
+  }
+
+  /** Null where the part fits. */
+  static Misfit of(Job job, Assessment assessment) {
+    Mechanism.Kind kind = job.mechanism().kind();
+    if (assessment.rejection() != null) {
+      return new Misfit(assessment.rejection(), List.of(), kind);
+    }
+    List<Blocker> blockers = assessment.fit().blockedBy();
+    return blockers.isEmpty() ? null : new Misfit(null, blockers, kind);
+  }
+
+  /** Names of the reasons. */
+  String codes() {
+    return rejection != null
+        ? rejection.code()
+        : String.join(", ", blockers.stream().map(blocker -> blocker.code().code()).toList());
+  }
+}

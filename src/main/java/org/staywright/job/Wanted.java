@@ -1,0 +1,33 @@
+package org.staywright.job;
+
+import java.util.List;
+import org.staywright.part.Fitting;
+
+/**
+ * Sets that are wanted for one job.
+ *
+ * @param job its name
+ * @param outfit one set
+ * @param sets of it
+ * @param spares of each piece beyond the sets
+ * @param range of fittings that studs, clips and brackets are taken from
+ * @param revision of the stock it is all from
+ * @param years of service of a set
+ * @param misfit why the part does not fit, null where it does
+ * @param alternates to the spring, the best first
+ */
+public record Wanted(
+    String job,
+    Outfit outfit,
+    int sets,
+    int spares,
+    List<Fitting> range,
+    int revision,
+    double years,
+    Misfit misfit,
+    List<Alternate> alternates) {
+
+  Outfit.Bill bill() {
+    return outfit.bill(range, revision);
+  }
+}

@@ -1,0 +1,69 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.staywright.document.PartsListCsv;
+import org.staywright.document.PartsListJson;
+import org.staywright.document.PartsListPdf;
+import org.staywright.document.PartsListXlsx;
+import org.staywright.form.JsonText;
+import org.staywright.form.ListRequest;
+import org.staywright.job.Jobs;
+import org.staywright.job.Ordering;
+import org.staywright.job.PartsList;
+import org.staywright.wording.Wording;
+
+/** One parts list for several jobs, like parts added up. */
+@Path("/api/v1")
+@Consumes(MediaType.APPLICATION_JSON)
+public class CommonListResource {
+
+  private final Jobs jobs;
+  private final Ordering ordering;
+  private final Wording wording = Wording.english();
+
+  CommonListResource(Jobs jobs, Ordering ordering) {
+    this.jobs = jobs;
+    this.ordering = ordering;
+  }
+
+  @POST
+  @Path("parts-lists.json")
+  @Produces(MediaType.APPLICATION_JSON)
+  public ObjectNode json(byte[] body, UriInfo uri) {
+    return PartsListJson.of(list(body, uri), wording);
+  }
+
+  @POST
+  @Path("parts-lists.csv")
+  @Produces(PartsListResource.CSV)
+  public Response csv(byte[] body, UriInfo uri) {
+    return PartsListResource.attached(PartsListCsv.of(list(body, uri), wording), "parts-list.csv");
+  }
+
+  @POST
+  @Path("parts-lists.xlsx")
+  @Produces(PartsListResource.XLSX)
+  public Response xlsx(byte[] body, UriInfo uri) {
+    return PartsListResource.attached(
+        PartsListXlsx.of(list(body, uri), wording), "parts-list.xlsx");
+  }
+
+  @POST
+  @Path("parts-lists.pdf")
+  @Produces(PartsListResource.PDF)
+  public Response pdf(byte[] body, UriInfo uri) {
+    return PartsListResource.shown(PartsListPdf.of(list(body, uri), wording), "parts-list.pdf");
+  }
+
+  private PartsList list(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    return ordering.list(ordering.chosen(jobs.all(ListRequest.read(JsonText.read(body)))));
+  }
+}

@@ -1,0 +1,44 @@
+package org.staywright.wording;
+
+import org.staywright.fit.Blocker;
+import org.staywright.fit.Rejection;
+import org.staywright.unit.Unit;
+
+/** Verdicts in words. */
+public final class FitText {
+
+  private final Wording wording;
+
+  private FitText(Wording wording) {
+    this.wording = wording;
+  }
+
+  public static FitText in(Wording wording) {
+    return new FitText(wording);
+  }
+
+  public String rejection(Rejection rejection) {
+    return wording.text("fit.rejection." + rejection.code());
+  }
+
+  /**
+   * What is missed, with as many decimals as it takes to tell the two numbers apart.
+   *
+   * @param unit of both, null for a plain ratio
+   */
+  public String blocker(Blocker blocker, Unit unit) {
+    int decimals = unit == null ? 2 : 0;
+    while (decimals < 6
+        && shown(blocker.needed(), unit, decimals).equals(shown(blocker.has(), unit, decimals))) {
+      decimals++;
+    }
+    return wording.text(
+        "fit.blocker." + blocker.code().code(),
+        shown(blocker.needed(), unit, decimals),
+        shown(blocker.has(), unit, decimals));
+  }
+
+  private String shown(double si, Unit unit, int decimals) {
+    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+  }
+}

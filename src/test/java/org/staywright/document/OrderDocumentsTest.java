@@ -1,0 +1,148 @@
+package org.staywright.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.document.Stocked.ENGLISH;
+import static org.staywright.document.Stocked.RANGE;
+
+import com.lowagie.text.pdf.PdfReader;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.caution.Caution;
+import org.staywright.caution.Cautions;
+import org.staywright.job.Chosen;
+import org.staywright.job.OrderLine;
+import org.staywright.job.Orders;
+import org.staywright.job.PartsList;
+import org.staywright.wording.CautionText;
+
+/** Job sheets, requests for quotation and order lines read back. */
+class OrderDocumentsTest {
+
+  private static final Chosen LID = Orders.lid("Floor locker lid", RANGE);
+  private static final PartsList LIST = Orders.list(LID);
+
+  @Test
+  void theJobSheetIsTwoPagesWithMountsForcesVerdictsStepsAndSignatures() throws IOException {
+    byte[] pdf = JobSheet.pdf(LID, LIST, ENGLISH);
+    assertEquals(2, new PdfReader(pdf).getNumberOfPages());
+    String text = Printed.text(pdf);
+    assertTrue(text.contains("x 15.0, y −65.0"), text);
+    assertTrue(text.contains("x 360.0, y −11.0"), text);
+    assertTrue(text.contains("≤ 50.0 N"), text);
+    assertTrue(text.contains("Prop the flap"), text);
+    assertTrue(text.contains("Signature"), text);
+    for (OrderLine line : LIST.lines()) {
+      assertTrue(text.contains(line.item().number()), line.toString());
+    }
+  }
+
+  @Test
+  void theJobSheetStaysOnTwoPagesBelowAMark() throws IOException {
+    Chosen near = Orders.nearLid(RANGE);
+    byte[] pdf = JobSheet.pdf(near, Orders.list(near), ENGLISH);
+    assertEquals(2, new PdfReader(pdf).getNumberOfPages());
+    assertTrue(Printed.text(pdf).contains("missed"));
+  }
+
+  @Test
+  void theOpenMountIsTheClosedOneTurnedByTheOpeningAngle() throws IOException {
+    // 360·cos 80° + 11·sin 80° = 73.3, 360·sin 80° − 11·cos 80° = 352.6
+    String text = Printed.text(JobSheet.pdf(LID, LIST, ENGLISH));
+    assertTrue(text.contains("x 73.3, y 352.6"), text);
+  }
+
+  @Test
+  void theJobSheetCarriesEveryCautionOfItsFigures() throws IOException {
+    String text = Printed.text(JobSheet.pdf(LID, LIST, ENGLISH));
+    List<Caution> cautions = Cautions.of(LID.job(), LID.fit());
+    assertTrue(cautions.size() >= 10, cautions.toString());
+    for (Caution caution : cautions) {
+      assertTrue(text.contains(Printed.spaced(CautionText.in(ENGLISH).sentence(caution))), text);
+    }
+  }
+
+  @Test
+  void aPartThatDoesNotFitIsMarkedOnEveryPageOfEveryDocument() throws IOException {
+    for (Chosen misfit : List.of(Orders.nearLid(RANGE), Orders.outLid(RANGE))) {
+      PartsList list = Orders.list(misfit);
+      for (byte[] pdf :
+          List.of(
+              JobSheet.pdf(misfit, list, ENGLISH),
+              PartsListPdf.of(list, ENGLISH),
+              QuotationRequest.pdf(list, ENGLISH))) {
+        PdfReader reader = new PdfReader(pdf);
+        for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+          String text = Printed.page(reader, page);
+          assertTrue(text.contains("chosen although: "), "page " + page + ": " + text);
+        }
+      }
+      assertTrue(OrderLines.of(list, ENGLISH).contains("chosen although: "));
+      assertTrue(PartsListCsv.of(list, ENGLISH).contains("chosen although: "));
+      assertTrue(
+          PartsListJson.of(list, ENGLISH)
+              .at("/jobs/0/chosenAlthough")
+              .textValue()
+              .contains("chosen although: "));
+    }
+    assertFalse(Printed.text(JobSheet.pdf(LID, LIST, ENGLISH)).contains("chosen although"));
+  }
+
+  @Test
+  void aRequestForQuotationHasNoPricesOfOursAndRoomForTheirs() throws IOException {
+    String text = Printed.text(QuotationRequest.pdf(LIST, ENGLISH));
+    assertFalse(text.contains(ENGLISH.money(LIST.lines().get(0).unitPrice())), text);
+    assertTrue(text.contains("Your price, each"), text);
+    assertTrue(text.contains("Offer valid until"), text);
+    assertTrue(text.contains("From"), text);
+  }
+
+  @Test
+  void orderLinesPasteIntoAMail() {
+    String text = OrderLines.of(LIST, ENGLISH);
+    OrderLine first = LIST.lines().get(0);
+    assertTrue(text.startsWith("Order lines: Floor locker lid\n"), text);
+    assertTrue(text.contains("1. " + first.quantity() + " pcs. " + first.item().number()), text);
+    assertTrue(text.contains("Total " + ENGLISH.money(LIST.total()) + " EUR net"), text);
+    assertFalse(text.contains("\u00a0"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<b>Lid</b> & \"more\"",
+        "Люк пола, кладовая",
+        "Καπάκι δαπέδου",
+        "Bodenklappe größer als üblich – ½ m²",
+        "=HYPERLINK(\"x\")"
+      })
+  void namesOfManyAlphabetsAndAngleBracketsArePrintedAsTheyAre(String name) throws IOException {
+    Chosen lid = Orders.lid(name, RANGE);
+    PartsList list = Orders.list(lid);
+    assertTrue(Printed.text(JobSheet.pdf(lid, list, ENGLISH)).contains(name));
+    assertTrue(Printed.text(PartsListPdf.of(list, ENGLISH)).contains(name));
+    assertTrue(OrderLines.of(list, ENGLISH).contains(name));
+  }
+
+  @Test
+  void aSignThatTheTypeLacksIsShownAsABox() throws IOException {
+    PartsList list = Orders.list(Orders.lid("Lid 床蓋 \uD83D\uDEE0 end", RANGE));
+    String text = Printed.text(PartsListPdf.of(list, ENGLISH));
+    assertTrue(text.contains("Lid □□ □ end"), text);
+    assertEquals("□", Typeface.BOLD.shown("床"));
+    assertEquals("Lid", Typeface.BOLD.shown("Lid"));
+  }
+
+  @Test
+  void aNameOfTwoHundredLettersStaysOnThePage() throws IOException {
+    for (String name : List.of("W".repeat(200), "Lid and frame ".repeat(14).strip())) {
+      Chosen lid = Orders.lid(name, RANGE);
+      byte[] pdf = JobSheet.pdf(lid, Orders.list(lid), ENGLISH);
+      assertTrue(new PdfReader(pdf).getNumberOfPages() <= 3, name);
+    }
+  }
+}
