@@ -28,11 +28,7 @@ final class Grid {
 
   Grid(List<Head> heads) {
     this.heads = heads;
-    float[] widths = new float[heads.size()];
-    for (int i = 0; i < widths.length; i++) {
-      widths[i] = heads.get(i).width();
-    }
-    table = new PdfPTable(widths);
+    table = new PdfPTable(widths(heads));
     table.setWidthPercentage(100);
     table.setSplitRows(true);
     table.setSplitLate(true);
@@ -46,6 +42,14 @@ final class Grid {
       table.addCell(cell);
     }
     table.setHeaderRows(1);
+  }
+
+  private static float[] widths(List<Head> heads) {
+    float[] widths = new float[heads.size()];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = heads.get(i).width();
+    }
+    return widths;
   }
 
   PdfPTable table() {
@@ -73,17 +77,38 @@ final class Grid {
     }
   }
 
-  /** A row with small print under one of its cells. */
+  /** A row with small print below it, from one of its cells to the right; both stay together. */
   void row(List<String> cells, int under, List<String> notes, Color colour) {
-    for (int i = 0; i < cells.size(); i++) {
-      PdfPCell cell = cell(Typeface.REGULAR, cells.get(i), SIZE, Paper.INK, heads.get(i).number());
-      if (i == under && !notes.isEmpty()) {
-        String small = '\n' + String.join("\n", notes);
-        cell.getPhrase().add(Typeface.REGULAR.phrase(small, SMALL, LEADING * SMALL, colour));
-        Typeface.REGULAR.direct(cell, cells.get(i) + small);
-      }
-      table.addCell(cell);
+    if (notes.isEmpty()) {
+      row(cells);
+      return;
     }
+    PdfPTable whole = new PdfPTable(widths(heads));
+    for (int i = 0; i < cells.size(); i++) {
+      boolean number = heads.get(i).number();
+      PdfPCell cell = cell(Typeface.REGULAR, cells.get(i), SIZE, Paper.INK, number);
+      cell.setBorder(Rectangle.NO_BORDER);
+      cell.setPaddingBottom(1);
+      whole.addCell(cell);
+    }
+    if (under > 0) {
+      PdfPCell before = cell(Typeface.REGULAR, "", SMALL, colour, false);
+      before.setBorder(Rectangle.NO_BORDER);
+      before.setColspan(under);
+      whole.addCell(before);
+    }
+    PdfPCell small = cell(Typeface.REGULAR, String.join(" ", notes), SMALL, colour, false);
+    small.setBorder(Rectangle.NO_BORDER);
+    small.setPaddingTop(0);
+    small.setColspan(cells.size() - under);
+    whole.addCell(small);
+    PdfPCell row = new PdfPCell(whole);
+    row.setColspan(cells.size());
+    row.setPadding(0);
+    row.setBorder(Rectangle.BOTTOM);
+    row.setBorderColor(Paper.FAINT);
+    row.setBorderWidth(0.5f);
+    table.addCell(row);
   }
 
   /** A row of empty boxes to write in. */

@@ -19,10 +19,10 @@ public final class JobSheet {
   private static final int STEPS = 8;
 
   /** Heights that leave room for the figures on the first page, pt; lower below a mark. */
-  private static final double VIEW = 165;
+  private static final double VIEW = 230;
 
-  private static final double LOW_VIEW = 125;
-  private static final double CHART = 142;
+  private static final double LOW_VIEW = 195;
+  private static final double CHART = 165;
 
   private final Chosen chosen;
   private final Job job;
@@ -56,12 +56,14 @@ public final class JobSheet {
             chosen.choice().count(),
             chosen.part().number(),
             PartText.in(wording).describe(chosen.part())));
-    sheet.drawing(SideView.of(job, fit, wording), chosen.misfit() == null ? VIEW : LOW_VIEW);
     double end = fit == null ? job.mechanism().end() : fit.figures().openingAngle();
     MountTable mounts = new MountTable(job.mechanism(), end, wording);
-    sheet.heading(wording.text("document.mounts"));
-    sheet.pairs(mounts.pairs(chosen.choice().rodEndAt()));
-    sheet.note(mounts.about());
+    sheet.beside(
+        SideView.of(job, fit, wording),
+        chosen.misfit() == null ? VIEW : LOW_VIEW,
+        wording.text("document.mounts"),
+        mounts.pairs(chosen.choice().rodEndAt()),
+        mounts.about());
     if (fit == null) {
       Misfit misfit = chosen.misfit();
       String reasons = new OrderText(wording).reasons(misfit);
@@ -77,8 +79,8 @@ public final class JobSheet {
           CHART);
       sheet.heading(wording.text("document.requirements"));
       sheet.grid(new Asked(job, fit, wording).grid());
+      sheet.newPage();
     }
-    sheet.newPage();
     sheet.heading(wording.text("document.order-lines"));
     sheet.grid(lines());
     new OrderText(wording).unmatched(list).forEach(sheet::note);

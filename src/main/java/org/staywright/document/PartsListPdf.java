@@ -16,11 +16,20 @@ public final class PartsListPdf {
   private final PartsList list;
   private final Wording wording;
   private final OrderText text;
+  private final String currency;
+  private final List<Printed> printed = new ArrayList<>();
+
+  /** A line in words: made once, as a list is laid out twice to know its pages. */
+  private record Printed(List<String> cells, List<String> notes) {}
 
   private PartsListPdf(PartsList list, Wording wording) {
     this.list = list;
     this.wording = wording;
     this.text = new OrderText(wording);
+    this.currency = list.currency();
+    for (OrderLine line : list.lines()) {
+      printed.add(new Printed(cells(printed.size() + 1, line), text.notes(line)));
+    }
   }
 
   public static byte[] of(PartsList list, Wording wording) {
@@ -55,16 +64,13 @@ public final class PartsListPdf {
                 head("position", 4, false),
                 head("part-number", 12, false),
                 head("description", 41, false),
-                head("quantity", 7, true),
+                head("quantity", 8, true),
                 head("unit-price", 9, true),
                 head("line-total", 10, true),
                 head("stock", 7, true),
                 head("lead", 6, true),
                 head("line-mass-kg", 10, true)));
-    int position = 1;
-    for (OrderLine line : list.lines()) {
-      grid.row(cells(position++, line), 2, text.notes(line), Paper.SOFT);
-    }
+    printed.forEach(line -> grid.row(line.cells(), 2, line.notes(), Paper.SOFT));
     grid.sum(
         List.of(
             "",
@@ -81,14 +87,14 @@ public final class PartsListPdf {
 
   private List<String> cells(int position, OrderLine line) {
     Price price = line.item().offer().price();
-    String currency = price == null || list.currency() != null ? "" : '\u00a0' + price.currency();
+    String own = price == null || currency != null ? "" : '\u00a0' + price.currency();
     return List.of(
         Integer.toString(position),
         line.item().number(),
         text.describe(line.item()),
         wording.number(line.quantity(), 0),
-        money(line.unitPrice()) + currency,
-        money(line.total()) + currency,
+        money(line.unitPrice()) + own,
+        money(line.total()) + own,
         wording.number(line.item().offer().stock(), 0),
         wording.text("document.days-short", line.leadTimeDays()),
         wording.exact(line.mass()));
@@ -97,7 +103,7 @@ public final class PartsListPdf {
   private List<String[]> terms() {
     List<String[]> terms = new ArrayList<>();
     String unknown = wording.text("document.terms.unknown");
-    terms.add(pair("document.terms.currency", list.currency() == null ? unknown : list.currency()));
+    terms.add(pair("document.terms.currency", currency == null ? unknown : currency));
     terms.add(pair("document.terms.vat", wording.text("document.terms.net")));
     terms.add(
         pair(

@@ -37,6 +37,7 @@ public final class QuotationRequest {
     for (String what : List.of("batch", "transport", "equal")) {
       sheet.note("– " + wording.text("document.quotation.declare." + what));
     }
+    sheet.heading(text("signed"));
     sheet.grid(signature());
   }
 

@@ -34,6 +34,9 @@ final class Sheet {
   /** A heading with less than this below it starts a new page, pt. */
   private static final float LEAST = 80;
 
+  /** Share of the page that a drawing with facts beside it takes. */
+  private static final float LEFT = 0.56f;
+
   private static final String AUTHOR = "Staywright";
 
   /**
@@ -157,8 +160,35 @@ final class Sheet {
 
   /** A drawing as wide as the page or as high as allowed. */
   void drawing(Drawing drawing, double most) {
+    PdfPTable table = table(1);
+    table.addCell(picture(drawing, document.right() - document.left(), most));
+    add(table);
+  }
+
+  /** A drawing with facts to its right: a heading, a pair a row, a note. */
+  void beside(Drawing drawing, double most, String heading, List<String[]> pairs, String note) {
+    PdfPTable facts = table(56, 44);
+    facts.addCell(across(heading, Typeface.BOLD, Paper.MILD));
+    pairs.forEach(pair -> pair(facts, pair));
+    facts.addCell(across(note, Typeface.REGULAR, Paper.SOFT));
+    PdfPCell right = new PdfPCell(facts);
+    right.setBorder(Rectangle.NO_BORDER);
+    right.setVerticalAlignment(Element.ALIGN_MIDDLE);
+    PdfPTable table = table(100 * LEFT, 100 * (1 - LEFT));
+    table.addCell(picture(drawing, LEFT * (document.right() - document.left()), most));
+    table.addCell(right);
+    add(table);
+  }
+
+  private static PdfPCell across(String text, Typeface face, Color colour) {
+    PdfPCell cell = cell(text, face, colour);
+    cell.setBorder(Rectangle.NO_BORDER);
+    cell.setColspan(2);
+    return cell;
+  }
+
+  private static PdfPCell picture(Drawing drawing, double width, double most) {
     Box box = drawing.box();
-    double width = document.right() - document.left();
     double scale = Math.min(width / box.width(), most / box.height());
     PdfPCell cell = new PdfPCell();
     cell.setBorder(Rectangle.NO_BORDER);
@@ -169,12 +199,10 @@ final class Sheet {
                     canvases[PdfPTable.TEXTCANVAS],
                     drawing,
                     at.getLeft() + (width - scale * box.width()) / 2,
-                    at.getBottom(),
+                    at.getTop() - scale * box.height(),
                     scale)
                 .draw());
-    PdfPTable table = table(1);
-    table.addCell(cell);
-    add(table);
+    return cell;
   }
 
   /** A table with a heading row that comes again on every page. */
