@@ -22,8 +22,8 @@ import org.staywright.wording.Wording;
  */
 final class ProfileView {
 
-  private static final double WIDTH = 34;
-  private static final double HEIGHT = 20;
+  private static final double WIDTH = 24;
+  private static final double HEIGHT = 17;
 
   /** More points than these would be a row of marks and no curve. */
   private static final int MARKED = 60;
@@ -51,7 +51,7 @@ final class ProfileView {
     double high = Arrays.stream(all).max().orElseThrow();
     plot =
         new Plot(
-            Axis.within(length[0], length[length.length - 1], 7),
+            Axis.within(length[0], length[length.length - 1], 5),
             Axis.around(low, high, 6),
             WIDTH,
             HEIGHT);

@@ -67,6 +67,9 @@ public final class FlatForm {
       }
       return list;
     }
+    if (kind instanceof Kind.Many many && many.of() instanceof Shape row) {
+      return FlatTable.rows(row, String.join("\n", texts), FlatForm::one);
+    }
     if (texts.size() > 1) {
       ArrayNode list = NODES.arrayNode();
       texts.forEach(list::add);

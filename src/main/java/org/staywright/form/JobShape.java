@@ -105,6 +105,10 @@ public final class JobShape {
     fields.put("load", required("load", load.shape()));
     if (!load.mounted()) {
       fields.remove("mounts");
+      Map<String, Field> requirements = new LinkedHashMap<>(REQUIREMENTS.fields());
+      requirements.remove("openStop");
+      fields.put(
+          "requirements", withDefaults("requirements", new Shape("requirements", requirements)));
     }
     return new Shape(JOB.name(), fields);
   }

@@ -6,24 +6,23 @@ import java.util.List;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.form.JobForm;
-import org.staywright.form.JobShape;
-import org.staywright.mechanism.HingedFlap;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.wording.Wording;
 
 /**
- * What a description of a flap gives.
+ * What a description of a job gives.
  *
  * @param query the job, its defaults filled in where it is sound
  * @param form with its faults
- * @param view the flap from the side, null while it is not sound
+ * @param view the mechanism from the side, null while it is not sound
  * @param ranking null while it is not sound
  */
 record Answer(JobQuery query, FormFields form, RawString view, RankingView ranking) {
 
-  static Answer to(JobQuery asked, Range range, Wording wording) {
+  static Answer to(JobQuery asked, Range range) {
+    Wording wording = asked.bench().wording();
     try {
       ObjectNode tree = JobForm.withDefaults(asked.tree());
       Job job = JobForm.read(tree);
@@ -41,6 +40,6 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
   }
 
   private static FormFields form(JobQuery query, List<Fault> faults, Wording wording) {
-    return new FormFields(wording, JobShape.of(HingedFlap.CODE), query.values(), faults);
+    return new FormFields(wording, query.bench().shape(), query.values(), faults);
   }
 }

@@ -9,6 +9,7 @@ import static org.staywright.unit.Unit.NEWTON_METRE;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.fit.Figures;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -22,7 +23,11 @@ final class FitFigures {
     this.wording = wording;
   }
 
-  static List<Figure> of(Figures figures, Wording wording) {
+  static List<Figure> of(Mechanism mechanism, Figures figures, Wording wording) {
+    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
+    Unit travel = turns ? DEGREE : MILLIMETRE;
+    Unit load = turns ? NEWTON_METRE : NEWTON;
+    double far = figures.openingAngle() - mechanism.start();
     FitFigures all = new FitFigures(wording);
     all.add("fit.figure.hand-open", figures.handOpenMax(), NEWTON, 0);
     all.add("fit.figure.hand-close", figures.handCloseMax(), NEWTON, 0);
@@ -32,16 +37,16 @@ final class FitFigures {
     if (figures.holdRatioOpen() != null) {
       all.add("fit.figure.hold-ratio", wording.number(figures.holdRatioOpen(), 2));
     }
-    all.add("fit.figure.opening-angle", figures.openingAngle(), DEGREE, 1);
-    all.add("fit.figure.self-opens", figures.selfOpensFrom(), DEGREE, 0);
-    all.add("fit.figure.stays", figures.staysFrom(), DEGREE, 0);
+    all.add("fit.figure.opening-angle", far, travel, 1);
+    all.add("fit.figure.self-opens", figures.selfOpensFrom(), travel, 0);
+    all.add("fit.figure.stays", figures.staysFrom(), travel, 0);
     double hold = figures.closedHold();
     String nominal = hold < 0 ? "fit.figure.closed-push" : "fit.figure.closed-hold";
-    all.add(nominal, Math.abs(hold), NEWTON_METRE, 1);
+    all.add(nominal, Math.abs(hold), load, 1);
     double strongHold = figures.closedHoldStrong();
     String strong =
         strongHold < 0 ? "fit.figure.closed-push-strong" : "fit.figure.closed-hold-strong";
-    all.add(strong, Math.abs(strongHold), NEWTON_METRE, 1);
+    all.add(strong, Math.abs(strongHold), load, 1);
     all.add("fit.figure.length-closed", figures.lengthClosed(), MILLIMETRE, 1);
     all.add("fit.figure.length-open", figures.lengthOpen(), MILLIMETRE, 1);
     all.add("fit.figure.length-min", figures.lengthMin(), MILLIMETRE, 1);

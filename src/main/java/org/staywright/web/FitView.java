@@ -43,7 +43,7 @@ public record FitView(
                 wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text))),
         Pictures.sideView(job, fit, wording),
         Pictures.handForces(job, fit, wording),
-        FitFigures.of(fit.figures(), wording),
+        FitFigures.of(job.mechanism(), fit.figures(), wording),
         CautionView.of(Cautions.of(job, fit), wording));
   }
 

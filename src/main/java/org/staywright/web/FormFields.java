@@ -2,10 +2,13 @@ package org.staywright.web;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.staywright.form.Field;
 import org.staywright.form.Kind;
@@ -24,6 +27,12 @@ public final class FormFields {
   /** Brought up to date with the ranking that it belongs to. */
   private static final String RANK_BY = "rankBy";
 
+  /** A member of an entry of a list. */
+  private static final Pattern ENTRY = Pattern.compile(".*/(\\d{1,9})/(\\w+)");
+
+  /** Faults said of one field; more of a kind tell nothing new. */
+  private static final int MOST_SAID = 5;
+
   private static final List<String> USUAL_COUNTS = List.of("1", "2", "3", "4");
 
   private final Wording wording;
@@ -35,19 +44,36 @@ public final class FormFields {
     this.wording = wording;
     this.shape = shape;
     this.typed = typed;
+    Map<String, Integer> said = new HashMap<>();
     for (Fault fault : found) {
       String name = name(fault.where());
-      faults.merge(name, wording.fault(fault.at(label(name))), (one, other) -> one + " " + other);
+      if (said.merge(name, 1, Integer::sum) <= MOST_SAID) {
+        String sentence = wording.fault(fault.at(place(fault.where())));
+        faults.merge(name, sentence, (one, other) -> one + " " + other);
+      }
     }
   }
 
   /** "#/load/centreOfMassMm/x" to "load.centreOfMassMm.x"; an entry of a list to the list. */
   private static String name(String pointer) {
-    return pointer.replaceFirst("^#?/?", "").replaceFirst("/\\d+$", "").replace('/', '.');
+    return pointer.replaceFirst("^#?/?", "").replaceFirst("/\\d+(/.*)?$", "").replace('/', '.');
+  }
+
+  /** A field by its label; in a table also which entry and what of it. */
+  private String place(String pointer) {
+    String name = name(pointer);
+    Matcher entry = ENTRY.matcher(pointer);
+    if (!entry.matches()) {
+      return label(name);
+    }
+    int number = Integer.parseInt(entry.group(1)) + 1;
+    return wording.text(
+        "page.entry", label(name), wording.number(number, 0), label(name + "." + entry.group(2)));
   }
 
   private String label(String name) {
-    return shape.field(name).isEmpty() ? name : wording.text("page.field." + name);
+    String key = "page.field." + name;
+    return wording.knows(key) ? wording.text(key) : name;
   }
 
   /** Fields that are wrong, in the order found. */

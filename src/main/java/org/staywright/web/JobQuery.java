@@ -7,30 +7,49 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.form.FlatForm;
-import org.staywright.form.JobShape;
+import org.staywright.form.FlatTable;
 import org.staywright.form.Shape;
 
 /**
  * A job as it travels in a query: dotted names with texts, as typed.
  *
+ * @param bench it is described on
  * @param values of the fields a job has
  * @param saved number of the saved job it came from, "" for none
  */
-record JobQuery(Map<String, List<String>> values, String saved) {
+record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
 
   private static final String SAVED = "saved";
+  private static final String TYPE = "load.type";
 
   /** One name with one value, as a hidden field carries it. */
   record Pair(String name, String value) {}
 
+  /** Of the bench that its type of load belongs to. */
   static JobQuery of(Map<String, List<String>> parameters) {
-    String saved = parameters.getOrDefault(SAVED, List.of("")).get(0);
-    return new JobQuery(known(JobShape.JOB, parameters), saved);
+    return of(Bench.of(parameters.getOrDefault(TYPE, List.of("")).get(0)), parameters);
+  }
+
+  /** Of a bench, whatever type of load it names. */
+  static JobQuery of(Bench bench, Map<String, List<String>> parameters) {
+    Map<String, List<String>> values = known(bench.shape(), parameters);
+    if (!values.isEmpty()) {
+      values.put(TYPE, List.of(bench.type()));
+    }
+    return new JobQuery(bench, values, parameters.getOrDefault(SAVED, List.of("")).get(0));
   }
 
   /** The same job as a document has it. */
   static JobQuery of(JsonNode tree, String saved) {
-    return new JobQuery(known(JobShape.JOB, flat(tree)), saved);
+    JobQuery query = of(flat(tree));
+    return new JobQuery(query.bench, query.values, saved);
+  }
+
+  /** The same with another value. */
+  JobQuery with(String name, String value) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(values);
+    changed.put(name, List.of(value));
+    return new JobQuery(bench, changed, saved);
   }
 
   /** What a shape knows; whatever else an address or a form carries is left out. */
@@ -57,6 +76,10 @@ record JobQuery(Map<String, List<String>> values, String saved) {
       String prefix = name.isEmpty() ? "" : name + ".";
       node.properties().forEach(e -> flatten(prefix + e.getKey(), e.getValue(), values));
     } else if (node.isArray()) {
+      if (node.path(0).isObject()) {
+        values.put(name, List.of(FlatTable.text(node)));
+        return;
+      }
       List<String> texts = new ArrayList<>();
       node.forEach(each -> texts.add(each.asText()));
       values.put(name, texts);
@@ -70,11 +93,11 @@ record JobQuery(Map<String, List<String>> values, String saved) {
   }
 
   ObjectNode tree() {
-    return FlatForm.tree(JobShape.JOB, values);
+    return FlatForm.tree(bench.shape(), values);
   }
 
   /** All of it, for a form to carry along unseen. */
-  List<Pair> pairs() {
+  public List<Pair> pairs() {
     return all().entrySet().stream()
         .flatMap(e -> e.getValue().stream().map(value -> new Pair(e.getKey(), value)))
         .filter(pair -> !pair.value().isEmpty())
@@ -83,7 +106,7 @@ record JobQuery(Map<String, List<String>> values, String saved) {
 
   /** Of the page that shows this job. */
   String address() {
-    return new Address("/flap", all()).toString();
+    return new Address(bench.path(), all()).toString();
   }
 
   private Map<String, List<String>> all() {

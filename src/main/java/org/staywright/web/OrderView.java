@@ -58,7 +58,8 @@ public record OrderView(
       String total,
       String lead) {}
 
-  static OrderView of(Chosen chosen, Ordering ordering, Wording wording) {
+  static OrderView of(Chosen chosen, Ordering ordering, Wording plain) {
+    Wording wording = plain.about(chosen.job().mechanism().code());
     PartsList list = ordering.list(List.of(chosen));
     Choice choice = chosen.choice();
     Fit fit = chosen.fit();

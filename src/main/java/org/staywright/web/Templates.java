@@ -13,14 +13,22 @@ final class Templates {
 
   static native TemplateInstance start(List<JobsView.Row> jobs);
 
-  static native TemplateInstance flap(
-      FormFields form, String saved, RawString view, RankingView ranking, boolean live);
+  static native TemplateInstance bench(
+      Bench bench,
+      JobQuery query,
+      FormFields form,
+      RawString view,
+      RankingView ranking,
+      boolean live,
+      List<String> misread);
 
-  static native TemplateInstance live(FormFields form, RawString view, RankingView ranking);
+  static native TemplateInstance live(
+      Bench bench, JobQuery query, FormFields form, RawString view, RankingView ranking);
 
-  static native TemplateInstance fit(List<JobQuery.Pair> job, String back, FitView fit);
+  static native TemplateInstance fit(
+      Bench bench, List<JobQuery.Pair> job, String back, FitView fit);
 
-  static native TemplateInstance detail(FitView fit);
+  static native TemplateInstance detail(Bench bench, FitView fit);
 
   static native TemplateInstance part(PartView part);
 

@@ -49,14 +49,18 @@ public record Verdict(String kind, String sentence, String books) {
   static String sentence(Fit fit, Wording wording) {
     Double hold = fit.figures().holdRatioOpen();
     String hand = wording.quantity(Math.max(0, fit.figures().handForce()), NEWTON, 0);
-    String key = hold == null ? "page.verdict.fits-unloaded" : "page.verdict.fits";
+    String key =
+        hold == null
+            ? "page.verdict.fits-unloaded"
+            : hold < 1 ? "page.verdict.fits-eased" : "page.verdict.fits";
+    double percent = hold == null ? 0 : hold < 1 ? hold : hold - 1;
     return wording.text(
         key,
         fit.count(),
         force(fit, wording),
         fit.part().number(),
         hand,
-        hold == null ? "" : wording.number(100 * (hold - 1), 0));
+        wording.number(100 * percent, 0));
   }
 
   private static String none(Job job, Ranking ranking, Wording wording) {

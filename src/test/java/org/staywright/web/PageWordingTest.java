@@ -103,8 +103,18 @@ class PageWordingTest {
         properties.load(in);
       }
       keys.addAll(
-          properties.stringPropertyNames().stream().collect(Collectors.toCollection(TreeSet::new)));
+          properties.stringPropertyNames().stream()
+              .filter(key -> !isVariant(key, properties))
+              .collect(Collectors.toCollection(TreeSet::new)));
     }
     return keys;
+  }
+
+  /** The words of one mechanism beside the plain ones. */
+  private static boolean isVariant(String key, Properties properties) {
+    return Stream.of(Bench.values())
+        .map(bench -> "." + bench.type())
+        .filter(key::endsWith)
+        .anyMatch(type -> properties.containsKey(key.substring(0, key.length() - type.length())));
   }
 }

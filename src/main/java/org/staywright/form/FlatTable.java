@@ -1,0 +1,54 @@
+package org.staywright.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Iterator;
+import java.util.List;
+import java.util.StringJoiner;
+import java.util.function.BiFunction;
+
+/** A list of equal objects as a text field holds it: a line each, cells with commas between. */
+public final class FlatTable {
+
+  /** As typed or as pasted from a spreadsheet. */
+  private static final String BETWEEN = "[,;\\s]+";
+
+  private FlatTable() {}
+
+  /** The text of a list. */
+  public static String text(JsonNode list) {
+    StringJoiner lines = new StringJoiner("\n");
+    for (JsonNode row : list) {
+      StringJoiner cells = new StringJoiner(",");
+      row.forEach(cell -> cells.add(cell.asText()));
+      lines.add(cells.toString());
+    }
+    return lines.toString();
+  }
+
+  /**
+   * The list of a text; a first line that names the columns is passed over.
+   *
+   * @param row what a line is
+   * @param cell what a text in a field of some kind is
+   */
+  static ArrayNode rows(Shape row, String text, BiFunction<Kind, String, JsonNode> cell) {
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
+    List<Field> fields = List.copyOf(row.fields().values());
+    for (Iterator<String> lines = text.lines().iterator(); lines.hasNext(); ) {
+      String line = lines.next().strip();
+      // Whatever is too much stays in the last cell, which will not be a number then.
+      String[] cells = line.split(BETWEEN, fields.size());
+      if (line.isEmpty() || list.isEmpty() && cells[0].equals(fields.get(0).name())) {
+        continue;
+      }
+      ObjectNode object = list.addObject();
+      for (int i = 0; i < cells.length; i++) {
+        object.set(fields.get(i).name(), cell.apply(fields.get(i).kind(), cells[i]));
+      }
+    }
+    return list;
+  }
+}

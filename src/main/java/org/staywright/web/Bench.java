@@ -1,0 +1,66 @@
+package org.staywright.web;
+
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.staywright.form.JobShape;
+import org.staywright.form.Shape;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.wording.Wording;
+
+/** The pages on which a job is described, one for each mechanism. */
+public enum Bench {
+  FLAP(HingedFlap.CODE),
+  LIFT(StraightLift.CODE),
+  PROFILE(ForceProfile.CODE);
+
+  private final String type;
+  private final Shape shape;
+
+  Bench(String type) {
+    this.type = type;
+    this.shape = JobShape.of(type);
+  }
+
+  /** For a type of load; a flap for a word that is none. */
+  static Bench of(String type) {
+    return Stream.of(values()).filter(bench -> bench.type.equals(type)).findFirst().orElse(FLAP);
+  }
+
+  /** The type of load, as a job says it. */
+  public String type() {
+    return type;
+  }
+
+  /** Address of its page. */
+  public String path() {
+    return "/" + name().toLowerCase(Locale.ROOT);
+  }
+
+  public boolean flap() {
+    return this == FLAP;
+  }
+
+  public boolean lift() {
+    return this == LIFT;
+  }
+
+  public boolean profile() {
+    return this == PROFILE;
+  }
+
+  /** A sentence in the words of its mechanism. */
+  public String say(String key) {
+    return wording().text(key);
+  }
+
+  /** The fields of its jobs. */
+  Shape shape() {
+    return shape;
+  }
+
+  Wording wording() {
+    return Say.wording().about(type);
+  }
+}

@@ -1,0 +1,213 @@
+package org.staywright.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Straight lift and force profile on pages that need no script. */
+@QuarkusTest
+class MechanismPagesTest {
+
+  private static final String SOUND = "lengthMm,forceN\n400,385\n490,332\n550,275.5\n";
+
+  @Test
+  void aLiftOpensWithASoundJobAndItsVerdictInNewtons() {
+    given()
+        .get("/lift")
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"load.type\" value=\"straight-lift\""))
+        .body(containsString("name=\"load.travelMm\" value=\"200\""))
+        .body(matchesPattern("(?s).*class=\"verdict fits\">\\s*<p>[^<]*holds it up with.*"))
+        .body(containsString("Side view of the lift"))
+        .body(not(containsString("load.openingAngleDeg")))
+        .body(not(containsString("flap stop")));
+  }
+
+  @Test
+  void aProfileOpensWithASoundJobAndItsVerdictInNewtons() {
+    given()
+        .get("/profile")
+        .then()
+        .statusCode(200)
+        .body(containsString(">\n400,385\n430,372\n"))
+        .body(matchesPattern("(?s).*class=\"verdict fits\">\\s*<p>[^<]*pushes what is asked.*"))
+        .body(not(containsString("name=\"mounts.")))
+        .body(not(containsString("openStop")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/flap", "/lift", "/profile"})
+  void everyMechanismLeadsToTheOthers(String path) {
+    String page = given().get(path).asString();
+    for (String other : new String[] {"/flap", "/lift", "/profile"}) {
+      boolean here = other.equals(path);
+      String link = "<a href=\"" + other + "\"" + (here ? " aria-current=\"page\">" : ">");
+      assertTrue(page.contains(link), link);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"lift", "profile"})
+  void oneFitIsShownInFull(String name) {
+    String page = given().get("/" + name).asString();
+    Matcher pick = Pattern.compile("name=\"pick\" value=\"([^\"]+)\"").matcher(page);
+    assertTrue(pick.find());
+    given()
+        .queryParam("pick", pick.group(1))
+        .get("/" + name + "/fit")
+        .then()
+        .statusCode(200)
+        .body(containsString("Prop the load"))
+        .body(containsString("href=\"/" + name + "?"));
+    given()
+        .queryParam("pick", pick.group(1))
+        .get("/" + name + "/fit/detail")
+        .then()
+        .statusCode(200)
+        .body(
+            containsString(
+                name.equals("lift") ? "Pushed off at the start by" : "at the shortest, by"));
+  }
+
+  @Test
+  void aFaultInATableNamesThePointAndKeepsTheText() {
+    given()
+        .queryParam("load.points", "400,385\n390 370\n500 much\n520")
+        .get("/profile")
+        .then()
+        .statusCode(200)
+        .body(containsString("Points, no. 3, force is “much”, which is not a number"))
+        .body(containsString("Points, no. 4, force is missing"))
+        .body(containsString("400,385\n390 370\n500 much\n520</textarea>"));
+    given()
+        .queryParam("load.points", "400 385\n390 370")
+        .get("/profile")
+        .then()
+        .body(containsString("Points, no. 2, length is 390, not longer than the length before it"));
+  }
+
+  @Test
+  void fiveHundredPointsTravelInTheAddress() {
+    String points =
+        IntStream.range(0, 500)
+            .mapToObj(i -> 400 + 0.25 * i + "," + (385.125 - 0.2 * i))
+            .collect(Collectors.joining("\r\n"));
+    given()
+        .queryParam("load.points", points)
+        .get("/profile")
+        .then()
+        .statusCode(200)
+        .body(containsString("class=\"verdict "));
+    given()
+        .queryParam("load.points", points + "\r\n900,1")
+        .get("/profile")
+        .then()
+        .statusCode(200)
+        .body(containsString("Give 2…500 of them"));
+  }
+
+  @Test
+  void aFileLandsItsPointsInTheFormAndLosesNothingElse() {
+    Response sent = upload(SOUND, token());
+    assertEquals(303, sent.statusCode());
+    String address = sent.header("Location");
+    assertTrue(
+        URLDecoder.decode(address, StandardCharsets.UTF_8)
+            .contains("load.points=400,385\n490,332\n550,275.5"),
+        address);
+    given()
+        .urlEncodingEnabled(false)
+        .get(address)
+        .then()
+        .statusCode(200)
+        .body(containsString("400,385\n490,332\n550,275.5</textarea>"))
+        .body(containsString("name=\"name\" value=\"Roof &amp; more\""));
+  }
+
+  @Test
+  void aFileAtFaultIsSaidByRowAndColumnAndThePointsStay() {
+    Response sent = upload("lengthMm,forceN\n400,385\n390,x\n380,3\n400,1\n", token());
+    assertEquals(422, sent.statusCode());
+    String page = sent.asString();
+    assertTrue(page.contains("Row 3 forceN is “x”"), page);
+    assertTrue(page.contains("Row 4 lengthMm is 380, not longer"), page);
+    assertTrue(page.contains("Row 5 lengthMm stands there twice"), page);
+    assertTrue(page.contains("1,1\n2,2</textarea>"), page);
+    assertEquals(422, upload("", token()).statusCode());
+    assertEquals(422, upload("colour\nred\n", token()).statusCode());
+  }
+
+  @Test
+  void aFileWithoutTheTokenIsRefused() {
+    assertEquals(400, upload(SOUND, "").statusCode());
+  }
+
+  @Test
+  void aChosenLiftIsSavedAsALift() {
+    String page = given().get("/lift").asString();
+    Matcher pair =
+        Pattern.compile("<input type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\">")
+            .matcher(page.substring(page.indexOf("<form id=\"choose\"")));
+    RequestSpecification form = given().redirects().follow(false);
+    Response start = given().get("/lift");
+    form.cookies(start.cookies());
+    while (pair.find()) {
+      String value = pair.group(1).equals("csrf-token") ? token(start) : pair.group(2);
+      form.formParam(pair.group(1), value);
+    }
+    Matcher pick = Pattern.compile("name=\"pick\" value=\"([^\"]+)\"").matcher(page);
+    assertTrue(pick.find());
+    Response saved = form.formParam("pick", pick.group(1)).post("/jobs");
+    assertEquals(303, saved.statusCode(), saved.asString());
+    given()
+        .get(saved.header("Location"))
+        .then()
+        .statusCode(200)
+        .body(containsString("holds it up with"))
+        .body(containsString("href=\"/lift?"));
+  }
+
+  private Response page;
+
+  private String token() {
+    page = given().get("/profile");
+    return token(page);
+  }
+
+  private static String token(Response page) {
+    Matcher token =
+        Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"").matcher(page.asString());
+    assertTrue(token.find());
+    return token.group(1);
+  }
+
+  private Response upload(String file, String token) {
+    RequestSpecification form = given().redirects().follow(false);
+    if (page != null) {
+      form.cookies(page.cookies());
+    }
+    return form.multiPart("csrf-token", token)
+        .multiPart("load.type", "force-profile")
+        .multiPart("name", "Roof & more")
+        .multiPart("load.points", "1,1\n2,2")
+        .multiPart("table", "forces.csv", file.getBytes(StandardCharsets.UTF_8), "text/csv")
+        .post("/profile/points");
+  }
+}
