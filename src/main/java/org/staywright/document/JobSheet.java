@@ -50,7 +50,7 @@ public final class JobSheet {
   private void fill(Sheet sheet) {
     sheet.title(
         wording.text("document.job-sheet"),
-        job.name(),
+        new OrderText(wording).name(job.name()),
         wording.text(
             "document.job-sheet.sentence",
             chosen.choice().count(),

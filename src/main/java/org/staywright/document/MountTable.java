@@ -3,6 +3,7 @@ package org.staywright.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
@@ -30,16 +31,15 @@ final class MountTable {
 
   /** Labels and values; without mounts there are lengths alone. */
   List<String[]> pairs(Mounts.RodEnd rodEnd) {
-    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
     if (mechanism instanceof HingedFlap flap) {
-      points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end), turns);
+      points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end));
     } else if (mechanism instanceof StraightLift lift) {
       double direction = lift.direction();
       Point moved = new Point(end * Math.cos(direction), end * Math.sin(direction));
-      points(lift.mounts(), Sketch.plus(lift.mounts().moving(), moved), turns);
+      points(lift.mounts(), Sketch.plus(lift.mounts().moving(), moved));
     }
-    add("length." + start(turns), millimetres(mechanism.length(mechanism.start())));
-    add("length." + stop(turns), millimetres(mechanism.length(end)));
+    add("length." + start(), millimetres(mechanism.length(mechanism.start())));
+    add("length." + stop(), millimetres(mechanism.length(end)));
     if (mechanism.lateralOffset() > 0) {
       add("lateral", millimetres(mechanism.lateralOffset()));
     }
@@ -50,22 +50,31 @@ final class MountTable {
   }
 
   String about() {
-    String shifts = mechanism.kind() == Mechanism.Kind.TURNS ? "" : ".shifts";
-    return wording.text("document.mounts.about" + shifts);
+    String how = turns() ? "" : mounted() ? ".shifts" : ".lengths";
+    return wording.text("document.mounts.about" + how);
   }
 
-  private void points(Mounts mounts, Point moved, boolean turns) {
+  private void points(Mounts mounts, Point moved) {
     add("frame", point(mounts.frame()));
-    add("moving." + start(turns), point(mounts.moving()));
-    add("moving." + stop(turns), point(moved));
+    add("moving." + start(), point(mounts.moving()));
+    add("moving." + stop(), point(moved));
   }
 
-  private static String start(boolean turns) {
-    return turns ? "closed" : "lowest";
+  private String start() {
+    return turns() ? "closed" : mounted() ? "lowest" : "shortest";
   }
 
-  private static String stop(boolean turns) {
-    return turns ? "open" : "highest";
+  private String stop() {
+    return turns() ? "open" : mounted() ? "highest" : "longest";
+  }
+
+  private boolean turns() {
+    return mechanism.kind() == Mechanism.Kind.TURNS;
+  }
+
+  /** A force profile knows lengths alone. */
+  private boolean mounted() {
+    return !(mechanism instanceof ForceProfile);
   }
 
   private String point(Point point) {

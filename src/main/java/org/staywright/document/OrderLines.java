@@ -16,7 +16,9 @@ public final class OrderLines {
     OrderText words = new OrderText(wording);
     StringBuilder text = new StringBuilder();
     String jobs =
-        list.jobs().stream().map(job -> job.wanted().job()).collect(Collectors.joining(", "));
+        list.jobs().stream()
+            .map(job -> words.name(job.wanted().job()))
+            .collect(Collectors.joining(", "));
     add(text, wording.text("document.lines.head", jobs.isEmpty() ? "" : ": " + jobs));
     words.marks(list).forEach(mark -> add(text, mark));
     text.append('\n');

@@ -12,6 +12,7 @@ import org.staywright.job.ListedJob;
 import org.staywright.job.Misfit;
 import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
+import org.staywright.job.Wanted;
 import org.staywright.part.Price;
 import org.staywright.part.Transport;
 import org.staywright.wording.FitText;
@@ -34,6 +35,11 @@ public final class OrderText {
     return item.part() != null ? parts.specify(item.part()) : parts.specify(item.fitting());
   }
 
+  /** Of a job, or that it has none. */
+  String name(String job) {
+    return job == null || job.isBlank() ? wording.text("document.unnamed") : job;
+  }
+
   /** What belongs to a list but is not in the range. */
   List<String> unmatched(PartsList list) {
     return list.unmatched().stream()
@@ -53,13 +59,14 @@ public final class OrderText {
 
   /** Null where the part fits. */
   String mark(ListedJob job) {
-    return mark(job.wanted().job(), job.wanted().outfit().part().number(), job.wanted().misfit());
-  }
-
-  String mark(String job, String part, Misfit misfit) {
-    return misfit == null
+    Wanted wanted = job.wanted();
+    return wanted.misfit() == null
         ? null
-        : wording.text("document.chosen-although", job, part, reasons(misfit));
+        : wording.text(
+            "document.chosen-although",
+            name(wanted.job()),
+            wanted.outfit().part().number(),
+            reasons(wanted.misfit()));
   }
 
   String reasons(Misfit misfit) {

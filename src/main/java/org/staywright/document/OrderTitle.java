@@ -21,7 +21,7 @@ final class OrderTitle {
   /** The job, or how many. */
   String name() {
     return list.jobs().size() == 1
-        ? list.jobs().get(0).wanted().job()
+        ? new OrderText(wording).name(list.jobs().get(0).wanted().job())
         : wording.text("document.parts-list.jobs", list.jobs().size());
   }
 

@@ -141,7 +141,7 @@ public final class PartsListPdf {
       String mark = text.mark(job);
       grid.row(
           List.of(
-              job.wanted().job(),
+              text.name(job.wanted().job()),
               wording.text(
                   "document.job-sheet.set",
                   job.wanted().outfit().count(),

@@ -105,7 +105,7 @@ public final class PartsListXlsx {
     row = pair(sheet, row, "document.terms.counted", list.countedOn());
     for (ListedJob job : list.jobs()) {
       row++;
-      row = pair(sheet, row, "document.column.job", job.wanted().job());
+      row = pair(sheet, row, "document.column.job", text.name(job.wanted().job()));
       row = pair(sheet, row, "document.column.sets", job.wanted().sets());
       row = pair(sheet, row, "document.column.spares", job.wanted().spares());
       row = pair(sheet, row, "document.column.set-cost", job.setCost());

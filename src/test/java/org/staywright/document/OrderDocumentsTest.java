@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
+import org.staywright.form.Jobs;
 import org.staywright.job.Chosen;
 import org.staywright.job.OrderLine;
 import org.staywright.job.Orders;
@@ -64,6 +65,28 @@ class OrderDocumentsTest {
     for (Caution caution : cautions) {
       assertTrue(text.contains(Printed.spaced(CautionText.in(ENGLISH).sentence(caution))), text);
     }
+  }
+
+  @Test
+  void aJobSheetOfALiftSaysWhereTheMountStartsAndEnds() throws IOException {
+    Chosen lift = Orders.best(Jobs.LIFT, RANGE);
+    byte[] pdf = JobSheet.pdf(lift, Orders.list(lift), ENGLISH);
+    assertTrue(new PdfReader(pdf).getNumberOfPages() <= 2);
+    String text = Printed.text(pdf);
+    assertTrue(text.contains("Moving mount, lowest"), text);
+    assertTrue(text.contains("travel, mm"), text);
+  }
+
+  @Test
+  void aJobSheetOfAForceProfileHasLengthsButNoMounts() throws IOException {
+    Chosen profile = Orders.best(Jobs.PROFILE, RANGE);
+    byte[] pdf = JobSheet.pdf(profile, Orders.list(profile), ENGLISH);
+    assertTrue(new PdfReader(pdf).getNumberOfPages() <= 2);
+    String text = Printed.text(pdf);
+    assertTrue(text.contains("400.0 mm"), text);
+    assertTrue(text.contains("550.0 mm"), text);
+    assertFalse(text.contains("Frame mount"), text);
+    assertTrue(text.startsWith("Job sheet Job without a name"), text);
   }
 
   @Test

@@ -37,6 +37,14 @@ public final class Orders {
     return chosen(job("Floor locker lid"), range, range.number(0), 1, true);
   }
 
+  /** A job of any kind with the best of a range, near if nothing fits. */
+  public static Chosen best(String json, Range range) {
+    Job job = JobForm.read(JobForm.withDefaults(Jobs.tree(json)));
+    Ranking ranking = Ranking.of(range, job);
+    Fit best = ranking.fits().isEmpty() ? ranking.near().get(0) : ranking.fits().get(0);
+    return chosen(job, range, best.part().number(), best.count(), true);
+  }
+
   /** The same job with another part. */
   public static Chosen with(Chosen chosen, String part) {
     return chosen(chosen.job(), chosen.range(), part, chosen.choice().count(), false);
