@@ -35,7 +35,7 @@ public final class JobSheet {
     this.job = chosen.job();
     this.fit = chosen.fit();
     this.list = list;
-    this.wording = wording;
+    this.wording = wording.about(job.mechanism().code());
   }
 
   /**

@@ -49,6 +49,7 @@ class ChecksReportTest {
     SUBJECTS.put("Buckling of two sections", StrengthChecks.stepped());
     SUBJECTS.put("Thick tubes", StrengthChecks.tubes());
     SUBJECTS.put("Flaps on hinges", StaticsChecks.all());
+    SUBJECTS.put("Loads on inclines", StaticsChecks.inclines());
     SUBJECTS.put("Preferred numbers", StandardChecks.preferredNumbers());
     SUBJECTS.put("Threads", StandardChecks.threads());
     SUBJECTS.put("Nitrogen: table", NitrogenChecks.table());

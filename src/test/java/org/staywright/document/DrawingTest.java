@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
@@ -21,11 +22,13 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
+import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
 import org.w3c.dom.Element;
 
 class DrawingTest {
@@ -126,6 +129,64 @@ class DrawingTest {
   }
 
   @Test
+  void aLiftsSideViewHoldsAllOfItsShapesAndKeepsItsLabelsApart() {
+    long seed = 20261126;
+    System.out.println("lifts: seed " + seed);
+    Random random = new Random(seed);
+    for (int i = 0; i < 400; i++) {
+      StraightLift lift = randomLift(random);
+      if (!lift.faults().isEmpty()) {
+        continue;
+      }
+      Drawing drawing = SideView.of(lift, Stocked.ENGLISH);
+      List<Box> labels = new ArrayList<>();
+      for (Shape shape : drawing.shapes()) {
+        Box bounds = shape.bounds();
+        assertTrue(
+            drawing.box().contains(new Point(bounds.left(), bounds.bottom()))
+                && drawing.box().contains(new Point(bounds.right(), bounds.top())),
+            "case " + i + ": " + lift + " " + shape);
+        if (shape instanceof Shape.Text) {
+          for (Box other : labels) {
+            assertFalse(bounds.meets(other), "case " + i + ": " + lift);
+          }
+          labels.add(bounds);
+        }
+      }
+      assertEquals(5, labels.size());
+    }
+  }
+
+  @Test
+  void aProfileIsDrawnThroughThePointsThatWereGiven() {
+    ForceProfile profile =
+        new ForceProfile(
+            List.of(
+                new ForceProfile.Point(0.3, 100),
+                new ForceProfile.Point(0.4, 200),
+                new ForceProfile.Point(0.5, 0)));
+    Drawing drawing = SideView.of(profile, Stocked.ENGLISH);
+    List<Point> marks =
+        drawing.shapes().stream()
+            .filter(shape -> shape.role() == Role.MARK)
+            .map(shape -> ((Shape.Circle) shape).centre())
+            .toList();
+    assertEquals(3, marks.size());
+    double perNewton = (marks.get(1).y() - marks.get(0).y()) / 100;
+    assertEquals(perNewton * 200, marks.get(1).y() - marks.get(2).y(), 1e-9);
+    assertEquals(marks.get(0).x() + marks.get(2).x(), 2 * marks.get(1).x(), 1e-9);
+    List<Point> curve =
+        drawing.shapes().stream()
+            .filter(shape -> shape.role() == Role.CURVE_1 && shape instanceof Shape.Path)
+            .map(shape -> ((Shape.Path) shape).points())
+            .findFirst()
+            .orElseThrow();
+    assertEquals(marks.get(0).y(), curve.get(0).y(), 1e-9);
+    assertEquals(marks.get(1).y(), curve.get(30).y(), 1e-9);
+    assertEquals(marks.get(2).y(), curve.get(60).y(), 1e-9);
+  }
+
+  @Test
   void gravityPointsDownWhateverTheTilt() {
     Random random = new Random(20261123);
     for (int i = 0; i < 50; i++) {
@@ -176,6 +237,22 @@ class DrawingTest {
         random.nextBoolean() ? 1 : -1,
         Math.toRadians(5 + 170 * random.nextDouble()),
         Math.toRadians(180 * random.nextDouble() - 90),
+        0,
+        new Mounts(
+            anywhere(random, 0.7 * size),
+            anywhere(random, 0.7 * size),
+            random.nextBoolean() ? 0 : 0.1 * size,
+            RodEnd.values()[random.nextInt(3)]));
+  }
+
+  /** Lifts of a hand's breadth to a storey, in any direction. */
+  private static StraightLift randomLift(Random random) {
+    double size = Math.pow(10, -1 + 1.5 * random.nextDouble());
+    double mass = 100 * size;
+    return new StraightLift(
+        new Masses(mass, 1.05 * mass, 0.95 * mass),
+        size * (0.1 + 0.9 * random.nextDouble()),
+        2 * Math.PI * random.nextDouble(),
         0,
         new Mounts(
             anywhere(random, 0.7 * size),

@@ -33,7 +33,12 @@ class RandomRankingTest {
     for (int i = 0; i < JOBS; i++) {
       Random random = new Random(seed + i);
       Range range = Samples.randomRange(random, PARTS);
-      Job job = Samples.randomJob(random);
+      Job job =
+          switch (i % 4) {
+            case 1 -> Samples.randomLift(random);
+            case 3 -> Samples.randomProfile(random);
+            default -> Samples.randomJob(random);
+          };
       if (!job.mechanism().faults().isEmpty()) {
         continue;
       }

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.Fitting;
@@ -85,14 +87,46 @@ public final class Samples {
                 new Point(sense * width * between(random, 0.1, 0.6), -between(random, 0, 0.05)),
                 random.nextInt(4) == 0 ? between(random, 0, 0.05) : 0,
                 RodEnd.values()[random.nextInt(3)]));
-    Job plain =
-        job(
-            flap,
-            Job.OpenStop.values()[random.nextInt(2)],
-            RankBy.values()[random.nextInt(RankBy.values().length)]);
+    return randomJob(random, flap, Job.OpenStop.values()[random.nextInt(2)]);
+  }
+
+  /** A load on a guide, steep or nearly level, up or down. */
+  static Job randomLift(Random random) {
+    double mass = between(random, 3, 60);
+    double tolerance = between(random, 0, 0.15);
+    double direction = Math.toRadians(between(random, -20, 200));
+    double travel = between(random, 0.05, 0.4);
+    Point start = new Point(between(random, 0.2, 0.6), between(random, -0.1, 0.1));
+    StraightLift lift =
+        new StraightLift(
+            new Masses(mass, mass * (1 + tolerance), mass * (1 - tolerance)),
+            travel,
+            direction,
+            between(random, 0, 20),
+            new Mounts(
+                new Point(0, 0),
+                start.turned(direction),
+                random.nextInt(4) == 0 ? between(random, 0, 0.05) : 0,
+                RodEnd.values()[random.nextInt(3)]));
+    return randomJob(random, lift, Job.OpenStop.values()[random.nextInt(2)]);
+  }
+
+  /** A table of forces that may rise, fall and change its sign. */
+  static Job randomProfile(Random random) {
+    List<ForceProfile.Point> points = new ArrayList<>();
+    double length = between(random, 0.2, 0.6);
+    for (int i = 2 + random.nextInt(8); i > 0; i--) {
+      points.add(new ForceProfile.Point(length, between(random, -50, 600)));
+      length += between(random, 0.001, 0.1);
+    }
+    return randomJob(random, new ForceProfile(points), Job.OpenStop.FLAP_STOP);
+  }
+
+  private static Job randomJob(Random random, Mechanism mechanism, Job.OpenStop stop) {
+    Job plain = job(mechanism, stop, RankBy.values()[random.nextInt(RankBy.values().length)]);
     return new Job(
         plain.name(),
-        flap,
+        mechanism,
         random.nextBoolean() ? List.of(1, 2) : List.of(2, 3, 4),
         plain.rodEnd(),
         random.nextInt(5) == 0 ? new Job.FittingWish(FittingType.EYELET, null) : plain.tubeEnd(),

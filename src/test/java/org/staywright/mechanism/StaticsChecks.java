@@ -7,7 +7,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.staywright.check.Check;
 import org.staywright.check.Facts;
 
-/** Flaps on hinges against worked examples of statics. */
+/** Flaps on hinges and loads on inclines against worked examples of statics. */
 public final class StaticsChecks {
 
   private StaticsChecks() {}
@@ -53,6 +53,45 @@ public final class StaticsChecks {
         "N",
         0.01,
         "M2 textbook exercise with the book's answer, community.tes.com threads/m2-question.509663");
+  }
+
+  /** Loads on inclined planes; the books take g = 9.8 m/s². */
+  public static List<Check> inclines() {
+    String skier =
+        "OpenStax, College Physics, ch. 4, example \"Weight on an Incline\" (statement seen at"
+            + " jobilize.com, answers from memory)";
+    double component = lift(60, 25).travel(0.1).load()[0];
+    return List.of(
+        Check.printed(
+            "block of 10 kg at 30°, pull of its weight along the plane",
+            "49",
+            -lift(10, 30).travel(0.1).load()[0],
+            "N",
+            0.1,
+            "SparkNotes, Physics, Dynamics, newtonapplications/problems_3, second problem"),
+        Check.printed(
+            "skier of 60.0 kg at 25°, no friction: acceleration",
+            "4.14",
+            -component / 60,
+            "m/s²",
+            0.1,
+            skier),
+        Check.printed(
+            "the same with 45.0 N of friction",
+            "3.39",
+            (-component - 45) / 60,
+            "m/s²",
+            0.1,
+            skier));
+  }
+
+  private static StraightLift lift(double mass, double degrees) {
+    return new StraightLift(
+        new Masses(mass, mass, mass),
+        0.1,
+        Math.toRadians(degrees),
+        0,
+        new Mounts(new Point(0, 0), new Point(0.3, 0), 0, Mounts.RodEnd.EITHER));
   }
 
   private static HingedFlap flap(

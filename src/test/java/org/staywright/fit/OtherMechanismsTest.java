@@ -1,0 +1,234 @@
+package org.staywright.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Masses;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.mechanism.Travel;
+import org.staywright.part.Range;
+import org.staywright.spring.ChargedSpring;
+
+/** Straight lift and force profile judged: in closed form, and one mechanism as another. */
+class OtherMechanismsTest {
+
+  /** Fixed, as the least buckling factor of other samples may fall on the other side of a bound. */
+  private static final long SEED = Long.getLong("staywright.seed", 20261125);
+
+  private static final Range RANGE = Samples.randomRange(new Random(7), 3000);
+
+  /** What nothing but the hand force could tell apart is left to the hand. */
+  private static final double ANY_HAND = 1e6;
+
+  /**
+   * Straight up, the spring along the line: the hand lifts what the weight and both frictions take
+   * beyond the gas, F_open = m·g + M_f − n·(F_gas(x₀ − q) − f), and lowers the reverse.
+   */
+  @Test
+  void aVerticalLiftWithItsSpringAlongTheLineIsWeightLessSpring() {
+    StraightLift lift =
+        new StraightLift(
+            new Masses(20, 21, 17),
+            0.2,
+            Math.PI / 2,
+            12,
+            new Mounts(new Point(0, 0), new Point(0, 0.45), 0, RodEnd.EITHER));
+    Job job = job(lift, RankBy.LOWEST_COST, ANY_HAND, 0);
+    List<Fit> fits = Ranking.of(RANGE, job).fits();
+    assertTrue(!fits.isEmpty());
+    for (Fit fit : fits) {
+      FitCurve curve = FitCurve.of(job, fit);
+      ChargedSpring spring = fit.part().spring().charged();
+      double kelvin = job.conditions().nominal();
+      double rub = spring.spring().friction(kelvin);
+      for (int i = 0; i <= 60; i++) {
+        double x = fit.figures().extended() - 0.45 - 0.2 * i / 60;
+        double gas = spring.gasForce(x, kelvin);
+        double up = 20 * 9.80665 + 12 - fit.count() * (gas - rub);
+        double down = fit.count() * (gas + rub) - 20 * 9.80665 + 12;
+        assertEquals(up, curve.open()[i], 1e-6);
+        assertEquals(down, curve.close()[i], 1e-6);
+      }
+      double weak = fit.count() * gasForceWeak(job, fit, 0.65) / (21 * 9.80665);
+      assertEquals(weak, fit.figures().holdRatioOpen(), 1e-9);
+      assertEquals(
+          20 * 9.80665 - fit.count() * spring.gasForce(fit.figures().extended() - 0.45, kelvin),
+          fit.figures().closedHold(),
+          1e-6);
+    }
+  }
+
+  private static double gasForceWeak(Job job, Fit fit, double length) {
+    double left =
+        fit.part().wear().gasLeft(job.conditions().years(), job.conditions().cyclesPerYear());
+    double filled = 1 - fit.part().forceTolerance() / fit.part().spring().force();
+    return fit.part()
+        .spring()
+        .charged(filled, left)
+        .gasForce(fit.figures().extended() - length, job.conditions().coldest());
+  }
+
+  @Test
+  void aLevelLiftHasNothingToHold() {
+    StraightLift lift =
+        new StraightLift(
+            new Masses(20, 21, 17),
+            0.2,
+            0,
+            12,
+            new Mounts(new Point(0, 0), new Point(0.45, 0), 0, RodEnd.EITHER));
+    Job job = job(lift, RankBy.LOWEST_COST, ANY_HAND, 1.1);
+    List<Fit> fits = Ranking.of(RANGE, job).fits();
+    assertTrue(!fits.isEmpty());
+    fits.forEach(fit -> assertNull(fit.figures().holdRatioOpen()));
+  }
+
+  /**
+   * A table of −Q/L′ over L, taken from a flap whose spring lengthens all the way, asks of the
+   * springs what the flap asks: every part meets the same verdict for the same reason, in the same
+   * order by cost or time, with the same hold ratio, lengths, pressure, mount load and buckling.
+   * Only what the hand feels differs, by the lever: F_profile = F_flap·r/L′ (hinge friction 0).
+   */
+  @Test
+  void aProfileMadeFromAFlapGivesTheFlapsOwnRanking() {
+    System.out.println("OtherMechanismsTest seed " + SEED);
+    int compared = 0;
+    int fits = 0;
+    for (int i = 0; compared < 12; i++) {
+      Random random = new Random(SEED + i);
+      HingedFlap flap = lengthening(random);
+      if (flap == null) {
+        continue;
+      }
+      ForceProfile profile = profile(flap);
+      for (RankBy order : List.of(RankBy.LOWEST_COST, RankBy.SOONEST)) {
+        Ranking own = Ranking.of(RANGE, job(flap, order, ANY_HAND, 1.1));
+        Ranking made = Ranking.of(RANGE, job(profile, order, ANY_HAND, 1.1));
+        String where = "seed " + (SEED + i) + ", " + order;
+        assertEquals(own.rejected(), made.rejected(), where);
+        assertEquals(own.fitsTotal(), made.fitsTotal(), where);
+        assertEquals(own.nearTotal(), made.nearTotal(), where);
+        same(flap, own.fits(), made.fits(), where);
+        same(flap, own.near(), made.near(), where);
+        fits += own.fits().size();
+      }
+      compared++;
+    }
+    assertTrue(fits > 20, "only " + fits + " fits to compare");
+  }
+
+  private static void same(HingedFlap flap, List<Fit> own, List<Fit> made, String where) {
+    assertEquals(names(own), names(made), where);
+    for (int i = 0; i < own.size(); i++) {
+      Figures a = own.get(i).figures();
+      Figures b = made.get(i).figures();
+      assertEquals(a.holdRatioOpen(), b.holdRatioOpen(), 1e-9 * a.holdRatioOpen(), where);
+      assertEquals(a.lengthClosed(), b.lengthClosed(), 1e-12, where);
+      assertEquals(a.lengthOpen(), b.lengthOpen(), 1e-12, where);
+      assertEquals(a.compressedReserve(), b.compressedReserve(), 1e-12, where);
+      assertEquals(a.extendedReserve(), b.extendedReserve(), 1e-12, where);
+      assertEquals(a.peakPressure(), b.peakPressure(), 1e-9 * a.peakPressure(), where);
+      assertEquals(a.peakMountLoad(), b.peakMountLoad(), 1e-9 * a.peakMountLoad(), where);
+      // The least of another 61 lengths.
+      assertEquals(a.bucklingFactor(), b.bucklingFactor(), 1e-3 * a.bucklingFactor(), where);
+      Travel travel = flap.travel(flap.end());
+      assertEquals(a.closedHold(), b.closedHold() * travel.lever()[0], 1e-6, where);
+      hands(flap, own.get(i), made.get(i), where);
+    }
+  }
+
+  /** At both ends, which both sample. */
+  private static void hands(HingedFlap flap, Fit own, Fit made, String where) {
+    FitCurve a = FitCurve.of(job(flap, RankBy.SOONEST, ANY_HAND, 1.1), own);
+    FitCurve b = FitCurve.of(job(profile(flap), RankBy.SOONEST, ANY_HAND, 1.1), made);
+    Travel travel = a.travel();
+    for (int i : new int[] {0, travel.last()}) {
+      double ratio = travel.hand() / travel.lever()[i];
+      assertEquals(a.open()[i] * ratio, b.open()[i], 1e-6, where);
+      assertEquals(a.close()[i] * ratio, b.close()[i], 1e-6, where);
+      assertEquals(a.openWeak()[i] * ratio, b.openWeak()[i], 1e-6, where);
+      assertEquals(a.closeStrong()[i] * ratio, b.closeStrong()[i], 1e-6, where);
+    }
+  }
+
+  private static ForceProfile profile(HingedFlap flap) {
+    Travel travel = flap.travel(flap.end());
+    List<ForceProfile.Point> points = new ArrayList<>();
+    for (int i = 0; i <= travel.last(); i++) {
+      points.add(new ForceProfile.Point(travel.length()[i], -travel.load()[i] / travel.lever()[i]));
+    }
+    return new ForceProfile(points);
+  }
+
+  /** A flap of one mass and no friction, its spring lengthening and gravity closing it; or null. */
+  private static HingedFlap lengthening(Random random) {
+    double width = 0.4 + 0.6 * random.nextDouble();
+    double mass = 4 + 25 * random.nextDouble();
+    HingedFlap flap =
+        new HingedFlap(
+            new Masses(mass, mass, mass),
+            new Point(0.5 * width, 0.02),
+            new Point(width, 0),
+            1,
+            Math.toRadians(40 + 40 * random.nextDouble()),
+            0,
+            0,
+            new Mounts(
+                new Point(0.08 * random.nextDouble(), -0.05 - 0.3 * random.nextDouble()),
+                new Point(width * (0.2 + 0.4 * random.nextDouble()), -0.01),
+                0,
+                RodEnd.FRAME));
+    if (!flap.faults().isEmpty()) {
+      return null;
+    }
+    Travel travel = flap.travel(flap.end());
+    for (int i = 0; i <= travel.last(); i++) {
+      if (travel.lever()[i] < 0.01 || travel.load()[i] >= 0) {
+        return null;
+      }
+    }
+    return flap;
+  }
+
+  private static List<String> names(List<Fit> fits) {
+    return fits.stream()
+        .map(
+            fit ->
+                fit.count()
+                    + " × "
+                    + fit.part().number()
+                    + " "
+                    + fit.rodFitting().number()
+                    + " "
+                    + fit.tubeFitting().number()
+                    + " "
+                    + fit.blockedBy().stream().map(Blocker::code).toList())
+        .toList();
+  }
+
+  private static Job job(Mechanism mechanism, RankBy order, double hand, double hold) {
+    Job plain = Samples.job(mechanism, Job.OpenStop.FLAP_STOP, order);
+    return new Job(
+        plain.name(),
+        mechanism,
+        plain.springCounts(),
+        plain.rodEnd(),
+        plain.tubeEnd(),
+        plain.conditions(),
+        new Job.Requirements(hand, hold, 5e-3, 4e-3, Job.OpenStop.FLAP_STOP, false),
+        plain.filters(),
+        order,
+        plain.limit());
+  }
+}
