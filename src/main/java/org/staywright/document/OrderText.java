@@ -41,7 +41,7 @@ public final class OrderText {
   }
 
   /** What belongs to a list but is not in the range. */
-  List<String> unmatched(PartsList list) {
+  public List<String> unmatched(PartsList list) {
     return list.unmatched().stream()
         .map(
             missing ->
@@ -79,7 +79,7 @@ public final class OrderText {
   }
 
   /** What a buyer should know of a line beside its figures. */
-  List<String> notes(OrderLine line) {
+  public List<String> notes(OrderLine line) {
     List<String> notes = new ArrayList<>();
     if (line.matched() > 1) {
       notes.add(wording.text("document.note.batch", line.matched()));

@@ -15,6 +15,8 @@ final class Paper {
   static final Color COLD = new Color(0x3a6ea5);
   static final Color MILD = new Color(0x2c7a68);
   static final Color HOT = new Color(0xb5562d);
+  static final Color VIOLET = new Color(0x7a4a94);
+  static final Color OCHRE = new Color(0x8a6a14);
   static final Color STOP = new Color(0xa32f3f);
 
   private static final float[] SOLID = {};
@@ -42,6 +44,8 @@ final class Paper {
     LOOKS.put(Role.CURVE_1, line(COLD, 1));
     LOOKS.put(Role.CURVE_2, line(MILD, 1));
     LOOKS.put(Role.CURVE_3, line(HOT, 1));
+    LOOKS.put(Role.CURVE_4, line(VIOLET, 1));
+    LOOKS.put(Role.CURVE_5, line(OCHRE, 1));
     LOOKS.put(Role.FAST, dashed(MILD, 0.8f, 3, 2));
     LOOKS.put(Role.BAND_1, new Look(null, 0, SOLID, COLD, SHEER));
     LOOKS.put(Role.BAND_2, new Look(null, 0, SOLID, MILD, SHEER));

@@ -14,6 +14,8 @@ public enum Role {
   CURVE_1,
   CURVE_2,
   CURVE_3,
+  CURVE_4,
+  CURVE_5,
   FAST,
   BAND_1,
   BAND_2,

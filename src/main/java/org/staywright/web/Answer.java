@@ -28,18 +28,18 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
       Job job = JobForm.read(tree);
       Ranking ranking = Ranking.of(range, job);
       JobQuery query = JobQuery.of(tree, asked.saved());
-      FormFields form = form(query, List.of(), wording);
+      FormFields form = form(query, List.of(), range, wording);
       return new Answer(
           query,
           form,
           Pictures.sideView(job, ranking.fits().stream().findFirst().orElse(null), wording),
           RankingView.of(query, job, ranking, form, wording));
     } catch (Refusal refusal) {
-      return new Answer(asked, form(asked, refusal.faults(), wording), null, null);
+      return new Answer(asked, form(asked, refusal.faults(), range, wording), null, null);
     }
   }
 
-  private static FormFields form(JobQuery query, List<Fault> faults, Wording wording) {
-    return new FormFields(wording, query.bench().shape(), query.values(), faults);
+  private static FormFields form(JobQuery query, List<Fault> faults, Range range, Wording wording) {
+    return new FormFields(wording, query.bench().shape(), query.values(), faults, range.fittings());
   }
 }

@@ -13,10 +13,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.staywright.fit.Assessment;
-import org.staywright.fit.Job;
 import org.staywright.form.JobForm;
-import org.staywright.part.Part;
+import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 
 /**
@@ -45,9 +43,20 @@ public abstract class BenchPage {
    * @param misread what was wrong with a file, in words
    */
   TemplateInstance page(JobQuery asked, List<String> misread) {
-    Answer answer = Answer.to(asked, stock.get());
+    return page(asked, stock.get(), misread);
+  }
+
+  /** The bench that a job is described on, with what was typed and what is wrong with it. */
+  static TemplateInstance page(JobQuery asked, Range range, List<String> misread) {
+    Answer answer = Answer.to(asked, range);
     return Templates.bench(
-        bench, answer.query(), answer.form(), answer.view(), answer.ranking(), false, misread);
+        asked.bench(),
+        answer.query(),
+        answer.form(),
+        answer.view(),
+        answer.ranking(),
+        false,
+        misread);
   }
 
   /** What changes on the page while its form is filled in. */
@@ -61,30 +70,38 @@ public abstract class BenchPage {
         .build();
   }
 
-  /** One fit in full, as a page. */
+  /** One part in full, as a page, whether it fits or not. */
   @GET
   @Path("fit")
-  public TemplateInstance fit(@Context UriInfo uri, @QueryParam("pick") String pick) {
+  public TemplateInstance fit(
+      @Context UriInfo uri,
+      @QueryParam("pick") String pick,
+      @QueryParam("count") String count,
+      @QueryParam("partNumber") String partNumber) {
     JobQuery query = asked(uri);
-    return Templates.fit(bench, query.pairs(), query.address(), assessed(query, pick));
+    Judged judged = judged(query, pick == null ? count + "x" + partNumber : pick);
+    return judged.fit() == null
+        ? Templates.out(OutView.of(query, judged))
+        : Templates.fit(
+            bench,
+            query.pairs(),
+            query.address(),
+            FitView.of(judged.job(), judged.fit(), bench.wording()));
   }
 
   /** The same for a place in the ranking. */
   @GET
   @Path("fit/detail")
   public TemplateInstance detail(@Context UriInfo uri, @QueryParam("pick") String pick) {
-    return Templates.detail(bench, assessed(asked(uri), pick));
-  }
-
-  private FitView assessed(JobQuery query, String picked) {
-    Job job = JobForm.read(query.tree());
-    Pick pick = Pick.read(picked).orElseThrow(NotFoundException::new);
-    Part part = stock.get().part(pick.partNumber()).orElseThrow(NotFoundException::new);
-    Assessment assessment = Assessment.of(job, stock.get(), part, pick.count());
-    if (assessment.fit() == null) {
+    Judged judged = judged(asked(uri), pick == null ? "" : pick);
+    if (judged.fit() == null) {
       throw new NotFoundException();
     }
-    return FitView.of(job, assessment.fit(), bench.wording());
+    return Templates.detail(bench, FitView.of(judged.job(), judged.fit(), bench.wording()));
+  }
+
+  private Judged judged(JobQuery query, String asked) {
+    return Judged.of(JobForm.read(query.tree()), stock.get(), asked.strip(), bench.wording());
   }
 
   private JobQuery asked(UriInfo uri) {

@@ -8,10 +8,12 @@ import java.util.List;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.part.Fitting;
 import org.staywright.part.Price;
 import org.staywright.spring.GasSpring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.FitText;
+import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
 /**
@@ -21,6 +23,7 @@ import org.staywright.wording.Wording;
  * @param partNumber of the spring
  * @param count of equal springs
  * @param about the spring in a few figures
+ * @param fittings it took, by kind and number
  * @param curve small, of the hand forces
  * @param hand opening and closing at most, N
  * @param hold hold ratio
@@ -34,6 +37,7 @@ public record FitRow(
     String partNumber,
     int count,
     String about,
+    String fittings,
     RawString curve,
     String hand,
     String hold,
@@ -49,6 +53,7 @@ public record FitRow(
         fit.part().number(),
         fit.count(),
         about(fit.part().spring(), wording),
+        fittings(fit, wording),
         Pictures.sparkline(job, fit, wording),
         pair(figures.handOpenMax(), figures.handCloseMax(), NEWTON, wording),
         figures.holdRatioOpen() == null ? "–" : wording.number(figures.holdRatioOpen(), 2),
@@ -75,6 +80,19 @@ public record FitRow(
         wording.quantity(spring.stroke(), MILLIMETRE, 0),
         wording.number(MILLIMETRE.of(spring.rodDiameter()), 0),
         wording.number(MILLIMETRE.of(spring.tubeDiameter()), 0));
+  }
+
+  private static String fittings(Fit fit, Wording wording) {
+    String rod = fitting(fit.rodFitting(), wording);
+    String tube = fitting(fit.tubeFitting(), wording);
+    return rod.equals(tube)
+        ? wording.text("page.row.fittings.same", rod)
+        : wording.text("page.row.fittings", rod, tube);
+  }
+
+  static String fitting(Fitting fitting, Wording wording) {
+    String type = PartText.in(wording).name("fitting", fitting.type());
+    return wording.text("page.row.fitting", type, fitting.number());
   }
 
   static String price(Fit fit, Wording wording) {

@@ -2,6 +2,7 @@ package org.staywright.web;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
+import java.util.stream.Stream;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -15,6 +16,7 @@ import org.staywright.wording.Wording;
  * @param row the same in short
  * @param sentence what it does
  * @param parts it is made of: spring and end fittings
+ * @param supply prices by quantity, terms, stock and lead time of the spring
  * @param view the flap with the spring in it
  * @param chart hand forces over the travel
  * @param figures all of them
@@ -24,6 +26,7 @@ public record FitView(
     FitRow row,
     String sentence,
     List<Figure> parts,
+    List<Figure> supply,
     RawString view,
     RawString chart,
     List<Figure> figures,
@@ -41,6 +44,10 @@ public record FitView(
             new Figure(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)),
             new Figure(
                 wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text))),
+        Stream.concat(
+                Supply.prices(fit.part().offer(), wording).stream(),
+                Supply.terms(fit.part().offer(), wording).stream())
+            .toList(),
         Pictures.sideView(job, fit, wording),
         Pictures.handForces(job, fit, wording),
         FitFigures.of(job.mechanism(), fit.figures(), wording),

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.staywright.form.Field;
 import org.staywright.form.Kind;
 import org.staywright.form.Shape;
+import org.staywright.part.Fitting;
 import org.staywright.part.FittingType;
 import org.staywright.unit.Fault;
 import org.staywright.wording.Wording;
@@ -38,9 +39,23 @@ public final class FormFields {
   private final Wording wording;
   private final Shape shape;
   private final Map<String, List<String>> typed;
+  private final List<Fitting> fittings;
   private final Map<String, String> faults = new LinkedHashMap<>();
 
   FormFields(Wording wording, Shape shape, Map<String, List<String>> typed, List<Fault> found) {
+    this(wording, shape, typed, found, List.of());
+  }
+
+  /**
+   * @param fittings that a field may name by number
+   */
+  FormFields(
+      Wording wording,
+      Shape shape,
+      Map<String, List<String>> typed,
+      List<Fault> found,
+      List<Fitting> fittings) {
+    this.fittings = fittings;
     this.wording = wording;
     this.shape = shape;
     this.typed = typed;
@@ -129,6 +144,11 @@ public final class FormFields {
         fault,
         options(name, field, values),
         parts(name, field.kind()));
+  }
+
+  /** The fitting of an end, "rodEnd" or "tubeEnd". */
+  public FittingField fitting(String end) {
+    return FittingField.of(of("fittings." + end), fittings, wording);
   }
 
   /** As typed; what is not there at all shows its default. */

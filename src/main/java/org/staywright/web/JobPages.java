@@ -1,6 +1,5 @@
 package org.staywright.web;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -21,13 +20,14 @@ import java.util.Map;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.FlatForm;
-import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
-import org.staywright.part.Range;
+import org.staywright.job.Stale;
 import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
 
 /** The saved jobs, and what to order for each. */
 @Path("/jobs")
@@ -53,59 +53,69 @@ public class JobPages {
   @GET
   @Path("{id}")
   public TemplateInstance show(@PathParam("id") String id) {
-    return Templates.job(JobView.of(find(id), ordering, Say.wording()));
-  }
-
-  /** Saves a job with its choice, or changes the saved one it came from: all of it or nothing. */
-  @POST
-  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public RestResponse<Void> choose(
-      @FormParam("pick") String picked, MultivaluedMap<String, String> form) {
-    Pick pick = Pick.read(picked).orElseThrow(NotFoundException::new);
-    JobQuery query = JobQuery.of(form);
-    ObjectNode document = JobForm.withDefaults(query.tree());
-    Range range = stock.get();
-    return to(
-        QuarkusTransaction.requiringNew()
-            .call(
-                () -> {
-                  SavedJob job =
-                      query.saved().isEmpty() ? jobs.add(document) : changed(query, document);
-                  return jobs.choose(job.id, job.version, range, wish(pick.values()));
-                }));
-  }
-
-  /** The earlier choice goes: it may not do for the job as it is now. */
-  private SavedJob changed(JobQuery query, ObjectNode document) {
-    SavedJob job = find(query.saved());
-    if (job.choice != null) {
-      job = jobs.unchoose(job.id, job.version);
-    }
-    return jobs.change(job.id, job.version, document, null);
+    return page(find(id), Map.of(), List.of(), false);
   }
 
   /** Orders another number of sets or spares. */
   @POST
   @Path("{id}/choice")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public RestResponse<Void> order(
+  public RestResponse<TemplateInstance> order(
       @PathParam("id") String id,
-      @FormParam("version") int version,
+      @FormParam("version") @DefaultValue("-1") int version,
       MultivaluedMap<String, String> form) {
-    return to(jobs.choose(find(id).id, version, stock.get(), wish(form)));
+    SavedJob job = find(id);
+    Map<String, List<String>> typed = JobQuery.known(ChoiceForm.SHAPE, form);
+    try {
+      ChoiceForm wish =
+          ChoiceForm.read(new JsonText(FlatForm.tree(ChoiceForm.SHAPE, typed), List.of()));
+      jobs.choose(job.id, version, stock.get(), wish);
+      return RestResponse.seeOther(URI.create("/jobs/" + job.id));
+    } catch (Refusal refusal) {
+      return answer(422, page(job, typed, refusal.faults(), false));
+    } catch (Stale stale) {
+      return answer(409, page(job, typed, List.of(), true));
+    }
   }
 
-  private static ChoiceForm wish(Map<String, List<String>> form) {
-    Map<String, List<String>> known = JobQuery.known(ChoiceForm.SHAPE, form);
-    return ChoiceForm.read(new JsonText(FlatForm.tree(ChoiceForm.SHAPE, known), List.of()));
+  /** The same job once more, with its choice as it was frozen. */
+  @POST
+  @Path("{id}/copy")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public RestResponse<Void> copy(@PathParam("id") String id) {
+    SavedJob job = find(id);
+    SavedJob copy = QuarkusTransaction.requiringNew().call(() -> Copy.of(job, jobs, ordering));
+    return RestResponse.seeOther(URI.create("/jobs/" + copy.id));
+  }
+
+  /** Asks before a job is removed. */
+  @GET
+  @Path("{id}/removal")
+  public TemplateInstance asking(@PathParam("id") String id) {
+    return Templates.removal(JobsView.Row.of(find(id), Say.wording()), false);
   }
 
   @POST
   @Path("{id}/removal")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public RestResponse<Void> remove(@PathParam("id") String id, @FormParam("version") int version) {
-    jobs.remove(find(id).id, version);
-    return RestResponse.seeOther(URI.create("/jobs"));
+  public RestResponse<TemplateInstance> remove(
+      @PathParam("id") String id, @FormParam("version") @DefaultValue("-1") int version) {
+    SavedJob job = find(id);
+    try {
+      jobs.remove(job.id, version);
+      return RestResponse.seeOther(URI.create("/jobs"));
+    } catch (Stale stale) {
+      return answer(409, Templates.removal(JobsView.Row.of(find(id), Say.wording()), true));
+    }
+  }
+
+  private TemplateInstance page(
+      SavedJob job, Map<String, List<String>> typed, List<Fault> faults, boolean stale) {
+    return Templates.job(JobView.of(job, ordering, typed, faults, stale, Say.wording()));
+  }
+
+  private static RestResponse<TemplateInstance> answer(int status, TemplateInstance page) {
+    return RestResponse.ResponseBuilder.<TemplateInstance>create(status).entity(page).build();
   }
 
   private SavedJob find(String id) {
@@ -113,9 +123,5 @@ public class JobPages {
       throw new NotFoundException();
     }
     return jobs.find(Long.parseLong(id)).orElseThrow(NotFoundException::new);
-  }
-
-  private static RestResponse<Void> to(SavedJob job) {
-    return RestResponse.seeOther(URI.create("/jobs/" + job.id));
   }
 }

@@ -15,11 +15,11 @@ import org.staywright.form.Shape;
  *
  * @param bench it is described on
  * @param values of the fields a job has
- * @param saved number of the saved job it came from, "" for none
+ * @param saved the saved job it came from, as it was {@link Seen}, "" for none
  */
 record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
 
-  private static final String SAVED = "saved";
+  static final String SAVED = "saved";
   private static final String TYPE = "load.type";
 
   /** One name with one value, as a hidden field carries it. */
@@ -33,10 +33,17 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
   /** Of a bench, whatever type of load it names. */
   static JobQuery of(Bench bench, Map<String, List<String>> parameters) {
     Map<String, List<String>> values = known(bench.shape(), parameters);
+    values.replaceAll((name, texts) -> name.startsWith("fittings.") ? last(texts) : texts);
     if (!values.isEmpty()) {
       values.put(TYPE, List.of(bench.type()));
     }
     return new JobQuery(bench, values, parameters.getOrDefault(SAVED, List.of("")).get(0));
+  }
+
+  /** An end fitting may be given by its kind and, behind that, by its number, which wins. */
+  private static List<String> last(List<String> texts) {
+    List<String> given = texts.stream().filter(text -> !text.isBlank()).toList();
+    return given.isEmpty() ? List.of() : given.subList(given.size() - 1, given.size());
   }
 
   /** The same job as a document has it. */
@@ -107,6 +114,11 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
   /** Of the page that shows this job. */
   String address() {
     return new Address(bench.path(), all()).toString();
+  }
+
+  /** Of the page about one part for this job. */
+  String address(Pick pick) {
+    return new Address(bench.path() + "/fit", all()).with("pick", pick).toString();
   }
 
   private Map<String, List<String>> all() {

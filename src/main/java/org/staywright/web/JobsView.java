@@ -28,8 +28,10 @@ public record JobsView(List<Row> rows, int page, int pages, String before, Strin
    * @param changed last
    * @param chosen part and count, "" for none
    * @param ranking address of its ranking
+   * @param version as seen, named by whatever changes it
    */
-  public record Row(Long id, String name, String changed, String chosen, String ranking) {
+  public record Row(
+      Long id, String name, String changed, String chosen, String ranking, int version) {
 
     static Row of(SavedJob job, Wording wording) {
       return new Row(
@@ -37,7 +39,8 @@ public record JobsView(List<Row> rows, int page, int pages, String before, Strin
           title(job, wording),
           LocalDate.ofInstant(job.changed, ZoneId.systemDefault()).toString(),
           job.choice == null ? "" : job.choice.count() + " × " + job.choice.part(),
-          JobQuery.of(JobJson.of(job), job.id.toString()).address());
+          JobQuery.of(JobJson.of(job), Seen.of(job).toString()).address(),
+          job.version);
     }
   }
 

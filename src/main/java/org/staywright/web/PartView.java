@@ -4,9 +4,7 @@ import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.document.PartFigures;
-import org.staywright.part.Offer;
 import org.staywright.part.Part;
-import org.staywright.part.Price;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -20,7 +18,7 @@ import org.staywright.wording.Wording;
  * @param figures all of them
  * @param slow forces where the trade measures them
  * @param prices by quantity; none where none is known
- * @param supply stock and lead time
+ * @param supply terms, stock and lead time
  * @param cautions it calls for
  */
 public record PartView(
@@ -42,34 +40,12 @@ public record PartView(
         Pictures.forces(part, wording),
         figures(new PartFigures(part, wording).pairs()),
         figures(new PartFigures(part, wording).forces()),
-        prices(part.offer().price(), wording),
-        supply(part.offer(), wording),
+        Supply.prices(part.offer(), wording),
+        Supply.terms(part.offer(), wording),
         CautionView.of(Cautions.of(part), wording));
   }
 
   private static List<Figure> figures(List<String[]> pairs) {
     return pairs.stream().map(pair -> new Figure(pair[0], pair[1])).toList();
-  }
-
-  private static List<Figure> prices(Price price, Wording wording) {
-    return price == null
-        ? List.of()
-        : price.breaks().stream()
-            .map(
-                each ->
-                    new Figure(
-                        wording.text("document.price-from", each.from()),
-                        wording.money(each.each(), price.currency())))
-            .toList();
-  }
-
-  private static List<Figure> supply(Offer offer, Wording wording) {
-    String counted = offer.stockDate() == null ? "" : offer.stockDate().toString();
-    return List.of(
-        new Figure(wording.text("part.label.stock"), wording.number(offer.stock(), 0)),
-        new Figure(wording.text("part.label.stockDate"), counted),
-        new Figure(
-            wording.text("part.label.leadTimeDays"),
-            wording.text("page.lead.days", offer.leadTimeDays())));
   }
 }

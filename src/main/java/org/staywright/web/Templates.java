@@ -38,5 +38,15 @@ final class Templates {
 
   static native TemplateInstance job(JobView job);
 
+  static native TemplateInstance removal(JobsView.Row job, boolean stale);
+
+  static native TemplateInstance conflict(Conflict conflict);
+
+  static native TemplateInstance list(CommonView common);
+
+  static native TemplateInstance compare(CompareView compare);
+
+  static native TemplateInstance out(OutView out);
+
   static native TemplateInstance error(int status, String heading, String advice);
 }

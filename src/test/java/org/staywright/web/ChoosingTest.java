@@ -54,10 +54,10 @@ class ChoosingTest {
             "sets",
             "3");
     post(page, "/jobs/" + id + "/choice", three).then().statusCode(303);
-    given().get("/jobs/" + id).then().body(containsString("name=\"sets\" type=\"number\""));
+    given().get("/jobs/" + id).then().body(containsString("name=\"sets\" value=\"3\""));
     post(page, "/jobs/" + id + "/choice", three)
         .then()
-        .statusCode(412)
+        .statusCode(409)
         .contentType(ContentType.HTML);
     Response again = given().get("/jobs/" + id);
     String newest = first("name=\"version\" value=\"(\\d+)\"", again.asString());

@@ -19,6 +19,7 @@ import org.staywright.fit.Blocker;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Rejection;
+import org.staywright.form.ChoiceForm;
 import org.staywright.form.JobShape;
 import org.staywright.form.Kind;
 import org.staywright.form.MeasuredForm;
@@ -29,11 +30,11 @@ import org.staywright.part.Coded;
 /** The sentences of the pages: each that is asked for is there, and none lies idle. */
 class PageWordingTest {
 
-  private static final List<String> TOPICS = List.of("page", "fit");
+  private static final List<String> TOPICS = List.of("page", "fit", "saved", "order", "compare");
 
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
-      Pattern.compile("[\"'](?:page|fit)\\.[a-z0-9.-]*[a-z0-9][\"']");
+      Pattern.compile("[\"'](?:page|fit|saved|order|compare)\\.[a-z0-9.-]*[a-z0-9][\"']");
 
   @Test
   void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
@@ -59,6 +60,7 @@ class PageWordingTest {
     codes("page.option.", Mounts.RodEnd.values(), keys);
     keys.addAll(List.of("page.option.counterclockwise", "page.option.clockwise"));
     fields("page.field.", JobShape.JOB, keys);
+    fields("page.field.", ChoiceForm.SHAPE, keys);
     fields("page.field.", MeasuredForm.MEASURED, keys);
     for (int status : new int[] {400, 404, 422, 500}) {
       keys.add("page.error." + status);

@@ -1,0 +1,81 @@
+package org.staywright.web;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import io.quarkus.test.common.http.TestHTTPResource;
+import java.net.URL;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+
+/** A real browser in front of the running program. */
+abstract class InTheBrowser {
+
+  private static final Path PICTURES = Path.of("target/screenshots");
+
+  private static Playwright playwright;
+  private static Browser browser;
+
+  @TestHTTPResource("/")
+  URL start;
+
+  final List<String> complaints = new ArrayList<>();
+
+  @BeforeAll
+  static void open() {
+    playwright = Playwright.create();
+    browser =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(Path.of("/usr/bin/chromium"))
+                    .setArgs(List.of("--no-sandbox", "--disable-gpu")));
+  }
+
+  @AfterAll
+  static void close() {
+    playwright.close();
+  }
+
+  static BrowserContext context(int width, boolean script, ColorScheme colours) {
+    return browser.newContext(
+        new Browser.NewContextOptions()
+            .setViewportSize(width, 900)
+            .setHasTouch(width < 500)
+            .setJavaScriptEnabled(script)
+            .setColorScheme(colours));
+  }
+
+  /** A page whose every complaint, of the content policy above all, is kept. */
+  Page page(BrowserContext context) {
+    Page page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error") || message.type().equals("warning")) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    return page;
+  }
+
+  /** Takes a picture, and sees that nothing must be scrolled sideways. */
+  static void picture(Page page, String name) {
+    Number beyond =
+        (Number)
+            page.evaluate(
+                "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    assertTrue(beyond.intValue() <= 0, name + " is " + beyond + " px too wide");
+    page.screenshot(
+        new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")).setFullPage(true));
+  }
+}

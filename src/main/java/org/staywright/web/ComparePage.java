@@ -1,0 +1,117 @@
+package org.staywright.web;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.staywright.document.OverlayChart;
+import org.staywright.fit.Assessment;
+import org.staywright.fit.Job;
+import org.staywright.form.JobForm;
+import org.staywright.job.Chosen;
+import org.staywright.job.Jobs;
+import org.staywright.job.Ordering;
+import org.staywright.job.SavedJob;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+import org.staywright.stock.CurrentRange;
+import org.staywright.wording.FitText;
+import org.staywright.wording.Wording;
+
+/** Up to five parts side by side: ticked in a ranking, or chosen for saved jobs. */
+@Path("/compare")
+@Produces(MediaType.TEXT_HTML)
+public class ComparePage {
+
+  private static final String LETTERS = "ABCDE";
+
+  private final Jobs jobs;
+  private final Ordering ordering;
+  private final CurrentRange stock;
+
+  ComparePage(Jobs jobs, Ordering ordering, CurrentRange stock) {
+    this.jobs = jobs;
+    this.ordering = ordering;
+    this.stock = stock;
+  }
+
+  @GET
+  public TemplateInstance show(
+      @Context UriInfo uri,
+      @QueryParam("pick") List<String> picks,
+      @QueryParam("job") List<String> ids) {
+    Field field = new Field(Say.wording());
+    if (!ids.isEmpty()) {
+      saved(ids, field);
+      return Templates.compare(
+          CompareView.of(field.rivals, field.left, List.of(), "/jobs", field.wording));
+    }
+    JobQuery query = JobQuery.of(uri.getQueryParameters());
+    if (query.isEmpty()) {
+      return Templates.compare(
+          CompareView.of(List.of(), List.of(), List.of(), "/flap", field.wording));
+    }
+    ranked(JobForm.read(query.tree()), picks, field);
+    return Templates.compare(
+        CompareView.of(
+            field.rivals, field.left, query.pairs(), query.address() + "#result", field.wording));
+  }
+
+  private void ranked(Job job, List<String> picks, Field field) {
+    Range range = stock.get();
+    for (String text : new LinkedHashSet<>(picks)) {
+      Optional<Pick> pick = Pick.read(text);
+      Optional<Part> part = pick.flatMap(each -> range.part(each.partNumber()));
+      if (part.isEmpty()) {
+        field.leave("compare.unknown", text);
+      } else {
+        int count = pick.get().count();
+        field.add(job, Assessment.of(job, range, part.get(), count), "", text.replace("!", ""));
+      }
+    }
+  }
+
+  private void saved(List<String> ids, Field field) {
+    Ticked ticked = Ticked.of(ids, jobs, field.wording);
+    field.left.addAll(ticked.missing());
+    for (SavedJob job : ticked.jobs()) {
+      Chosen chosen = ordering.chosen(job);
+      field.add(chosen.job(), chosen.assessment(), job.id.toString(), chosen.choice().part());
+    }
+  }
+
+  /** Who stands side by side, and who does not. */
+  private static final class Field {
+
+    private final Wording wording;
+    private final List<Rival> rivals = new ArrayList<>();
+    private final List<String> left = new ArrayList<>();
+
+    Field(Wording wording) {
+      this.wording = wording;
+    }
+
+    void leave(String key, Object... values) {
+      left.add(wording.text(key, values));
+    }
+
+    void add(Job job, Assessment assessment, String saved, String name) {
+      if (assessment.fit() == null) {
+        leave("compare.out", name, FitText.in(wording).rejection(assessment.rejection()));
+      } else if (rivals.size() == OverlayChart.MOST) {
+        leave("compare.too-many", name, OverlayChart.MOST);
+      } else {
+        String letter = LETTERS.substring(rivals.size(), rivals.size() + 1);
+        rivals.add(new Rival(letter, job, assessment.fit(), saved));
+      }
+    }
+  }
+}

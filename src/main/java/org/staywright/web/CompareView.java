@@ -1,0 +1,127 @@
+package org.staywright.web;
+
+import io.quarkus.qute.RawString;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.staywright.caution.Cautions;
+import org.staywright.wording.Wording;
+
+/**
+ * Several fits side by side.
+ *
+ * @param columns one each
+ * @param tables figures row by row, by subject
+ * @param chart their curves, null where their travels are of different kinds
+ * @param some cautions that not all call for, each with who does
+ * @param all cautions that all call for
+ * @param left out of the comparison, with the reason
+ * @param job that they are for, for what is done next with it; empty for saved choices
+ * @param back address of what they were taken from
+ */
+public record CompareView(
+    List<Column> columns,
+    List<Table> tables,
+    RawString chart,
+    List<Some> some,
+    List<CautionView> all,
+    List<String> left,
+    List<JobQuery.Pair> job,
+    String back) {
+
+  /**
+   * @param letter it is called by
+   * @param row the same as in a ranking
+   * @param saved number of the saved job, "" for none
+   * @param name of that job
+   * @param sentence what it does
+   */
+  public record Column(String letter, FitRow row, String saved, String name, String sentence) {
+
+    /** How the verdict looks. */
+    public String kind() {
+      return row.blockers().isEmpty() ? "fits" : "near";
+    }
+  }
+
+  /**
+   * @param title in words
+   * @param rows of figures
+   */
+  public record Table(String title, List<Row> rows) {}
+
+  /**
+   * @param label of the figure
+   * @param cells one a column
+   */
+  public record Row(String label, List<Cell> cells) {}
+
+  /**
+   * @param letter of its column
+   * @param text with its unit
+   * @param best whether none is better
+   */
+  public record Cell(String letter, String text, boolean best) {}
+
+  /**
+   * @param letters who calls for it
+   * @param caution in words
+   */
+  public record Some(String letters, CautionView caution) {}
+
+  static CompareView of(
+      List<Rival> rivals,
+      List<String> left,
+      List<JobQuery.Pair> job,
+      String back,
+      Wording wording) {
+    Map<CautionView, List<String>> cautions = new LinkedHashMap<>();
+    for (Rival rival : rivals) {
+      for (CautionView caution :
+          CautionView.of(Cautions.of(rival.job(), rival.fit()), rival.wording(wording))) {
+        cautions.computeIfAbsent(caution, each -> new ArrayList<>()).add(rival.letter());
+      }
+    }
+    List<Some> some = new ArrayList<>();
+    List<CautionView> all = new ArrayList<>();
+    cautions.forEach(
+        (caution, letters) -> {
+          if (letters.size() == rivals.size()) {
+            all.add(caution);
+          } else {
+            some.add(new Some(String.join(", ", letters), caution));
+          }
+        });
+    return new CompareView(
+        rivals.stream().map(rival -> column(rival, wording)).toList(),
+        rivals.isEmpty() ? List.of() : tables(rivals, wording),
+        Pictures.overlay(rivals, wording),
+        some,
+        all,
+        left,
+        job,
+        back);
+  }
+
+  private static Column column(Rival rival, Wording plain) {
+    Wording wording = rival.wording(plain);
+    return new Column(
+        rival.letter(),
+        FitRow.of(1, rival.job(), rival.fit(), wording),
+        rival.saved(),
+        rival.job().name(),
+        rival.fit().fits() ? Verdict.sentence(rival.fit(), wording) : "");
+  }
+
+  /** In the words of their mechanism, where all have the same. */
+  private static List<Table> tables(List<Rival> rivals, Wording wording) {
+    boolean alike =
+        rivals.stream().map(rival -> rival.job().mechanism().code()).distinct().count() == 1;
+    Wording shared = alike ? rivals.get(0).wording(wording) : wording;
+    return List.of(
+        new Table(wording.text("compare.doing"), CompareRows.doing(rivals, shared)),
+        new Table(wording.text("compare.buying"), CompareRows.buying(rivals, shared)),
+        new Table(wording.text("compare.holding"), CompareRows.holding(rivals, shared)));
+  }
+}

@@ -1,0 +1,49 @@
+package org.staywright.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.part.Offer;
+import org.staywright.part.Price;
+import org.staywright.wording.Wording;
+
+/** On what terms a part can be had, in words. */
+final class Supply {
+
+  private Supply() {}
+
+  /** Each price from its quantity; none where none is known. */
+  static List<Figure> prices(Offer offer, Wording wording) {
+    Price price = offer.price();
+    return price == null
+        ? List.of()
+        : price.breaks().stream()
+            .map(
+                step ->
+                    new Figure(
+                        wording.text("document.price-from", step.from()),
+                        wording.money(step.each(), price.currency())))
+            .toList();
+  }
+
+  /** All but the prices. */
+  static List<Figure> terms(Offer offer, Wording wording) {
+    List<Figure> terms = new ArrayList<>();
+    Price price = offer.price();
+    if (price != null) {
+      add(terms, "order.vat", wording.text("order.vat.net"), wording);
+      if (price.validUntil() != null) {
+        add(terms, "document.valid-until", price.validUntil().toString(), wording);
+      }
+      add(terms, "document.pack", wording.number(price.pack(), 0), wording);
+      add(terms, "document.order-multiple", wording.number(price.orderMultiple(), 0), wording);
+    }
+    add(terms, "part.label.stock", ListView.stock(offer, wording), wording);
+    String lead = wording.text("document.days", wording.number(offer.leadTimeDays(), 0));
+    add(terms, "order.lead", lead, wording);
+    return terms;
+  }
+
+  private static void add(List<Figure> terms, String key, String value, Wording wording) {
+    terms.add(new Figure(wording.text(key), value));
+  }
+}

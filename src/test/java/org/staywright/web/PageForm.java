@@ -1,0 +1,82 @@
+package org.staywright.web;
+
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.http.ContentType;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A form of a page, sent as a browser without script would. */
+final class PageForm {
+
+  private static final Pattern HIDDEN =
+      Pattern.compile("type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\"");
+
+  private final Response page;
+  private final Map<String, List<String>> fields = new LinkedHashMap<>();
+
+  private PageForm(Response page) {
+    this.page = page;
+  }
+
+  /** The hidden fields of the form whose opening tag holds some text. */
+  static PageForm of(Response page, String tag) {
+    String html = page.asString();
+    int at = html.indexOf(tag);
+    assertTrue(at >= 0, tag);
+    int from = html.lastIndexOf("<form", at);
+    PageForm form = new PageForm(page);
+    Matcher field = HIDDEN.matcher(html.substring(from, html.indexOf("</form>", from)));
+    while (field.find()) {
+      form.fields
+          .computeIfAbsent(field.group(1), name -> new ArrayList<>())
+          .add(plain(field.group(2)));
+    }
+    return form;
+  }
+
+  /** The token alone. */
+  static PageForm empty(Response page) {
+    PageForm form = new PageForm(page);
+    form.with("csrf-token", first("name=\"csrf-token\" value=\"([^\"]+)\"", page.asString()));
+    return form;
+  }
+
+  PageForm with(String name, String value) {
+    fields.put(name, List.of(value));
+    return this;
+  }
+
+  Response post(String path) {
+    RequestSpecification form =
+        given()
+            .redirects()
+            .follow(false)
+            .cookies(page.cookies())
+            .contentType(ContentType.URLENC.withCharset("UTF-8"));
+    fields.forEach((name, values) -> form.formParam(name, values));
+    return form.post(path);
+  }
+
+  static String first(String pattern, String text) {
+    Matcher matcher = Pattern.compile(pattern).matcher(text);
+    assertTrue(matcher.find(), pattern);
+    return plain(matcher.group(1));
+  }
+
+  private static String plain(String escaped) {
+    return escaped
+        .replace("&lt;", "<")
+        .replace("&gt;", ">")
+        .replace("&quot;", "\"")
+        .replace("&#39;", "'")
+        .replace("&amp;", "&");
+  }
+}
