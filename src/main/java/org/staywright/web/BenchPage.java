@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.form.JobForm;
 import org.staywright.part.Range;
@@ -79,7 +80,7 @@ public abstract class BenchPage {
       @QueryParam("count") String count,
       @QueryParam("partNumber") String partNumber) {
     JobQuery query = asked(uri);
-    Judged judged = judged(query, pick == null ? count + "x" + partNumber : pick);
+    Judged judged = judged(query, pick == null ? typed(count, partNumber) : pick);
     return judged.fit() == null
         ? Templates.out(OutView.of(query, judged))
         : Templates.fit(
@@ -98,6 +99,11 @@ public abstract class BenchPage {
       throw new NotFoundException();
     }
     return Templates.detail(bench, FitView.of(judged.job(), judged.fit(), bench.wording()));
+  }
+
+  private static String typed(String count, String partNumber) {
+    String number = partNumber == null ? "" : partNumber.strip().toUpperCase(Locale.ROOT);
+    return (count == null ? "" : count.strip()) + "x" + number;
   }
 
   private Judged judged(JobQuery query, String asked) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.Mechanism;
@@ -41,10 +42,10 @@ final class CompareRows {
   /** What is felt at the hand and what it holds. */
   static List<Row> doing(List<Rival> rivals, Wording wording) {
     CompareRows all = new CompareRows(rivals, wording);
-    all.figure("fit.figure.hand-open", Figures::handOpenMax, NEWTON, 0, Better.LESS);
-    all.figure("fit.figure.hand-close", Figures::handCloseMax, NEWTON, 0, Better.LESS);
-    all.figure("fit.figure.hand-open-weak", Figures::handOpenMaxWeak, NEWTON, 0, Better.LESS);
-    all.figure("fit.figure.hand-close-strong", Figures::handCloseMaxStrong, NEWTON, 0, Better.LESS);
+    all.hand("fit.figure.hand-open", Figures::handOpenMax);
+    all.hand("fit.figure.hand-close", Figures::handCloseMax);
+    all.hand("fit.figure.hand-open-weak", Figures::handOpenMaxWeak);
+    all.hand("fit.figure.hand-close-strong", Figures::handCloseMaxStrong);
     all.figure("fit.figure.hand-rms", Figures::handRms, NEWTON, 0, Better.LESS);
     all.figure("fit.figure.hold-ratio", Figures::holdRatioOpen, null, 2, Better.MORE);
     all.travel("fit.figure.self-opens", Figures::selfOpensFrom);
@@ -132,6 +133,16 @@ final class CompareRows {
         },
         value,
         better);
+  }
+
+  /** The nearer to balance the better: below zero it moves by itself. */
+  private void hand(String key, ToDoubleFunction<Figures> of) {
+    ToDoubleFunction<Rival> value = rival -> of.applyAsDouble(rival.fit().figures());
+    row(
+        key,
+        rival -> wording.quantity(value.applyAsDouble(rival), NEWTON, 0),
+        rival -> Math.abs(value.applyAsDouble(rival)),
+        Better.LESS);
   }
 
   /** A place on the way, in the unit of its mechanism. */
