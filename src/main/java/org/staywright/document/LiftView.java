@@ -15,7 +15,7 @@ import org.staywright.wording.Wording;
 final class LiftView {
 
   /** Type sizes along the longer side. */
-  private static final double ACROSS = 30;
+  private static final double ACROSS = 24;
 
   /** Half the block that stands for the load, along its way, in type sizes. */
   private static final double HALF_BLOCK = 1.6;

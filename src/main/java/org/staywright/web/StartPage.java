@@ -12,7 +12,7 @@ import org.staywright.job.Jobs;
 @Produces(MediaType.TEXT_HTML)
 public final class StartPage {
 
-  private static final int SHOWN = 8;
+  private static final int SHOWN = 12;
 
   private final Jobs jobs;
 

@@ -162,9 +162,10 @@ class MechanismPagesTest {
   @Test
   void aChosenLiftIsSavedAsALift() {
     String page = given().get("/lift").asString();
+    String choose = page.substring(page.indexOf("<form id=\"choose\""));
     Matcher pair =
         Pattern.compile("<input type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\">")
-            .matcher(page.substring(page.indexOf("<form id=\"choose\"")));
+            .matcher(choose.substring(0, choose.indexOf("</form>")));
     RequestSpecification form = given().redirects().follow(false);
     Response start = given().get("/lift");
     form.cookies(start.cookies());
