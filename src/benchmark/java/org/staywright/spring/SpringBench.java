@@ -55,7 +55,7 @@ public class SpringBench {
   /** The slow, obvious way: every term of the equation of state. */
   @Benchmark
   public double forceExactly() {
-    return charged.gasForce(compression, ROOM);
+    return charged.force(compression, ROOM);
   }
 
   /** Polynomial in density, one store a loop: what the compiler turns into vectors. */

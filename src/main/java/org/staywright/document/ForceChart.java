@@ -47,7 +47,7 @@ public final class ForceChart {
     }
     double most = charged.compressing(stroke, part.limits().hottest());
     if (fast) {
-      most = Math.max(most, charged.fast(0, stroke, ROOM).gasForce(stroke));
+      most = Math.max(most, charged.fast(0, stroke, ROOM).force(stroke));
     }
     this.plot =
         new Plot(Axis.within(0, MILLIMETRE.of(stroke), 8), Axis.around(0, most, 6), width, HEIGHT);
@@ -111,7 +111,7 @@ public final class ForceChart {
     ChargedSpring.FastStroke stroke = charged.fast(0, part.spring().stroke(), ROOM);
     double[] forces = new double[SAMPLES];
     for (int i = 0; i < SAMPLES; i++) {
-      forces[i] = stroke.gasForce(compression[i]);
+      forces[i] = stroke.force(compression[i]);
     }
     return forces;
   }
@@ -155,7 +155,7 @@ public final class ForceChart {
     double stroke = part.spring().stroke();
     double least = 0;
     for (int i = 0; i < kelvin.length; i++) {
-      double middle = charged.gasForce(stroke, kelvin[i]);
+      double middle = charged.force(stroke, kelvin[i]);
       Point at = plot.place(MILLIMETRE.of(stroke), middle);
       double y = Math.max(least, at.y());
       least = y + 1.2;

@@ -1,6 +1,6 @@
 package org.staywright.fit;
 
-import org.staywright.gas.Isotherm;
+import java.util.function.DoubleUnaryOperator;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
 import org.staywright.spring.ChargedSpring;
@@ -18,13 +18,13 @@ record HandForces(double[] gas, double[] moment, double[] open, double[] close) 
   static HandForces of(Job job, Travel travel, Part part, int count, double extended, Load load) {
     double kelvin = load.kelvin(job.conditions());
     ChargedSpring spring = load.charged(part, Load.gasLeft(job.conditions(), part.wear()));
-    Isotherm isotherm = Isotherm.at(kelvin);
+    DoubleUnaryOperator slow = spring.slow(kelvin);
     double rub = spring.spring().friction(kelvin);
     int n = travel.q().length;
     HandForces result = new HandForces(new double[n], new double[n], new double[n], new double[n]);
     for (int i = 0; i < n; i++) {
       double lever = travel.lever()[i];
-      double force = spring.gasForce(extended - travel.length()[i], isotherm);
+      double force = slow.applyAsDouble(extended - travel.length()[i]);
       double balance = count * force * lever + load.load(travel)[i];
       double friction = count * rub * Math.abs(lever) + travel.friction();
       result.gas[i] = force;

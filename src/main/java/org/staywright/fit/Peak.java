@@ -40,7 +40,7 @@ record Peak(ChargedSpring.FastStroke stroke, double extended, double friction) {
 
   /** Load on the mounts at a length, N. */
   double load(double length) {
-    return stroke.gasForce(extended - length) + friction;
+    return stroke.force(extended - length) + friction;
   }
 
   /** Least ratio of buckling load to this stroke's force over the travel. */

@@ -2,6 +2,7 @@ package org.staywright.spring;
 
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
+import java.util.function.DoubleUnaryOperator;
 import org.staywright.gas.Isentrope;
 import org.staywright.gas.Isotherm;
 
@@ -11,44 +12,25 @@ import org.staywright.gas.Isotherm;
  * @param spring its dimensions
  * @param gasMass kg
  */
-public record ChargedSpring(GasSpring spring, double gasMass) {
+public record ChargedSpring(GasSpring spring, double gasMass) implements ForceLaw {
 
   /** Density of the gas, kg/m³. */
   public double density(double compression, double kelvin) {
     return gasMass / spring.gasVolume(compression, kelvin);
   }
 
-  /** Absolute pressure after a slow stroke, Pa. */
+  @Override
   public double pressure(double compression, double kelvin) {
-    return pressure(compression, Isotherm.at(kelvin));
+    return Isotherm.at(kelvin).pressure(density(compression, kelvin));
   }
 
-  /** The same for many points at one temperature. */
-  public double pressure(double compression, Isotherm gas) {
-    return gas.pressure(density(compression, gas.kelvin()));
+  @Override
+  public DoubleUnaryOperator slow(double kelvin) {
+    Isotherm gas = Isotherm.at(kelvin);
+    return compression -> push(gas.pressure(density(compression, kelvin)));
   }
 
-  /** Pushing force of the gas alone after a slow stroke, N. */
-  public double gasForce(double compression, double kelvin) {
-    return force(pressure(compression, kelvin));
-  }
-
-  /** The same for many points at one temperature. */
-  public double gasForce(double compression, Isotherm gas) {
-    return force(pressure(compression, gas));
-  }
-
-  /** Slow force with the rod moving out, N: F1 and F2 at the gauge points. */
-  public double extending(double compression, double kelvin) {
-    return gasForce(compression, kelvin) - spring.friction(kelvin);
-  }
-
-  /** Slow force with the rod pushed in, N: F3 and F4 at the gauge points. */
-  public double compressing(double compression, double kelvin) {
-    return gasForce(compression, kelvin) + spring.friction(kelvin);
-  }
-
-  /** A stroke too fast for heat to pass, from one compression to another. */
+  @Override
   public FastStroke fast(double from, double to, double kelvin) {
     return new FastStroke(
         this, kelvin, Isentrope.between(density(from, kelvin), kelvin, density(to, kelvin)));
@@ -59,7 +41,7 @@ public record ChargedSpring(GasSpring spring, double gasMass) {
     return Isentrope.pressure(density(from, kelvin), kelvin, density(to, kelvin));
   }
 
-  double force(double pressure) {
+  double push(double pressure) {
     return (pressure - ATMOSPHERE) * spring.rodArea();
   }
 
@@ -70,16 +52,17 @@ public record ChargedSpring(GasSpring spring, double gasMass) {
    * @param kelvin temperature before the stroke
    * @param isentrope of the gas
    */
-  public record FastStroke(ChargedSpring spring, double kelvin, Isentrope isentrope) {
+  public record FastStroke(ChargedSpring spring, double kelvin, Isentrope isentrope)
+      implements Fast {
 
-    /** Absolute pressure, Pa. */
+    @Override
     public double pressure(double compression) {
       return isentrope.pressure(spring.density(compression, kelvin));
     }
 
-    /** Pushing force of the gas alone, N. */
-    public double gasForce(double compression) {
-      return spring.force(pressure(compression));
+    @Override
+    public double force(double compression) {
+      return spring.push(pressure(compression));
     }
 
     /** Temperature of the gas, K. */

@@ -39,10 +39,10 @@ public record ForceCurve(
       double x = stroke * i / (samples - 1);
       curve.compression[i] = x;
       curve.pressure[i] = charged.pressure(x, kelvin);
-      curve.gas[i] = charged.force(curve.pressure[i]);
+      curve.gas[i] = charged.push(curve.pressure[i]);
       curve.extending[i] = curve.gas[i] - friction;
       curve.compressing[i] = curve.gas[i] + friction;
-      curve.fastCompressing[i] = charged.fast(0, x, kelvin).gasForce(x) + friction;
+      curve.fastCompressing[i] = charged.fast(0, x, kelvin).force(x) + friction;
     }
     return curve;
   }

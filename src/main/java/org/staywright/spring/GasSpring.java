@@ -34,7 +34,8 @@ public record GasSpring(
     double friction,
     double coldFrictionFactor,
     double gasVolume,
-    double oilVolume) {
+    double oilVolume)
+    implements GasFilled {
 
   /** Where F1 to F4 are measured: this far from either end of the stroke, m. */
   public static final double GAUGE_POINT = 5e-3;
@@ -73,12 +74,8 @@ public record GasSpring(
     return gasVolume - rodArea() * compression - oilVolume * OIL_EXPANSION * (kelvin - ROOM);
   }
 
-  /**
-   * Friction at a temperature: rising linearly towards −30 °C and constant beyond both ends. Our
-   * assumption, no source.
-   *
-   * @return N
-   */
+  /** Rising linearly towards −30 °C and constant beyond both ends: our assumption, no source. */
+  @Override
   public double friction(double kelvin) {
     double cold = Math.max(0, Math.min(1, (ROOM - kelvin) / COLD_SPAN));
     return friction * (1 + (coldFrictionFactor - 1) * cold);
@@ -100,6 +97,11 @@ public record GasSpring(
         Isotherm.at(ROOM).density(chargePressure(force * forceFactor))
             * gasVolume(GAUGE_POINT, ROOM);
     return new ChargedSpring(this, filled * gasFraction);
+  }
+
+  @Override
+  public ChargedSpring law(double forceFactor, double gasFraction) {
+    return charged(forceFactor, gasFraction);
   }
 
   /** The spring as delivered. */

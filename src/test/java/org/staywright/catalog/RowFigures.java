@@ -63,7 +63,7 @@ record RowFigures(Part part, double endLength) {
 
   /** Load on its mounts in the same stroke, N. */
   double peakLoad() {
-    return fast().gasForce(part.spring().stroke()) + friction();
+    return fast().force(part.spring().stroke()) + friction();
   }
 
   /** Least critical load over load during the same stroke. */
@@ -75,7 +75,7 @@ record RowFigures(Part part, double endLength) {
       double compression = spring.stroke() * i / STEPS;
       double length = spring.extendedLength() + 2 * endLength - compression;
       double critical = SteppedColumn.of(spring, length, endLength).criticalLoad();
-      least = Math.min(least, critical / (fast.gasForce(compression) + friction()));
+      least = Math.min(least, critical / (fast.force(compression) + friction()));
     }
     return least;
   }

@@ -54,7 +54,7 @@ class OtherMechanismsTest {
       double rub = spring.spring().friction(kelvin);
       for (int i = 0; i <= 60; i++) {
         double x = fit.figures().extended() - 0.45 - 0.2 * i / 60;
-        double gas = spring.gasForce(x, kelvin);
+        double gas = spring.force(x, kelvin);
         double up = 20 * 9.80665 + 12 - fit.count() * (gas - rub);
         double down = fit.count() * (gas + rub) - 20 * 9.80665 + 12;
         assertEquals(up, curve.open()[i], 1e-6);
@@ -63,7 +63,7 @@ class OtherMechanismsTest {
       double weak = fit.count() * gasForceWeak(job, fit, 0.65) / (21 * 9.80665);
       assertEquals(weak, fit.figures().holdRatioOpen(), 1e-9);
       assertEquals(
-          20 * 9.80665 - fit.count() * spring.gasForce(fit.figures().extended() - 0.45, kelvin),
+          20 * 9.80665 - fit.count() * spring.force(fit.figures().extended() - 0.45, kelvin),
           fit.figures().closedHold(),
           1e-6);
     }
@@ -76,7 +76,7 @@ class OtherMechanismsTest {
     return fit.part()
         .spring()
         .charged(filled, left)
-        .gasForce(fit.figures().extended() - length, job.conditions().coldest());
+        .force(fit.figures().extended() - length, job.conditions().coldest());
   }
 
   @Test

@@ -66,9 +66,9 @@ class GasSpringTest {
         double before = 0;
         for (int i = 0; i <= 20; i++) {
           double x = spring.stroke() * i / 20;
-          double force = charged.gasForce(x, kelvin);
+          double force = charged.force(x, kelvin);
           assertTrue(force > before);
-          assertTrue(charged.gasForce(x, kelvin + 1) > force);
+          assertTrue(charged.force(x, kelvin + 1) > force);
           before = force;
         }
       }
@@ -100,7 +100,7 @@ class GasSpringTest {
       double x = spring.stroke() * i / 20;
       double volume = 200e-6 - Math.PI / 4 * 0.02 * 0.02 * x;
       double ideal = (p1 * v1 / volume - ATMOSPHERE) * spring.rodArea();
-      assertEquals(ideal, charged.gasForce(x, ROOM), 1e-3 * p1 * spring.rodArea());
+      assertEquals(ideal, charged.force(x, ROOM), 1e-3 * p1 * spring.rodArea());
     }
   }
 
@@ -160,11 +160,11 @@ class GasSpringTest {
       ChargedSpring charged = spring.charged();
       for (double kelvin : new double[] {243.15, ROOM, 353.15}) {
         ChargedSpring.FastStroke fast = charged.fast(0, spring.stroke(), kelvin);
-        assertEquals(charged.gasForce(0, kelvin), fast.gasForce(0), 1e-6 * fast.gasForce(0));
+        assertEquals(charged.force(0, kelvin), fast.force(0), 1e-6 * fast.force(0));
         assertEquals(kelvin, fast.gasTemperature(0), 1e-6);
         for (int i = 1; i <= 10; i++) {
           double x = spring.stroke() * i / 10;
-          assertTrue(fast.gasForce(x) > charged.gasForce(x, kelvin));
+          assertTrue(fast.force(x) > charged.force(x, kelvin));
           assertTrue(fast.gasTemperature(x) > kelvin);
         }
       }
@@ -197,7 +197,7 @@ class GasSpringTest {
     double warm = spring.gasVolume(0.1, ROOM + 40);
     assertEquals(4.5e-6 * 0.0007 * 40, cold - warm, 1e-15);
     GasSpring dry = spring(0.008, 0.0156, 0.16, 400, 19, 1.5, 27.7e-6, 0);
-    assertTrue(spring.charged().gasForce(0.1, ROOM + 40) > dry.charged().gasForce(0.1, ROOM + 40));
+    assertTrue(spring.charged().force(0.1, ROOM + 40) > dry.charged().force(0.1, ROOM + 40));
   }
 
   @Test

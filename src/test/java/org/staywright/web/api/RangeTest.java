@@ -97,13 +97,13 @@ class RangeTest {
     double stroke = part.spring().stroke();
     double[] x = {0, stroke / 4, stroke / 2, stroke * 3 / 4, stroke};
     assertArrayEquals(column(x, v -> v * 1000), doubles(curve, "compressionMm"), 1e-6);
-    assertNear(column(x, v -> spring.gasForce(v, 263.15)), doubles(curve, "gasForceN"));
+    assertNear(column(x, v -> spring.force(v, 263.15)), doubles(curve, "gasForceN"));
     assertNear(column(x, v -> spring.extending(v, 263.15)), doubles(curve, "extendingN"));
     assertNear(column(x, v -> spring.compressing(v, 263.15)), doubles(curve, "compressingN"));
     assertNear(column(x, v -> spring.pressure(v, 263.15) / 1e5), doubles(curve, "pressureBar"));
     double friction = part.spring().friction(263.15);
     assertNear(
-        column(x, v -> spring.fast(0, v, 263.15).gasForce(v) + friction),
+        column(x, v -> spring.fast(0, v, 263.15).force(v) + friction),
         doubles(curve, "fastCompressingN"));
     assertEquals(part.spring().progression(), curve.getDouble("progression"), 1e-7);
   }

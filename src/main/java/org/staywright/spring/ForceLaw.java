@@ -1,0 +1,47 @@
+package org.staywright.spring;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The force of one specimen of a spring over its compression from full extension: positive where it
+ * pushes its ends apart, negative where it pulls them together. Compressions beyond the stroke are
+ * computed, not clamped. SI.
+ */
+public interface ForceLaw {
+
+  Spring spring();
+
+  /** Slow force without friction over the compression, at one temperature, N over m. */
+  DoubleUnaryOperator slow(double kelvin);
+
+  /** A stroke too fast for heat to pass, from one compression to another. */
+  Fast fast(double from, double to, double kelvin);
+
+  /** Absolute pressure after a slow stroke, Pa; that of the air where there is no gas. */
+  double pressure(double compression, double kelvin);
+
+  /** Slow force at one place, without friction, N. */
+  default double force(double compression, double kelvin) {
+    return slow(kelvin).applyAsDouble(compression);
+  }
+
+  /** Slow force while the spring grows longer, N. */
+  default double extending(double compression, double kelvin) {
+    return force(compression, kelvin) - spring().friction(kelvin);
+  }
+
+  /** Slow force while the spring grows shorter, N. */
+  default double compressing(double compression, double kelvin) {
+    return force(compression, kelvin) + spring().friction(kelvin);
+  }
+
+  /** The fast limit of a stroke. */
+  interface Fast {
+
+    /** Without friction, N. */
+    double force(double compression);
+
+    /** Absolute, Pa. */
+    double pressure(double compression);
+  }
+}
