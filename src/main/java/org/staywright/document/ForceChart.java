@@ -1,6 +1,6 @@
 package org.staywright.document;
 
-import static org.staywright.spring.GasSpring.GAUGE_POINT;
+import static org.staywright.spring.Spring.GAUGE_POINT;
 import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;

@@ -1,6 +1,6 @@
 package org.staywright.document;
 
-import static org.staywright.spring.GasSpring.GAUGE_POINT;
+import static org.staywright.spring.Spring.GAUGE_POINT;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.CELSIUS;

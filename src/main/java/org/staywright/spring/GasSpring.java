@@ -37,14 +37,8 @@ public record GasSpring(
     double oilVolume)
     implements GasFilled {
 
-  /** Where F1 to F4 are measured: this far from either end of the stroke, m. */
-  public static final double GAUGE_POINT = 5e-3;
-
   /** Growth of the oil's volume, 1/K: common practice for mineral oil, no source. */
   public static final double OIL_EXPANSION = 0.7e-3;
-
-  /** The temperature where the cold friction factor is reached lies this far below 20 °C, K. */
-  private static final double COLD_SPAN = 50;
 
   public double rodArea() {
     return area(rodDiameter);
@@ -72,13 +66,6 @@ public record GasSpring(
    */
   public double gasVolume(double compression, double kelvin) {
     return gasVolume - rodArea() * compression - oilVolume * OIL_EXPANSION * (kelvin - ROOM);
-  }
-
-  /** Rising linearly towards −30 °C and constant beyond both ends: our assumption, no source. */
-  @Override
-  public double friction(double kelvin) {
-    double cold = Math.max(0, Math.min(1, (ROOM - kelvin) / COLD_SPAN));
-    return friction * (1 + (coldFrictionFactor - 1) * cold);
   }
 
   /** Absolute pressure that gives a pushing force at the gauge point at 20 °C, Pa. */
@@ -109,9 +96,8 @@ public record GasSpring(
     return charged(1, 1);
   }
 
-  /** F2/F1: 5 mm before full compression over 5 mm before full extension, extending, 20 °C. */
-  public double progression() {
-    ChargedSpring delivered = charged();
-    return delivered.extending(stroke - GAUGE_POINT, ROOM) / delivered.extending(GAUGE_POINT, ROOM);
+  @Override
+  public double criticalLoad(double length, double tubeEnd) {
+    return SteppedColumn.of(this, length, tubeEnd).criticalLoad();
   }
 }

@@ -1,10 +1,18 @@
 package org.staywright.spring;
 
+import static org.staywright.unit.Unit.ROOM;
+
 /**
  * What stands between two mounts and pushes, pulls or damps: a force over its length, whatever
  * makes it. Lengths are without end fittings. SI.
  */
 public sealed interface Spring permits GasFilled {
+
+  /** Where F1 to F4 are measured: this far from either end of the stroke, m. */
+  double GAUGE_POINT = 5e-3;
+
+  /** The temperature where the cold friction factor is reached lies this far below 20 °C, K. */
+  double COLD_SPAN = 50;
 
   /** Diameter of the rod, or of what guides a coil, m. */
   double rodDiameter();
@@ -24,8 +32,35 @@ public sealed interface Spring permits GasFilled {
   /** Force class: the size of the slow force at the gauge point at 20 °C, N. */
   double force();
 
-  /** Half of the hysteresis, N. */
-  double friction(double kelvin);
+  /** Half of the hysteresis at 20 °C, N. */
+  double friction();
+
+  /** Friction at −30 °C over that at 20 °C. */
+  double coldFrictionFactor();
+
+  /**
+   * Friction at a temperature: rising linearly towards −30 °C and constant beyond both ends. Our
+   * assumption, no source.
+   *
+   * @return N
+   */
+  default double friction(double kelvin) {
+    double cold = Math.max(0, Math.min(1, (ROOM - kelvin) / COLD_SPAN));
+    return friction() * (1 + (coldFrictionFactor() - 1) * cold);
+  }
+
+  /** +1 where it pushes its ends apart, −1 where it pulls them together. */
+  default int sense() {
+    return 1;
+  }
+
+  /**
+   * The pushing force at which it buckles between its mount centres, N; infinite where it cannot.
+   *
+   * @param length between mount centres, m
+   * @param tubeEnd length that the tube's end fitting adds, m
+   */
+  double criticalLoad(double length, double tubeEnd);
 
   /**
    * One specimen of it.
@@ -38,5 +73,12 @@ public sealed interface Spring permits GasFilled {
   /** As delivered. */
   default ForceLaw law() {
     return law(1, 1);
+  }
+
+  /** F2/F1: 5 mm before full compression over 5 mm before full extension, extending, 20 °C. */
+  default double progression() {
+    ForceLaw delivered = law();
+    return delivered.extending(stroke() - GAUGE_POINT, ROOM)
+        / delivered.extending(GAUGE_POINT, ROOM);
   }
 }

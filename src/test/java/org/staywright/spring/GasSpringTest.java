@@ -2,7 +2,7 @@ package org.staywright.spring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.staywright.spring.GasSpring.GAUGE_POINT;
+import static org.staywright.spring.Spring.GAUGE_POINT;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.ROOM;
 
