@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
 import org.staywright.caution.Caution.Severity;
 import org.staywright.part.Part;
-import org.staywright.spring.GasSpring;
 import org.staywright.unit.Unit;
 
 /** The gas stays in a spring that no longer pushes: gauge pressure as filled, 20 °C, extended. */
@@ -13,13 +12,13 @@ final class ChargePressure implements CautionRule {
 
   @Override
   public Optional<Caution> of(Part part) {
-    GasSpring spring = part.spring();
-    double gauge = spring.chargePressure(spring.force()) - Unit.ATMOSPHERE;
-    return Optional.of(
-        new Caution(
-            "charge-pressure",
-            Severity.DANGER,
-            List.of(new Figure(gauge, Unit.BAR, 0)),
-            COMMON_PRACTICE));
+    return part.gas()
+        .map(
+            gas ->
+                new Caution(
+                    "charge-pressure",
+                    Severity.DANGER,
+                    List.of(new Figure(gas.restPressure() - Unit.ATMOSPHERE, Unit.BAR, 0)),
+                    COMMON_PRACTICE));
   }
 }

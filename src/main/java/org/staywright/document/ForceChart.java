@@ -1,6 +1,5 @@
 package org.staywright.document;
 
-import static org.staywright.spring.Spring.GAUGE_POINT;
 import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
@@ -10,8 +9,8 @@ import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Part;
-import org.staywright.spring.ChargedSpring;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.Spring;
 import org.staywright.wording.Wording;
 
 /**
@@ -28,26 +27,30 @@ public final class ForceChart {
   private static final Role[] CURVES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3};
 
   private final Part part;
-  private final ChargedSpring charged;
+  private final ForceLaw law;
   private final Wording wording;
   private final boolean fast;
+  private final int sense;
+  private final double rest;
   private final double[] kelvin;
   private final double[] compression = new double[SAMPLES];
   private final Plot plot;
 
   private ForceChart(Part part, boolean fast, double width, Wording wording) {
     this.part = part;
-    this.charged = part.spring().charged();
+    this.law = part.spring().law();
     this.wording = wording;
     this.fast = fast;
     this.kelvin = new double[] {part.limits().coldest(), ROOM, part.limits().hottest()};
+    this.sense = part.spring().sense();
+    this.rest = part.spring().restCompression();
     double stroke = part.spring().stroke();
     for (int i = 0; i < SAMPLES; i++) {
       compression[i] = stroke * i / (SAMPLES - 1);
     }
-    double most = charged.compressing(stroke, part.limits().hottest());
+    double most = law.taking(stroke - rest, part.limits().hottest());
     if (fast) {
-      most = Math.max(most, charged.fast(0, stroke, ROOM).force(stroke));
+      most = Math.max(most, sense * law.fast(rest, stroke - rest, ROOM).force(stroke - rest));
     }
     this.plot =
         new Plot(Axis.within(0, MILLIMETRE.of(stroke), 8), Axis.around(0, most, 6), width, HEIGHT);
@@ -91,8 +94,8 @@ public final class ForceChart {
                 "document.force-chart.about",
                 celsius(kelvin[0]),
                 celsius(kelvin[2]),
-                newtons(charged.extending(GAUGE_POINT, ROOM)),
-                newtons(charged.extending(part.spring().stroke() - GAUGE_POINT, ROOM))),
+                newtons(law.giving(part.spring().nearGauge(), ROOM)),
+                newtons(law.giving(part.spring().farGauge(), ROOM))),
             0.6);
   }
 
@@ -100,18 +103,16 @@ public final class ForceChart {
     double[] forces = new double[SAMPLES];
     for (int i = 0; i < SAMPLES; i++) {
       forces[i] =
-          in
-              ? charged.compressing(compression[i], temperature)
-              : charged.extending(compression[i], temperature);
+          in ? law.taking(compression[i], temperature) : law.giving(compression[i], temperature);
     }
     return forces;
   }
 
   private double[] fastForces() {
-    ChargedSpring.FastStroke stroke = charged.fast(0, part.spring().stroke(), ROOM);
+    ForceLaw.Fast stroke = law.fast(rest, part.spring().stroke() - rest, ROOM);
     double[] forces = new double[SAMPLES];
     for (int i = 0; i < SAMPLES; i++) {
-      forces[i] = stroke.force(compression[i]);
+      forces[i] = sense * stroke.force(compression[i]);
     }
     return forces;
   }
@@ -133,11 +134,11 @@ public final class ForceChart {
 
   /** F1 to F4 where they are measured. */
   private void marks() {
-    GasSpring spring = part.spring();
-    double[] places = {GAUGE_POINT, spring.stroke() - GAUGE_POINT};
+    Spring spring = part.spring();
+    double[] places = {spring.nearGauge(), spring.farGauge()};
     for (int i = 0; i < 2; i++) {
-      mark(places[i], charged.extending(places[i], ROOM), "F" + (1 + i), -1);
-      mark(places[i], charged.compressing(places[i], ROOM), "F" + (3 + i), 1);
+      mark(places[i], law.giving(places[i], ROOM), "F" + (1 + i), -1);
+      mark(places[i], law.taking(places[i], ROOM), "F" + (3 + i), 1);
     }
   }
 
@@ -155,7 +156,7 @@ public final class ForceChart {
     double stroke = part.spring().stroke();
     double least = 0;
     for (int i = 0; i < kelvin.length; i++) {
-      double middle = charged.force(stroke, kelvin[i]);
+      double middle = sense * law.force(stroke, kelvin[i]);
       Point at = plot.place(MILLIMETRE.of(stroke), middle);
       double y = Math.max(least, at.y());
       least = y + 1.2;

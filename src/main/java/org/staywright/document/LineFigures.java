@@ -16,6 +16,7 @@ import org.staywright.unit.Unit;
  * @param charge bar, gauge
  * @param product bar·L
  * @param withinTransport whether the figures of ADR special provision 283 are kept
+ * @param burstFactor burst pressure over charge that the supplier must declare
  * @param shelfYears years on the shelf until F1 is below its tolerance
  * @param openMore hand force opening with the alternate, N more
  * @param closeMore the same closing
@@ -25,6 +26,7 @@ record LineFigures(
     BigDecimal charge,
     BigDecimal product,
     Boolean withinTransport,
+    Integer burstFactor,
     BigDecimal shelfYears,
     BigDecimal openMore,
     BigDecimal closeMore) {
@@ -36,16 +38,14 @@ record LineFigures(
     Alternate alternate = line.alternate();
     Double open = alternate == null ? null : alternate.openMore();
     Double close = alternate == null ? null : alternate.closeMore();
-    if (part == null) {
-      return new LineFigures(null, null, null, null, null, null, null);
-    }
-    Transport transport = Transport.of(part);
-    double years = part.shelfYears();
+    Transport gas = part == null ? null : part.gas().map(Transport::of).orElse(null);
+    double years = part == null ? Double.NaN : part.shelfYears();
     return new LineFigures(
-        rounded(Unit.LITRE.of(transport.gasSpace())),
-        rounded(Unit.BAR.of(transport.charge())),
-        rounded(Unit.LITRE.of(Unit.BAR.of(transport.product()))),
-        transport.withinFigures(),
+        gas == null ? null : rounded(Unit.LITRE.of(gas.gasSpace())),
+        gas == null ? null : rounded(Unit.BAR.of(gas.charge())),
+        gas == null ? null : rounded(Unit.LITRE.of(Unit.BAR.of(gas.product()))),
+        gas == null ? null : gas.withinFigures(),
+        gas == null ? null : gas.burstFactor(),
         Double.isFinite(years) ? rounded(years) : null,
         open == null ? null : rounded(open),
         close == null ? null : rounded(close));

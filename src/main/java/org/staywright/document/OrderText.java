@@ -14,7 +14,6 @@ import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
 import org.staywright.job.Wanted;
 import org.staywright.part.Price;
-import org.staywright.part.Transport;
 import org.staywright.wording.FitText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
@@ -90,7 +89,7 @@ public final class OrderText {
       if (line.alternate() != null) {
         notes.add(alternate(line.alternate()));
       }
-      notes.add(transport(line, figures));
+      notes.add(transport(figures));
       if (figures.shelfYears() != null) {
         String years = wording.shortest(figures.shelfYears().doubleValue(), 1);
         notes.add(wording.text("document.note.shelf", years));
@@ -132,12 +131,12 @@ public final class OrderText {
     return newtons < 0 || shown.startsWith("0.0") ? shown : "+" + shown;
   }
 
-  private String transport(OrderLine line, LineFigures figures) {
+  private String transport(LineFigures figures) {
     return wording.text(
         "document.note.transport." + (figures.withinTransport() ? "met" : "missed"),
         wording.shortest(figures.gasSpace().doubleValue(), 4),
         wording.shortest(figures.charge().doubleValue(), 1),
         wording.shortest(figures.product().doubleValue(), 2),
-        Transport.of(line.item().part()).burstFactor());
+        figures.burstFactor());
   }
 }

@@ -1,6 +1,5 @@
 package org.staywright.document;
 
-import static org.staywright.spring.Spring.GAUGE_POINT;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.CELSIUS;
@@ -13,8 +12,9 @@ import static org.staywright.unit.Unit.ROOM;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.part.Part;
-import org.staywright.spring.ChargedSpring;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.GasFilled;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
@@ -34,7 +34,7 @@ public final class PartFigures {
   /** Labels with values, as given. */
   public List<String[]> pairs() {
     PartText text = PartText.in(wording);
-    GasSpring spring = part.spring();
+    Spring spring = part.spring();
     add("forceClassN", spring.force(), NEWTON, 1);
     add("forceToleranceN", "±" + quantity(part.forceTolerance(), NEWTON, 1));
     add("strokeMm", spring.stroke(), MILLIMETRE, 1);
@@ -42,7 +42,7 @@ public final class PartFigures {
     add("compressedLengthMm", spring.compressedLength(), MILLIMETRE, 1);
     add("rodDiameterMm", spring.rodDiameter(), MILLIMETRE, 1);
     add("tubeDiameterMm", spring.tubeDiameter(), MILLIMETRE, 1);
-    add("boreDiameterMm", spring.boreDiameter(), MILLIMETRE, 1);
+    part.gas().ifPresent(gas -> add("boreDiameterMm", gas.boreDiameter(), MILLIMETRE, 1));
     add("rodThread", part.ends().rod());
     add("tubeThread", part.ends().tube());
     add("massKg", part.mass(), KILOGRAM, 3);
@@ -50,38 +50,49 @@ public final class PartFigures {
     add("mounting", text.name("mounting", part.mounting()));
     add("minTemperatureC", part.limits().coldest(), CELSIUS, 1);
     add("maxTemperatureC", part.limits().hottest(), CELSIUS, 1);
+    part.gas().ifPresent(this::gas);
+    add("coldFrictionFactor", wording.shortest(spring.coldFrictionFactor(), 2));
+    return pairs;
+  }
+
+  private void gas(GasFilled gas) {
     add("maxPressureBar", part.limits().pressure(), BAR, 0);
-    add("gasVolumeMl", spring.gasVolume(), MILLILITRE, 1);
-    add("oilVolumeMl", spring.oilVolume(), MILLILITRE, 1);
+    add("gasVolumeMl", gas.gasVolume(), MILLILITRE, 1);
+    add("oilVolumeMl", gas.oilVolume(), MILLILITRE, 1);
     add("endDampingMm", damping());
     add("orificeDiameterMm", part.damping().orificeDiameter(), MILLIMETRE, 2);
     add("compressionFlowFactor", wording.shortest(part.damping().compressionFlowFactor(), 2));
-    add("coldFrictionFactor", wording.shortest(spring.coldFrictionFactor(), 2));
     add("lossPercentPerYear", percent(part.wear().perYear()));
     add("lossPercentPer10kCycles", percent(1e4 * part.wear().perCycle()));
-    return pairs;
   }
 
   /** Forces at 20 °C where the trade measures them, and what makes them. */
   public List<String[]> forces() {
-    GasSpring spring = part.spring();
-    ChargedSpring charged = spring.charged();
-    double near = GAUGE_POINT;
-    double far = spring.stroke() - GAUGE_POINT;
-    double gauge = charged.pressure(0, ROOM) - ATMOSPHERE;
-    return List.of(
-        figure("f1", newtons(charged.extending(near, ROOM))),
-        figure("f2", newtons(charged.extending(far, ROOM))),
-        figure("f3", newtons(charged.compressing(near, ROOM))),
-        figure("f4", newtons(charged.compressing(far, ROOM))),
-        figure("progression", wording.number(spring.progression(), 2)),
-        figure("friction", newtons(spring.friction())),
-        figure("chargePressure", wording.text("document.gauge", wording.quantity(gauge, BAR, 0))),
+    Spring spring = part.spring();
+    ForceLaw law = spring.law();
+    double near = spring.nearGauge();
+    double far = spring.farGauge();
+    List<String[]> forces = new ArrayList<>();
+    forces.add(figure("f1", newtons(law.giving(near, ROOM))));
+    forces.add(figure("f2", newtons(law.giving(far, ROOM))));
+    forces.add(figure("f3", newtons(law.taking(near, ROOM))));
+    forces.add(figure("f4", newtons(law.taking(far, ROOM))));
+    forces.add(figure("progression", wording.number(spring.progression(), 2)));
+    forces.add(figure("friction", newtons(spring.friction())));
+    part.gas().ifPresent(gas -> forces.add(charge(gas)));
+    forces.add(
         figure(
             "delta",
             newtons(
-                charged.extending(near, part.limits().hottest())
-                    - charged.extending(near, part.limits().coldest()))));
+                law.giving(near, part.limits().hottest())
+                    - law.giving(near, part.limits().coldest()))));
+    return forces;
+  }
+
+  private String[] charge(GasFilled gas) {
+    double gauge = gas.restPressure() - ATMOSPHERE;
+    return figure(
+        "chargePressure", wording.text("document.gauge", wording.quantity(gauge, BAR, 0)));
   }
 
   private String[] figure(String name, String value) {
@@ -93,7 +104,7 @@ public final class PartFigures {
   }
 
   private String damping() {
-    double zone = part.damping().endZone();
+    double zone = part.endZone();
     return zone > 0
         ? wording.text("document.damped-last", quantity(zone, MILLIMETRE, 1))
         : wording.text("document.none");

@@ -11,7 +11,6 @@ import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
-import org.staywright.part.Transport;
 import org.staywright.wording.Wording;
 
 /** A parts list as JSON. */
@@ -79,21 +78,21 @@ public final class PartsListJson {
             .put("oneBatchOf", line.matched() > 1 ? line.matched() : null);
     LineFigures figures = LineFigures.of(line);
     json.put("shelfLifeYears", figures.shelfYears());
-    json.set("transport", line.item().part() == null ? null : transport(line, figures));
+    json.set("transport", figures.charge() == null ? null : transport(figures));
     json.set("alternate", line.alternate() == null ? null : alternate(line, figures));
     ArrayNode notes = json.putArray("notes");
     text.notes(line).forEach(notes::add);
     return json;
   }
 
-  private static ObjectNode transport(OrderLine line, LineFigures figures) {
+  private static ObjectNode transport(LineFigures figures) {
     return JsonNodeFactory.instance
         .objectNode()
         .put("gasSpaceL", figures.gasSpace())
         .put("chargeBar", figures.charge())
         .put("chargeBarL", figures.product())
         .put("withinAdrSp283Figures", figures.withinTransport())
-        .put("burstFactorToDeclare", Transport.of(line.item().part()).burstFactor());
+        .put("burstFactorToDeclare", figures.burstFactor());
   }
 
   private static ObjectNode alternate(OrderLine line, LineFigures figures) {

@@ -47,7 +47,7 @@ final class Block {
     double lowest = PeakBound.DENSEST;
     double highest = 1;
     for (Survivor survivor : survivors) {
-      GasSpring spring = range.part(survivor.row()).spring();
+      GasSpring spring = range.gasSpring(survivor.row());
       double from = survivor.extended() - survivor.path().travel().longest();
       double to = survivor.extended() - survivor.path().travel().shortest();
       double cold = spring.gasVolume(from, job.conditions().coldest());
@@ -78,7 +78,7 @@ final class Block {
     travel = on;
     for (int lane = 0; lane < survivors.size(); lane++) {
       Survivor survivor = survivors.get(lane);
-      GasSpring spring = range.part(survivor.row()).spring();
+      GasSpring spring = range.gasSpring(survivor.row());
       lanes.area[lane] = spring.rodArea();
       for (Load load : loads) {
         double kelvin = load.kelvin(job.conditions());

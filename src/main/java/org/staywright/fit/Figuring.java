@@ -41,8 +41,8 @@ final class Figuring {
         lastRun(travel, nominal.close(), 1),
         -nominal.moment()[0],
         -strong.moment()[0],
-        peak.pressure(shortest),
-        peak.load(shortest),
+        peak.pressure(),
+        peak.load(),
         stopLoad(job, travel, count),
         peak.bucklingFactor(travel, tubeFitting),
         swing(job, shortest));

@@ -4,7 +4,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
-import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.ForceLaw;
 
 /** The three cases a part is judged in: what is most likely, and the worst either way. */
 enum Load {
@@ -38,9 +38,9 @@ enum Load {
     return load.apply(travel);
   }
 
-  ChargedSpring charged(Part part, double gasLeft) {
+  ForceLaw law(Part part, double gasLeft) {
     double forceFactor = 1 + tolerances * part.forceTolerance() / part.spring().force();
-    return part.spring().charged(forceFactor, aged ? gasLeft : 1);
+    return part.spring().law(forceFactor, aged ? gasLeft : 1);
   }
 
   /** Share of the gas left at the end of the service. */

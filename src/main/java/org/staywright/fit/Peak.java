@@ -3,52 +3,57 @@ package org.staywright.fit;
 import java.util.Optional;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
-import org.staywright.spring.ChargedSpring;
-import org.staywright.spring.SteppedColumn;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Refusal;
 
 /**
- * The hardest stroke of the service: the strongest spring, hot, slammed from the longest to the
- * shortest length used.
+ * The hardest stroke of the service: the strongest spring, hot, slammed over the lengths used
+ * against its force.
  *
+ * @param spring that is slammed
  * @param stroke fast limit
+ * @param hardest length at its end: the shortest used where it pushes, the longest where it pulls
  * @param extended length of spring and fittings at full extension, m
  * @param friction of the rod, N
  */
-record Peak(ChargedSpring.FastStroke stroke, double extended, double friction) {
+record Peak(Spring spring, ForceLaw.Fast stroke, double hardest, double extended, double friction) {
 
   /** Empty where the gas would be squeezed beyond what can be computed. */
   static Optional<Peak> of(Job job, Travel travel, Part part, double extended) {
     double kelvin = Load.STRONG.kelvin(job.conditions());
-    ChargedSpring spring = Load.STRONG.charged(part, 1);
-    double from = extended - travel.longest();
-    double to = extended - travel.shortest();
-    if (spring.spring().gasVolume(to, kelvin) <= 0) {
-      return Optional.empty();
-    }
+    boolean pushes = part.spring().sense() > 0;
+    double easiest = pushes ? travel.longest() : travel.shortest();
+    double hardest = pushes ? travel.shortest() : travel.longest();
     try {
-      return Optional.of(
-          new Peak(spring.fast(from, to, kelvin), extended, spring.spring().friction(kelvin)));
+      ForceLaw law = Load.STRONG.law(part, 1);
+      ForceLaw.Fast stroke = law.fast(extended - easiest, extended - hardest, kelvin);
+      double friction = part.spring().friction(kelvin);
+      return Optional.of(new Peak(part.spring(), stroke, hardest, extended, friction));
     } catch (Refusal beyondTheEquationOfState) {
       return Optional.empty();
     }
   }
 
-  double pressure(double length) {
-    return stroke.pressure(extended - length);
+  /** Highest absolute pressure, Pa. */
+  double pressure() {
+    return stroke.pressure(extended - hardest);
   }
 
-  /** Load on the mounts at a length, N. */
-  double load(double length) {
-    return stroke.force(extended - length) + friction;
+  /** Greatest load on the mounts, N. */
+  double load() {
+    return load(hardest);
+  }
+
+  private double load(double length) {
+    return Math.abs(stroke.force(extended - length)) + friction;
   }
 
   /** Least ratio of buckling load to this stroke's force over the travel. */
   double bucklingFactor(Travel travel, double tubeFitting) {
     double least = Double.POSITIVE_INFINITY;
     for (double length : travel.length()) {
-      double critical =
-          SteppedColumn.of(stroke.spring().spring(), length, tubeFitting).criticalLoad();
+      double critical = spring.criticalLoad(length, tubeFitting);
       least = Math.min(least, critical / load(length));
     }
     return least;

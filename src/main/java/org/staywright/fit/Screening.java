@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.staywright.part.Column;
 import org.staywright.part.Range;
 
 /**
@@ -63,6 +64,16 @@ final class Screening {
         }
       }
     }
+    double[] gas = range.column(Column.GAS_MASS);
+    Map<Boolean, List<Survivor>> kinds =
+        survivors.stream()
+            .collect(Collectors.partitioningBy(survivor -> !Double.isNaN(gas[survivor.row()])));
+    screen(kinds.get(true));
+    kinds.get(false).forEach(this::decidePlainly);
+  }
+
+  /** What works as an open gas spring runs in blocks. */
+  private void screen(List<Survivor> survivors) {
     if (survivors.isEmpty()) {
       return;
     }
@@ -95,16 +106,26 @@ final class Screening {
       return;
     }
     if (block.doubtful(survivor, lane, c)) {
-      Assessment exact = Assessment.of(job, paths, range, range.part(row), counts[c]);
-      if (exact.rejection() != null) {
-        reject(exact.rejection());
-      } else {
-        add(Candidate.of(job, row, exact.fit()));
-      }
+      decidePlainly(row, counts[c]);
       return;
     }
     SetPrice price = SetPrice.of(counts[c], range.offer(row), survivor.rod(), survivor.tube());
     add(block.candidate(survivor, lane, c, price));
+  }
+
+  private void decidePlainly(Survivor survivor) {
+    for (int count : counts) {
+      decidePlainly(survivor.row(), count);
+    }
+  }
+
+  private void decidePlainly(int row, int count) {
+    Assessment exact = Assessment.of(job, paths, range, range.part(row), count);
+    if (exact.rejection() != null) {
+      reject(exact.rejection());
+    } else {
+      add(Candidate.of(job, row, exact.fit()));
+    }
   }
 
   private void add(Candidate candidate) {

@@ -81,6 +81,14 @@ public final class Cells {
     return text;
   }
 
+  /** A cell that has no meaning in this row. */
+  void empty(String column, String reason) {
+    String text = optional(column);
+    if (text != null) {
+      faults.add(new Fault(column, clip(text), reason, "does-not-apply"));
+    }
+  }
+
   double number(NumberColumn number) {
     String column = number.column();
     Bound bound = number.bound();

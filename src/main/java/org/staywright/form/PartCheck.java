@@ -3,7 +3,9 @@ package org.staywright.form;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.part.Part;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.GasFilled;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -19,7 +21,7 @@ final class PartCheck {
   private static final Bound HIGHEST = Bound.between(0, 1000, "bar");
 
   private final Part part;
-  private final GasSpring spring;
+  private final Spring spring;
   private final List<Fault> faults = new ArrayList<>();
 
   private PartCheck(Part part) {
@@ -31,14 +33,11 @@ final class PartCheck {
   static List<Fault> of(Part part) {
     PartCheck check = new PartCheck(part);
     check.dimensions();
-    if (check.faults.isEmpty()) {
-      check.gas();
-    }
+    part.gas().ifPresent(check::gas);
     return check.faults;
   }
 
   private void dimensions() {
-    within(PartColumn.BORE_DIAMETER, PartColumn.ROD_DIAMETER, PartColumn.TUBE_DIAMETER);
     double stroke = PartColumn.STROKE.of(part);
     double compressed = PartColumn.COMPRESSED_LENGTH.of(part);
     Bound length =
@@ -47,27 +46,35 @@ final class PartCheck {
     require(PartColumn.EXTENDED_LENGTH, length);
     // Less stroke than twice the gauge distance has no F2; the bound of the column sees to that.
     require(PartColumn.COMPRESSED_LENGTH, new Bound(stroke, true, Double.MAX_VALUE, true, "mm"));
-    require(PartColumn.END_DAMPING, Bound.between(0, stroke, "mm"));
     require(PartColumn.FORCE_TOLERANCE, new Bound(0, false, spring.force(), true, "N"));
     double coldest = PartColumn.MIN_TEMPERATURE.of(part);
     require(PartColumn.MAX_TEMPERATURE, new Bound(Math.max(coldest, 20), false, 150, false, "°C"));
-    double left = spring.gasVolume(spring.stroke(), part.limits().hottest());
-    double taken = NumberColumn.tidy(Unit.MILLILITRE.of(spring.gasVolume() - left));
-    require(PartColumn.GAS_VOLUME, new Bound(taken, true, 100_000, false, "ml"));
   }
 
   private void within(PartColumn middle, PartColumn inner, PartColumn outer) {
     require(middle, new Bound(inner.of(part), true, outer.of(part), true, "mm"));
   }
 
-  /** Filled, heated and pushed in fast: the gas must stay where its equation of state holds. */
-  private void gas() {
+  private void gas(GasFilled filled) {
+    within(PartColumn.BORE_DIAMETER, PartColumn.ROD_DIAMETER, PartColumn.TUBE_DIAMETER);
+    require(PartColumn.END_DAMPING, Bound.between(0, PartColumn.STROKE.of(part), "mm"));
+    double left = filled.leastGasVolume(part.limits().hottest());
+    double taken = NumberColumn.tidy(Unit.MILLILITRE.of(filled.gasVolume() - left));
+    require(PartColumn.GAS_VOLUME, new Bound(taken, true, 100_000, false, "ml"));
+    if (faults.isEmpty()) {
+      pressure(filled);
+    }
+  }
+
+  /** Filled, heated and slammed: the gas must stay where its equation of state holds. */
+  private void pressure(GasFilled filled) {
+    double rest = filled.restCompression();
+    double hardest = filled.stroke() - rest;
     try {
       double strongest = 1 + part.forceTolerance() / spring.force();
-      spring.charged(2 - strongest, 1);
-      double peak =
-          spring.charged(strongest, 1).fastPressure(0, spring.stroke(), part.limits().hottest());
-      HIGHEST.require("pressure", Unit.BAR.of(peak));
+      spring.law(2 - strongest, 1);
+      ForceLaw.Fast slam = spring.law(strongest, 1).fast(rest, hardest, part.limits().hottest());
+      HIGHEST.require("pressure", Unit.BAR.of(slam.pressure(hardest)));
     } catch (Refusal refusal) {
       Fault gas = refusal.faults().get(0);
       String value = NumberColumn.text(PartColumn.FORCE_CLASS.of(part));

@@ -9,9 +9,7 @@ import org.staywright.part.Finish;
 import org.staywright.part.Mounting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
-import org.staywright.spring.GasSpring;
 import org.staywright.unit.Refusal;
-import org.staywright.unit.Unit;
 
 /**
  * A part as a row of a file or a table: its numbers in the units of their columns.
@@ -22,7 +20,7 @@ import org.staywright.unit.Unit;
  * @param finish surface
  * @param ends threads
  * @param mounting how it wants to hang
- * @param numbers by column
+ * @param numbers by column, only those that the family has
  * @param offer price, stock and lead time
  * @param derived names of the figures that were worked out rather than given
  */
@@ -40,8 +38,6 @@ public record PartRow(
   /** Header of a file of parts. */
   public static final List<String> COLUMNS = columns();
 
-  private static final double CYCLES = 10_000;
-
   private static List<String> columns() {
     List<String> columns = new ArrayList<>(List.of("part_number", "description", "family"));
     columns.addAll(List.of("finish", "rod_thread", "tube_thread", "mounting"));
@@ -58,19 +54,16 @@ public record PartRow(
    * @throws Refusal with every fault found
    */
   public static Part read(Cells cells) {
-    Map<PartColumn, Double> numbers = new EnumMap<>(PartColumn.class);
-    for (PartColumn number : PartColumn.values()) {
-      numbers.put(number, cells.number(number));
-    }
+    Family family = cells.choice("family", Family.class);
     PartRow row =
         new PartRow(
             cells.partNumber("part_number"),
             cells.optional("description"),
-            cells.choice("family", Family.class),
+            family,
             cells.choice("finish", Finish.class),
             new Part.Ends(cells.required("rod_thread", "M8"), cells.required("tube_thread", "M8")),
             cells.choice("mounting", Mounting.class),
-            numbers,
+            family == null ? Map.of() : numbers(family, cells),
             OfferCells.read(cells),
             List.of());
     if (!cells.faults().isEmpty()) {
@@ -84,9 +77,22 @@ public record PartRow(
     return part;
   }
 
+  private static Map<PartColumn, Double> numbers(Family family, Cells cells) {
+    Map<PartColumn, Double> numbers = new EnumMap<>(PartColumn.class);
+    List<PartColumn> suiting = PartColumn.of(family);
+    for (PartColumn number : PartColumn.values()) {
+      if (suiting.contains(number)) {
+        numbers.put(number, cells.number(number));
+      } else {
+        cells.empty(number.column(), family.code());
+      }
+    }
+    return numbers;
+  }
+
   public static PartRow of(Part part) {
     Map<PartColumn, Double> numbers = new EnumMap<>(PartColumn.class);
-    for (PartColumn number : PartColumn.values()) {
+    for (PartColumn number : PartColumn.of(part.family())) {
       numbers.put(number, number.of(part));
     }
     return new PartRow(
@@ -111,64 +117,16 @@ public record PartRow(
     cells.add(ends.rod());
     cells.add(ends.tube());
     cells.add(mounting.code());
-    numbers.values().forEach(value -> cells.add(NumberColumn.text(value)));
+    for (PartColumn column : PartColumn.values()) {
+      Double value = numbers.get(column);
+      cells.add(value == null ? "" : NumberColumn.text(value));
+    }
     cells.addAll(OfferCells.write(offer));
     return cells;
   }
 
   /** The part in SI. */
   public Part part() {
-    GasSpring spring =
-        new GasSpring(
-            metres(PartColumn.ROD_DIAMETER),
-            metres(PartColumn.TUBE_DIAMETER),
-            metres(PartColumn.BORE_DIAMETER),
-            metres(PartColumn.STROKE),
-            metres(PartColumn.EXTENDED_LENGTH),
-            metres(PartColumn.COMPRESSED_LENGTH),
-            get(PartColumn.FORCE_CLASS),
-            get(PartColumn.FRICTION),
-            get(PartColumn.COLD_FRICTION_FACTOR),
-            Unit.MILLILITRE.si(get(PartColumn.GAS_VOLUME)),
-            Unit.MILLILITRE.si(get(PartColumn.OIL_VOLUME)));
-    Part.Damping damping =
-        new Part.Damping(
-            metres(PartColumn.END_DAMPING),
-            metres(PartColumn.ORIFICE_DIAMETER),
-            metres(PartColumn.ORIFICE_LENGTH),
-            get(PartColumn.COMPRESSION_FLOW_FACTOR),
-            get(PartColumn.WALL_TIME_CONSTANT));
-    Part.Limits limits =
-        new Part.Limits(
-            Unit.CELSIUS.si(get(PartColumn.MIN_TEMPERATURE)),
-            Unit.CELSIUS.si(get(PartColumn.MAX_TEMPERATURE)),
-            Unit.BAR.si(get(PartColumn.MAX_PRESSURE)));
-    Part.Wear wear =
-        new Part.Wear(
-            Unit.PERCENT.si(get(PartColumn.LOSS_PER_YEAR)),
-            Unit.PERCENT.si(get(PartColumn.LOSS_PER_10K_CYCLES)) / CYCLES);
-    return new Part(
-        number,
-        description,
-        family,
-        finish,
-        spring,
-        get(PartColumn.FORCE_TOLERANCE),
-        ends,
-        damping,
-        limits,
-        wear,
-        get(PartColumn.MASS),
-        mounting,
-        offer,
-        derived);
-  }
-
-  private double get(PartColumn number) {
-    return numbers.get(number);
-  }
-
-  private double metres(PartColumn number) {
-    return Unit.MILLIMETRE.si(get(number));
+    return new PartOf(this).part();
   }
 }

@@ -1,13 +1,16 @@
 package org.staywright.part;
 
 import java.util.function.ToDoubleFunction;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.GasFilled;
 
-/** The measured columns of the range: one primitive array each. SI. */
+/**
+ * The measured columns of the range: one primitive array each, NaN where a part has nothing of the
+ * kind. SI.
+ */
 public enum Column {
   ROD_DIAMETER(part -> part.spring().rodDiameter()),
   TUBE_DIAMETER(part -> part.spring().tubeDiameter()),
-  BORE_DIAMETER(part -> part.spring().boreDiameter()),
+  BORE_DIAMETER(part -> gas(part, GasFilled::boreDiameter)),
   STROKE(part -> part.spring().stroke()),
   EXTENDED_LENGTH(part -> part.spring().extendedLength()),
   COMPRESSED_LENGTH(part -> part.spring().compressedLength()),
@@ -15,21 +18,24 @@ public enum Column {
   FORCE_TOLERANCE(Part::forceTolerance),
   FRICTION(part -> part.spring().friction()),
   COLD_FRICTION_FACTOR(part -> part.spring().coldFrictionFactor()),
-  GAS_VOLUME(part -> part.spring().gasVolume()),
-  OIL_VOLUME(part -> part.spring().oilVolume()),
-  END_ZONE(part -> part.damping().endZone()),
-  ORIFICE_DIAMETER(part -> part.damping().orificeDiameter()),
-  ORIFICE_LENGTH(part -> part.damping().orificeLength()),
-  COMPRESSION_FLOW_FACTOR(part -> part.damping().compressionFlowFactor()),
-  WALL_TIME_CONSTANT(part -> part.damping().wallTimeConstant()),
+  GAS_VOLUME(part -> gas(part, GasFilled::gasVolume)),
+  OIL_VOLUME(part -> gas(part, GasFilled::oilVolume)),
+  END_ZONE(part -> damping(part, Part.Damping::endZone)),
+  ORIFICE_DIAMETER(part -> damping(part, Part.Damping::orificeDiameter)),
+  ORIFICE_LENGTH(part -> damping(part, Part.Damping::orificeLength)),
+  COMPRESSION_FLOW_FACTOR(part -> damping(part, Part.Damping::compressionFlowFactor)),
+  WALL_TIME_CONSTANT(part -> damping(part, Part.Damping::wallTimeConstant)),
   COLDEST(part -> part.limits().coldest()),
   HOTTEST(part -> part.limits().hottest()),
   PRESSURE_LIMIT(part -> part.limits().pressure()),
   LOSS_PER_YEAR(part -> part.wear().perYear()),
   LOSS_PER_CYCLE(part -> part.wear().perCycle()),
   MASS(Part::mass),
-  /** Gas as filled, at F1 and at either end of its tolerance, kg: worked out once, not stored. */
-  GAS_MASS(part -> part.spring().charged().gasMass()),
+  /**
+   * Gas as filled, at F1 and at either end of its tolerance, kg: worked out once, not stored. Only
+   * of what works as an open gas spring.
+   */
+  GAS_MASS(part -> filled(part, 0)),
   GAS_MASS_LOW(part -> filled(part, -part.forceTolerance())),
   GAS_MASS_HIGH(part -> filled(part, part.forceTolerance()));
 
@@ -43,8 +49,18 @@ public enum Column {
     return of.applyAsDouble(part);
   }
 
+  private static double gas(Part part, ToDoubleFunction<GasFilled> of) {
+    return part.gas().map(of::applyAsDouble).orElse(Double.NaN);
+  }
+
+  private static double damping(Part part, ToDoubleFunction<Part.Damping> of) {
+    return part.damping() == null ? Double.NaN : of.applyAsDouble(part.damping());
+  }
+
   private static double filled(Part part, double more) {
-    GasSpring spring = part.spring();
-    return spring.charged((spring.force() + more) / spring.force(), 1).gasMass();
+    return part.spring()
+        .asGasSpring()
+        .map(open -> open.charged((open.force() + more) / open.force(), 1).gasMass())
+        .orElse(Double.NaN);
   }
 }

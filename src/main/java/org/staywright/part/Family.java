@@ -2,5 +2,20 @@ package org.staywright.part;
 
 /** Kinds of parts that push, pull or damp. */
 public enum Family implements Coded {
-  GAS_SPRING
+  GAS_SPRING,
+  LOCKING_STRUT,
+  SEAT_COLUMN,
+  TRACTION_SPRING,
+  DAMPER,
+  COIL_SPRING;
+
+  /** Whether nitrogen drives it. */
+  public boolean hasGas() {
+    return this != DAMPER && this != COIL_SPRING;
+  }
+
+  /** Whether a valve holds it at any place of its stroke. */
+  public boolean locks() {
+    return this == LOCKING_STRUT || this == SEAT_COLUMN;
+  }
 }

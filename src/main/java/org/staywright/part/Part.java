@@ -1,10 +1,12 @@
 package org.staywright.part;
 
 import java.util.List;
-import org.staywright.spring.GasSpring;
+import java.util.Optional;
+import org.staywright.spring.GasFilled;
+import org.staywright.spring.Spring;
 
 /**
- * A spring in the stock range. SI.
+ * A spring or damper in the stock range. SI.
  *
  * @param number part number, {@code [A-Z0-9-]{4,16}}
  * @param description in the range's own words, null where none was given
@@ -13,7 +15,7 @@ import org.staywright.spring.GasSpring;
  * @param spring dimensions and force class, without end fittings
  * @param forceTolerance on F1 either way, N
  * @param ends threads
- * @param damping what sets its speed
+ * @param damping what sets the speed of a gas spring, null where there is no orifice
  * @param limits of service
  * @param wear gas lost over time and use
  * @param mass kg
@@ -26,7 +28,7 @@ public record Part(
     String description,
     Family family,
     Finish finish,
-    GasSpring spring,
+    Spring spring,
     double forceTolerance,
     Ends ends,
     Damping damping,
@@ -60,7 +62,7 @@ public record Part(
   /**
    * @param coldest temperature of service, K
    * @param hottest temperature of service, K
-   * @param pressure highest absolute gas pressure, Pa
+   * @param pressure highest absolute gas pressure, Pa; infinite where there is no gas
    */
   public record Limits(double coldest, double hottest, double pressure) {}
 
@@ -70,6 +72,9 @@ public record Part(
    */
   public record Wear(double perYear, double perCycle) {
 
+    /** Of what holds no gas. */
+    public static final Wear NONE = new Wear(0, 0);
+
     /** Share of the gas left; may come out at or below zero. */
     public double gasLeft(double years, double cyclesPerYear) {
       return 1 - years * perYear - years * cyclesPerYear * perCycle;
@@ -78,6 +83,16 @@ public record Part(
 
   public Part {
     derived = List.copyOf(derived);
+  }
+
+  /** The gas in it, empty where something else pushes. */
+  public Optional<GasFilled> gas() {
+    return spring instanceof GasFilled filled ? Optional.of(filled) : Optional.empty();
+  }
+
+  /** Stroke that oil damps at its end, 0 where none does, m. */
+  public double endZone() {
+    return damping == null ? 0 : damping.endZone();
   }
 
   /**

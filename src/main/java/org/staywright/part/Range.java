@@ -3,7 +3,9 @@ package org.staywright.part;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.staywright.spring.GasSpring;
@@ -34,6 +36,9 @@ public final class Range {
   private final PriceColumn prices;
   private final List<Fitting> fittings;
 
+  /** Parts that the columns cannot hold in full, by row: all but the open gas springs. */
+  private final Map<Integer, Part> whole;
+
   private Range(Builder from, List<Fitting> fittings) {
     revision = from.revision;
     numbers = Arrays.copyOf(from.numbers, from.size);
@@ -47,6 +52,7 @@ public final class Range {
     stock = Arrays.copyOf(from.stock, from.size);
     leadTimeDays = Arrays.copyOf(from.leadTimeDays, from.size);
     prices = from.prices;
+    whole = Map.copyOf(from.whole);
     this.fittings = fittings.stream().sorted(Comparator.comparing(Fitting::number)).toList();
   }
 
@@ -119,24 +125,34 @@ public final class Range {
 
   /** The whole part of a row. */
   public Part part(int row) {
+    Part kept = whole.get(row);
+    return kept == null ? fromColumns(row) : kept;
+  }
+
+  /** What works as an open gas spring in a row; only where {@link Column#GAS_MASS} is a number. */
+  public GasSpring gasSpring(int row) {
+    return new GasSpring(
+        at(Column.ROD_DIAMETER, row),
+        at(Column.TUBE_DIAMETER, row),
+        at(Column.BORE_DIAMETER, row),
+        at(Column.STROKE, row),
+        at(Column.EXTENDED_LENGTH, row),
+        at(Column.COMPRESSED_LENGTH, row),
+        at(Column.FORCE, row),
+        at(Column.FRICTION, row),
+        at(Column.COLD_FRICTION_FACTOR, row),
+        at(Column.GAS_VOLUME, row),
+        at(Column.OIL_VOLUME, row));
+  }
+
+  private Part fromColumns(int row) {
     Make shared = makes.value(make[row]);
     return new Part(
         numbers[row],
         descriptions[row],
         shared.family(),
         shared.finish(),
-        new GasSpring(
-            at(Column.ROD_DIAMETER, row),
-            at(Column.TUBE_DIAMETER, row),
-            at(Column.BORE_DIAMETER, row),
-            at(Column.STROKE, row),
-            at(Column.EXTENDED_LENGTH, row),
-            at(Column.COMPRESSED_LENGTH, row),
-            at(Column.FORCE, row),
-            at(Column.FRICTION, row),
-            at(Column.COLD_FRICTION_FACTOR, row),
-            at(Column.GAS_VOLUME, row),
-            at(Column.OIL_VOLUME, row)),
+        gasSpring(row),
         at(Column.FORCE_TOLERANCE, row),
         shared.ends(),
         new Part.Damping(
@@ -171,6 +187,7 @@ public final class Range {
     private int[] stock = new int[64];
     private int[] leadTimeDays = new int[64];
     private final PriceColumn prices = new PriceColumn();
+    private final Map<Integer, Part> whole = new HashMap<>();
 
     public Builder(int revision) {
       this.revision = revision;
@@ -202,6 +219,9 @@ public final class Range {
       stock[size] = offer.stock();
       leadTimeDays[size] = offer.leadTimeDays();
       prices.add(size, offer.price());
+      if (part.family() != Family.GAS_SPRING) {
+        whole.put(size, part);
+      }
       size++;
     }
 

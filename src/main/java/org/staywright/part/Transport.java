@@ -1,7 +1,8 @@
 package org.staywright.part;
 
 import static org.staywright.unit.Unit.ATMOSPHERE;
-import static org.staywright.unit.Unit.ROOM;
+
+import org.staywright.spring.GasFilled;
 
 /**
  * What can be computed of the conditions under which ADR lets a gas spring travel as an ordinary
@@ -10,8 +11,8 @@ import static org.staywright.unit.Unit.ROOM;
  *
  * <p>Source: ADR 2023, 3.3.1, special provision 283 (figures in {@code shared/regulations.csv}).
  *
- * @param gasSpace at full extension, m³
- * @param charge gauge pressure at full extension, 20 °C, Pa
+ * @param gasSpace where it is greatest, m³
+ * @param charge gauge pressure where the gas has most room, 20 °C, Pa
  */
 public record Transport(double gasSpace, double charge) {
 
@@ -27,9 +28,8 @@ public record Transport(double gasSpace, double charge) {
   /** Up to 0.5 L a burst pressure of four times the charge is asked for, above it five times. */
   static final double SMALL = 0.5e-3;
 
-  public static Transport of(Part part) {
-    double charge = part.spring().charged().pressure(0, ROOM) - ATMOSPHERE;
-    return new Transport(part.spring().gasVolume(), charge);
+  public static Transport of(GasFilled spring) {
+    return new Transport(spring.gasVolume(), spring.restPressure() - ATMOSPHERE);
   }
 
   /** Pa·m³. */

@@ -1,11 +1,13 @@
 package org.staywright.spring;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
- * Forces of a gas spring at evenly spaced compressions from full extension to the stroke. SI; the
+ * Forces of a spring at evenly spaced compressions from full extension to the stroke. SI; the
  * arrays are shared and only read.
  *
  * @param compression from full extension, m
- * @param gas slow, without friction, N
+ * @param gas slow, of gas or coil, without friction, N
  * @param extending slow, N
  * @param compressing slow, N
  * @param fastCompressing fast from full extension, with friction, N
@@ -20,13 +22,14 @@ public record ForceCurve(
     double[] pressure) {
 
   /**
-   * @param charged spring with its gas
+   * @param law of one specimen
    * @param kelvin temperature of gas, oil and friction
    * @param samples at least 2, both ends included
    */
-  public static ForceCurve of(ChargedSpring charged, double kelvin, int samples) {
-    double stroke = charged.spring().stroke();
-    double friction = charged.spring().friction(kelvin);
+  public static ForceCurve of(ForceLaw law, double kelvin, int samples) {
+    double stroke = law.spring().stroke();
+    double friction = law.spring().friction(kelvin);
+    DoubleUnaryOperator slow = law.slow(kelvin);
     ForceCurve curve =
         new ForceCurve(
             new double[samples],
@@ -38,11 +41,11 @@ public record ForceCurve(
     for (int i = 0; i < samples; i++) {
       double x = stroke * i / (samples - 1);
       curve.compression[i] = x;
-      curve.pressure[i] = charged.pressure(x, kelvin);
-      curve.gas[i] = charged.push(curve.pressure[i]);
+      curve.pressure[i] = law.pressure(x, kelvin);
+      curve.gas[i] = slow.applyAsDouble(x);
       curve.extending[i] = curve.gas[i] - friction;
       curve.compressing[i] = curve.gas[i] + friction;
-      curve.fastCompressing[i] = charged.fast(0, x, kelvin).force(x) + friction;
+      curve.fastCompressing[i] = law.fast(0, x, kelvin).force(x) + friction;
     }
     return curve;
   }

@@ -35,6 +35,20 @@ public interface ForceLaw {
     return force(compression, kelvin) + spring().friction(kelvin);
   }
 
+  /** Size of the slow force while the spring gives back what it holds: F1 and F2, N. */
+  default double giving(double compression, double kelvin) {
+    return size(compression, kelvin) - spring().friction(kelvin);
+  }
+
+  /** Size of the slow force while it is strained: F3 and F4, N. */
+  default double taking(double compression, double kelvin) {
+    return size(compression, kelvin) + spring().friction(kelvin);
+  }
+
+  private double size(double compression, double kelvin) {
+    return spring().sense() * force(compression, kelvin);
+  }
+
   /** The fast limit of a stroke. */
   interface Fast {
 

@@ -1,5 +1,7 @@
 package org.staywright.spring;
 
+import static org.staywright.unit.Unit.ROOM;
+
 /** A spring that nitrogen drives: what its charge and its tube are asked about. SI. */
 public sealed interface GasFilled extends Spring permits GasSpring {
 
@@ -12,8 +14,11 @@ public sealed interface GasFilled extends Spring permits GasSpring {
   /** m³. */
   double oilVolume();
 
-  /** The compression at which the gas has the most room: how the spring lies on the shelf, m. */
-  default double restCompression() {
-    return 0;
+  /** Room for gas where it is least and the oil has grown, m³. */
+  double leastGasVolume(double kelvin);
+
+  /** Absolute pressure as delivered, at rest and 20 °C, Pa. */
+  default double restPressure() {
+    return law().pressure(restCompression(), ROOM);
   }
 }

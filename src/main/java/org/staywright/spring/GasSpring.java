@@ -3,6 +3,7 @@ package org.staywright.spring;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.ROOM;
 
+import java.util.Optional;
 import org.staywright.gas.Isotherm;
 
 /**
@@ -68,6 +69,11 @@ public record GasSpring(
     return gasVolume - rodArea() * compression - oilVolume * OIL_EXPANSION * (kelvin - ROOM);
   }
 
+  @Override
+  public double leastGasVolume(double kelvin) {
+    return gasVolume(stroke, kelvin);
+  }
+
   /** Absolute pressure that gives a pushing force at the gauge point at 20 °C, Pa. */
   public double chargePressure(double pushingForce) {
     return ATMOSPHERE + (pushingForce + friction) / rodArea();
@@ -84,6 +90,11 @@ public record GasSpring(
         Isotherm.at(ROOM).density(chargePressure(force * forceFactor))
             * gasVolume(GAUGE_POINT, ROOM);
     return new ChargedSpring(this, filled * gasFraction);
+  }
+
+  @Override
+  public Optional<GasSpring> asGasSpring() {
+    return Optional.of(this);
   }
 
   @Override

@@ -2,6 +2,8 @@ package org.staywright.spring;
 
 import static org.staywright.unit.Unit.ROOM;
 
+import java.util.Optional;
+
 /**
  * What stands between two mounts and pushes, pulls or damps: a force over its length, whatever
  * makes it. Lengths are without end fittings. SI.
@@ -49,6 +51,11 @@ public sealed interface Spring permits GasFilled {
     return friction() * (1 + (coldFrictionFactor() - 1) * cold);
   }
 
+  /** The open gas spring that it is, or is while its lock is held open; empty for the others. */
+  default Optional<GasSpring> asGasSpring() {
+    return Optional.empty();
+  }
+
   /** +1 where it pushes its ends apart, −1 where it pulls them together. */
   default int sense() {
     return 1;
@@ -75,10 +82,24 @@ public sealed interface Spring permits GasFilled {
     return law(1, 1);
   }
 
-  /** F2/F1: 5 mm before full compression over 5 mm before full extension, extending, 20 °C. */
+  /** How it lies on the shelf: the compression at which it is least strained, m. */
+  default double restCompression() {
+    return sense() > 0 ? 0 : stroke();
+  }
+
+  /** The compression at which F1 and F3 are measured, m. */
+  default double nearGauge() {
+    return Math.abs(restCompression() - GAUGE_POINT);
+  }
+
+  /** The compression at which F2 and F4 are measured, m. */
+  default double farGauge() {
+    return stroke() - nearGauge();
+  }
+
+  /** F2/F1 as delivered. */
   default double progression() {
     ForceLaw delivered = law();
-    return delivered.extending(stroke() - GAUGE_POINT, ROOM)
-        / delivered.extending(GAUGE_POINT, ROOM);
+    return delivered.giving(farGauge(), ROOM) / delivered.giving(nearGauge(), ROOM);
   }
 }

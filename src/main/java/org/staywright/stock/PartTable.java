@@ -52,21 +52,25 @@ final class PartTable extends Table<Part> {
     values.add(part.ends().tube());
     values.add(part.mounting().code());
     values.add(String.join(" ", part.derived()));
-    values.addAll(PartRow.of(part).numbers().values());
+    Map<PartColumn, Double> numbers = PartRow.of(part).numbers();
+    for (PartColumn column : PartColumn.values()) {
+      values.add(numbers.get(column));
+    }
     return values;
   }
 
   @Override
   Part read(ResultSet row, Offer offer) throws SQLException {
+    Family family = Coded.of(Family.class, row.getString("family")).orElseThrow();
     Map<PartColumn, Double> numbers = new EnumMap<>(PartColumn.class);
-    for (PartColumn number : PartColumn.values()) {
+    for (PartColumn number : PartColumn.of(family)) {
       numbers.put(number, row.getDouble(number.column()));
     }
     String derived = row.getString("derived");
     return new PartRow(
             row.getString("part_number"),
             row.getString("description"),
-            Coded.of(Family.class, row.getString("family")).orElseThrow(),
+            family,
             Coded.of(Finish.class, row.getString("finish")).orElseThrow(),
             new Part.Ends(row.getString("rod_thread"), row.getString("tube_thread")),
             Coded.of(Mounting.class, row.getString("mounting")).orElseThrow(),

@@ -10,7 +10,7 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.part.Fitting;
 import org.staywright.part.Price;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.FitText;
 import org.staywright.wording.PartText;
@@ -73,7 +73,7 @@ public record FitRow(
     return new Pick(count, partNumber, !blockers.isEmpty()).toString();
   }
 
-  static String about(GasSpring spring, Wording wording) {
+  static String about(Spring spring, Wording wording) {
     return wording.text(
         "page.row.about",
         wording.quantity(spring.force(), NEWTON, 0),

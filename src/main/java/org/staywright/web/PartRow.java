@@ -8,7 +8,7 @@ import org.staywright.part.Column;
 import org.staywright.part.Measured;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
@@ -33,7 +33,7 @@ public record PartRow(
   public record Size(String label, String value, String off) {}
 
   static PartRow of(Part part, Measured measured, Wording wording) {
-    GasSpring spring = part.spring();
+    Spring spring = part.spring();
     Offer offer = part.offer();
     return new PartRow(
         part.number(),

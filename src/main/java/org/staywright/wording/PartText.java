@@ -5,7 +5,7 @@ import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
 import org.staywright.part.FittingType;
 import org.staywright.part.Part;
-import org.staywright.spring.GasSpring;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
 
 /** Parts in words. */
@@ -26,7 +26,7 @@ public final class PartText {
     if (part.description() != null) {
       return part.description();
     }
-    GasSpring spring = part.spring();
+    Spring spring = part.spring();
     String sentence =
         wording.text(
             "part.description",
@@ -38,9 +38,7 @@ public final class PartText {
             name("finish", part.finish()),
             part.ends().rod(),
             part.ends().tube());
-    return part.damping().endZone() > 0
-        ? wording.text("part.description.end-damped", sentence)
-        : sentence;
+    return part.endZone() > 0 ? wording.text("part.description.end-damped", sentence) : sentence;
   }
 
   /** The range's own description, or a few words from the figures. */
@@ -57,7 +55,7 @@ public final class PartText {
 
   /** What a supplier needs to know of a part: dimensions, force, ends, finish. */
   public String specify(Part part) {
-    GasSpring spring = part.spring();
+    Spring spring = part.spring();
     String sentence =
         wording.text(
             "part.specification",
@@ -72,9 +70,7 @@ public final class PartText {
             part.ends().rod(),
             part.ends().tube(),
             name("finish", part.finish()));
-    return part.damping().endZone() > 0
-        ? wording.text("part.description.end-damped", sentence)
-        : sentence;
+    return part.endZone() > 0 ? wording.text("part.description.end-damped", sentence) : sentence;
   }
 
   /** What a supplier needs to know of an end fitting or bracket. */

@@ -41,19 +41,19 @@ record RowFigures(Part part, double endLength) {
 
   /** Absolute pressure as delivered, 5 mm in, 20 °C, Pa. */
   double charge() {
-    return part.spring().chargePressure(part.spring().force());
+    return ((GasSpring) part.spring()).chargePressure(part.spring().force());
   }
 
   /** Pressure at which the bore yields at the tube's tensile strength, over the gauge charge. */
   double burstFactor() {
-    GasSpring spring = part.spring();
+    GasSpring spring = (GasSpring) part.spring();
     ThickTube tube = new ThickTube(spring.boreDiameter() / 2, spring.tubeDiameter() / 2);
     return tube.pressureAt(TENSILE) / (charge() - ATMOSPHERE);
   }
 
   /** Gauge charge times gas volume, bar·L. */
   double pressureVolume() {
-    return BAR.of(charge() - ATMOSPHERE) * LITRE.of(part.spring().gasVolume());
+    return BAR.of(charge() - ATMOSPHERE) * LITRE.of(part.gas().orElseThrow().gasVolume());
   }
 
   /** Absolute pressure of the strongest, hottest spring pushed right in at once, Pa. */
@@ -68,7 +68,7 @@ record RowFigures(Part part, double endLength) {
 
   /** Least critical load over load during the same stroke. */
   double bucklingFactor() {
-    GasSpring spring = part.spring();
+    GasSpring spring = (GasSpring) part.spring();
     ChargedSpring.FastStroke fast = fast();
     double least = Double.MAX_VALUE;
     for (int i = 0; i <= STEPS; i++) {
@@ -85,7 +85,7 @@ record RowFigures(Part part, double endLength) {
   }
 
   private ChargedSpring.FastStroke fast() {
-    GasSpring spring = part.spring();
+    GasSpring spring = (GasSpring) part.spring();
     return spring
         .charged(1 + part.forceTolerance() / spring.force(), 1)
         .fast(0, spring.stroke(), part.limits().hottest());

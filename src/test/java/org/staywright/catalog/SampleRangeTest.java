@@ -104,7 +104,7 @@ class SampleRangeTest {
   @Test
   void oilFillsTheDampingZone() {
     for (Part part : parts) {
-      GasSpring spring = part.spring();
+      GasSpring spring = (GasSpring) part.spring();
       double room = (spring.boreArea() - spring.rodArea()) * part.damping().endZone();
       assertTrue(spring.oilVolume() >= room, part.description());
       boolean damped = part.damping().endZone() > 0;
@@ -115,7 +115,7 @@ class SampleRangeTest {
   @Test
   void gasAndOilFillTheBoreBesideThePiston() {
     for (Part part : parts) {
-      GasSpring spring = part.spring();
+      GasSpring spring = (GasSpring) part.spring();
       double length = spring.stroke() + Unit.MILLIMETRE.si(size(part).endMm());
       double together = spring.gasVolume() + spring.oilVolume();
       // Both are written to a hundredth of a millilitre.
@@ -126,7 +126,7 @@ class SampleRangeTest {
   @Test
   void frictionAndToleranceFollowTheForce() {
     for (Part part : parts) {
-      GasSpring spring = part.spring();
+      GasSpring spring = (GasSpring) part.spring();
       double friction = size(part).frictionN() + 0.02 * spring.force();
       assertEquals(friction, spring.friction(), 0.5, part.description());
       assertEquals(Math.max(15, 0.05 * spring.force()), part.forceTolerance(), 1);
@@ -136,7 +136,7 @@ class SampleRangeTest {
   @Test
   void lengthsAddUp() {
     for (Part part : parts) {
-      GasSpring spring = part.spring();
+      GasSpring spring = (GasSpring) part.spring();
       assertEquals(spring.extendedLength(), spring.compressedLength() + spring.stroke(), 1e-12);
     }
   }

@@ -69,7 +69,7 @@ class FiguresTest {
         flap.masses().nominal()
             * Unit.STANDARD_GRAVITY
             * (flap.centreOfMass().turned(end).y() - flap.centreOfMass().y());
-    ChargedSpring spring = fit.part().spring().charged();
+    ChargedSpring spring = fit.part().spring().asGasSpring().orElseThrow().charged();
     double kelvin = job.conditions().nominal();
     double before = fit.figures().extended() - travel.length()[0];
     double after = fit.figures().extended() - travel.length()[travel.last()];

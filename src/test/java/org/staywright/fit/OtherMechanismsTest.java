@@ -18,7 +18,7 @@ import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Range;
-import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.ForceLaw;
 
 /** Straight lift and force profile judged: in closed form, and one mechanism as another. */
 class OtherMechanismsTest {
@@ -49,7 +49,7 @@ class OtherMechanismsTest {
     assertTrue(!fits.isEmpty());
     for (Fit fit : fits) {
       FitCurve curve = FitCurve.of(job, fit);
-      ChargedSpring spring = fit.part().spring().charged();
+      ForceLaw spring = fit.part().spring().law();
       double kelvin = job.conditions().nominal();
       double rub = spring.spring().friction(kelvin);
       for (int i = 0; i <= 60; i++) {
@@ -75,7 +75,7 @@ class OtherMechanismsTest {
     double filled = 1 - fit.part().forceTolerance() / fit.part().spring().force();
     return fit.part()
         .spring()
-        .charged(filled, left)
+        .law(filled, left)
         .force(fit.figures().extended() - length, job.conditions().coldest());
   }
 

@@ -49,7 +49,7 @@ class RangeTest {
     Range range = Range.of(1, parts(40), List.of());
     for (int row = 0; row < range.size(); row++) {
       Part part = range.part(row);
-      GasSpring spring = part.spring();
+      GasSpring spring = (GasSpring) part.spring();
       double low = (spring.force() - part.forceTolerance()) / spring.force();
       assertEquals(spring.charged().gasMass(), range.column(Column.GAS_MASS)[row]);
       assertEquals(spring.charged(low, 1).gasMass(), range.column(Column.GAS_MASS_LOW)[row]);

@@ -18,8 +18,8 @@ import org.staywright.form.PartJson;
 import org.staywright.form.SearchShape;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
-import org.staywright.spring.ChargedSpring;
 import org.staywright.spring.ForceCurve;
+import org.staywright.spring.ForceLaw;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -62,16 +62,15 @@ public class PartResource {
     JsonNode query = Query.read(SearchShape.CURVE, uri);
     Part part = find(partNumber);
     double kelvin = Unit.CELSIUS.si(query.get("temperatureC").doubleValue());
-    ChargedSpring charged =
+    ForceLaw law =
         part.spring()
-            .charged(
-                query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
-    return CurveJson.of(part, kelvin, curve(charged, kelvin, query));
+            .law(query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
+    return CurveJson.of(part, kelvin, curve(law, kelvin, query));
   }
 
-  private static ForceCurve curve(ChargedSpring charged, double kelvin, JsonNode query) {
+  private static ForceCurve curve(ForceLaw law, double kelvin, JsonNode query) {
     try {
-      return ForceCurve.of(charged, kelvin, query.get("samples").intValue());
+      return ForceCurve.of(law, kelvin, query.get("samples").intValue());
     } catch (Refusal beyond) {
       Fault gas = beyond.faults().get(0);
       throw new BadQuery(

@@ -18,7 +18,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
-import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.ForceLaw;
 import org.staywright.stock.CurrentRange;
 
 @QuarkusTest
@@ -93,7 +93,7 @@ class RangeTest {
             "/api/v1/parts/"
                 + part.number()
                 + "/curve?temperatureC=-10&samples=5&forceFactor=1.1&gasFraction=0.9");
-    ChargedSpring spring = part.spring().charged(1.1, 0.9);
+    ForceLaw spring = part.spring().law(1.1, 0.9);
     double stroke = part.spring().stroke();
     double[] x = {0, stroke / 4, stroke / 2, stroke * 3 / 4, stroke};
     assertArrayEquals(column(x, v -> v * 1000), doubles(curve, "compressionMm"), 1e-6);

@@ -1,0 +1,94 @@
+package org.staywright.form;
+
+import org.staywright.part.Part;
+import org.staywright.spring.GasSpring;
+import org.staywright.spring.Spring;
+import org.staywright.unit.Unit;
+
+/** Makes a part in SI of the numbers of its row. */
+final class PartOf {
+
+  private static final double CYCLES = 10_000;
+
+  private final PartRow row;
+
+  PartOf(PartRow row) {
+    this.row = row;
+  }
+
+  Part part() {
+    return new Part(
+        row.number(),
+        row.description(),
+        row.family(),
+        row.finish(),
+        spring(),
+        get(PartColumn.FORCE_TOLERANCE),
+        row.ends(),
+        row.family().hasGas() ? damping() : null,
+        limits(),
+        wear(),
+        get(PartColumn.MASS),
+        row.mounting(),
+        row.offer(),
+        row.derived());
+  }
+
+  private Spring spring() {
+    return switch (row.family()) {
+      case GAS_SPRING -> gasSpring();
+      default -> throw new IllegalArgumentException(row.family().code());
+    };
+  }
+
+  private GasSpring gasSpring() {
+    return new GasSpring(
+        metres(PartColumn.ROD_DIAMETER),
+        metres(PartColumn.TUBE_DIAMETER),
+        metres(PartColumn.BORE_DIAMETER),
+        metres(PartColumn.STROKE),
+        metres(PartColumn.EXTENDED_LENGTH),
+        metres(PartColumn.COMPRESSED_LENGTH),
+        get(PartColumn.FORCE_CLASS),
+        get(PartColumn.FRICTION),
+        get(PartColumn.COLD_FRICTION_FACTOR),
+        si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
+        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
+  }
+
+  private Part.Damping damping() {
+    return new Part.Damping(
+        metres(PartColumn.END_DAMPING),
+        metres(PartColumn.ORIFICE_DIAMETER),
+        metres(PartColumn.ORIFICE_LENGTH),
+        get(PartColumn.COMPRESSION_FLOW_FACTOR),
+        get(PartColumn.WALL_TIME_CONSTANT));
+  }
+
+  private Part.Limits limits() {
+    return new Part.Limits(
+        si(PartColumn.MIN_TEMPERATURE, Unit.CELSIUS),
+        si(PartColumn.MAX_TEMPERATURE, Unit.CELSIUS),
+        row.family().hasGas() ? si(PartColumn.MAX_PRESSURE, Unit.BAR) : Double.POSITIVE_INFINITY);
+  }
+
+  private Part.Wear wear() {
+    return row.family().hasGas()
+        ? new Part.Wear(
+            si(PartColumn.LOSS_PER_YEAR, Unit.PERCENT),
+            si(PartColumn.LOSS_PER_10K_CYCLES, Unit.PERCENT) / CYCLES)
+        : Part.Wear.NONE;
+  }
+
+  private double get(PartColumn column) {
+    return row.numbers().get(column);
+  }
+
+  private double metres(PartColumn column) {
+    return si(column, Unit.MILLIMETRE);
+  }
+
+  private double si(PartColumn column, Unit unit) {
+    return unit.si(get(column));
+  }
+}
