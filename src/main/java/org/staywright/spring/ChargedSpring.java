@@ -7,12 +7,12 @@ import org.staywright.gas.Isentrope;
 import org.staywright.gas.Isotherm;
 
 /**
- * A gas spring with a known mass of nitrogen in it: force over compression and temperature.
+ * A spring with a known mass of nitrogen in it: force over compression and temperature.
  *
  * @param spring its dimensions
  * @param gasMass kg
  */
-public record ChargedSpring(GasSpring spring, double gasMass) implements ForceLaw {
+public record ChargedSpring(GasFilled spring, double gasMass) implements ForceLaw {
 
   /** Density of the gas, kg/m³. */
   public double density(double compression, double kelvin) {
@@ -42,7 +42,7 @@ public record ChargedSpring(GasSpring spring, double gasMass) implements ForceLa
   }
 
   double push(double pressure) {
-    return (pressure - ATMOSPHERE) * spring.rodArea();
+    return (pressure - ATMOSPHERE) * spring.drivingArea();
   }
 
   /**

@@ -49,6 +49,25 @@ public interface ForceLaw {
     return spring().sense() * force(compression, kelvin);
   }
 
+  /**
+   * How near to constant its slow force comes in a used travel: the least over the greatest, 1
+   * where it is the same throughout.
+   *
+   * @param from compression, m
+   * @param to compression, m
+   */
+  default double constancy(double from, double to, double kelvin) {
+    DoubleUnaryOperator force = slow(kelvin);
+    double least = Double.POSITIVE_INFINITY;
+    double greatest = 0;
+    for (int i = 0; i <= 40; i++) {
+      double size = Math.abs(force.applyAsDouble(from + (to - from) * i / 40));
+      least = Math.min(least, size);
+      greatest = Math.max(greatest, size);
+    }
+    return greatest == 0 ? 1 : least / greatest;
+  }
+
   /** The fast limit of a stroke. */
   interface Fast {
 

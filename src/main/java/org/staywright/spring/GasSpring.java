@@ -1,16 +1,10 @@
 package org.staywright.spring;
 
-import static org.staywright.unit.Unit.ATMOSPHERE;
-import static org.staywright.unit.Unit.ROOM;
-
 import java.util.Optional;
-import org.staywright.gas.Isotherm;
 
 /**
  * A gas spring with an open piston: gas on both sides of it at one pressure, so that only the rod's
- * cross-section pushes.
- *
- * <p>Statics: (p − p_a)·A_r, a force balance on rod and piston. All in SI, at 20 °C.
+ * cross-section pushes: (p − p_a)·A_r. All in SI, at 20 °C.
  *
  * @param rodDiameter m
  * @param tubeDiameter outside, m
@@ -38,58 +32,9 @@ public record GasSpring(
     double oilVolume)
     implements GasFilled {
 
-  /** Growth of the oil's volume, 1/K: common practice for mineral oil, no source. */
-  public static final double OIL_EXPANSION = 0.7e-3;
-
-  public double rodArea() {
-    return area(rodDiameter);
-  }
-
-  public double boreArea() {
-    return area(boreDiameter);
-  }
-
-  /** Section of the tube's wall, m². */
-  public double wallArea() {
-    return area(tubeDiameter) - boreArea();
-  }
-
-  private static double area(double diameter) {
-    return Math.PI / 4 * diameter * diameter;
-  }
-
-  /**
-   * Room left for the gas: V0 − A_r·x, less what the oil has grown.
-   *
-   * @param compression from full extension, m
-   * @param kelvin of the oil
-   * @return m³
-   */
-  public double gasVolume(double compression, double kelvin) {
-    return gasVolume - rodArea() * compression - oilVolume * OIL_EXPANSION * (kelvin - ROOM);
-  }
-
   @Override
-  public double leastGasVolume(double kelvin) {
-    return gasVolume(stroke, kelvin);
-  }
-
-  /** Absolute pressure that gives a pushing force at the gauge point at 20 °C, Pa. */
-  public double chargePressure(double pushingForce) {
-    return ATMOSPHERE + (pushingForce + friction) / rodArea();
-  }
-
-  /**
-   * The spring filled to its force class times a factor, then left with a share of that gas.
-   *
-   * @param forceFactor on F1 before filling
-   * @param gasFraction of the gas mass after it
-   */
-  public ChargedSpring charged(double forceFactor, double gasFraction) {
-    double filled =
-        Isotherm.at(ROOM).density(chargePressure(force * forceFactor))
-            * gasVolume(GAUGE_POINT, ROOM);
-    return new ChargedSpring(this, filled * gasFraction);
+  public double drivingArea() {
+    return rodArea();
   }
 
   @Override
@@ -97,18 +42,7 @@ public record GasSpring(
     return Optional.of(this);
   }
 
-  @Override
-  public ChargedSpring law(double forceFactor, double gasFraction) {
-    return charged(forceFactor, gasFraction);
-  }
-
-  /** The spring as delivered. */
-  public ChargedSpring charged() {
-    return charged(1, 1);
-  }
-
-  @Override
-  public double criticalLoad(double length, double tubeEnd) {
-    return SteppedColumn.of(this, length, tubeEnd).criticalLoad();
+  static double area(double diameter) {
+    return Math.PI / 4 * diameter * diameter;
   }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
  * What stands between two mounts and pushes, pulls or damps: a force over its length, whatever
  * makes it. Lengths are without end fittings. SI.
  */
-public sealed interface Spring permits GasFilled {
+public sealed interface Spring permits GasFilled, CoilSpring, Damper {
 
   /** Where F1 to F4 are measured: this far from either end of the stroke, m. */
   double GAUGE_POINT = 5e-3;

@@ -31,21 +31,26 @@ public record SteppedColumn(
   private static final double ACCURACY = 1e-10;
 
   /**
-   * The column a gas spring makes at a length between its mount centres.
+   * The column a spring in a tube makes at a length between its mount centres.
    *
    * @param spring dimensions
    * @param length between mount centres, m
    * @param tubeEnd length that the tube's end fitting adds, m
    */
-  public static SteppedColumn of(GasSpring spring, double length, double tubeEnd) {
+  public static SteppedColumn of(GasFilled spring, double length, double tubeEnd) {
+    return of(spring, spring.tube(), length, tubeEnd);
+  }
+
+  static SteppedColumn of(Spring spring, ThickTube wall, double length, double tubeEnd) {
     double tube = spring.compressedLength() + tubeEnd;
     double yield = spring.rodDiameter() <= THICK ? YIELD_THIN : YIELD_THICK;
+    double rodArea = Math.PI / 4 * Math.pow(spring.rodDiameter(), 2);
     return new SteppedColumn(
         Math.max(0, length - tube),
         Math.PI / 64 * Math.pow(spring.rodDiameter(), 4),
         Math.min(length, tube),
-        Math.PI / 64 * (Math.pow(spring.tubeDiameter(), 4) - Math.pow(spring.boreDiameter(), 4)),
-        yield * Math.min(spring.rodArea(), spring.wallArea()));
+        wall.inertia(),
+        yield * Math.min(rodArea, wall.section()));
   }
 
   /** The load at which the column fails, N. */

@@ -37,6 +37,28 @@ public record ThickTube(double innerRadius, double outerRadius) {
     return limit / 2 * (1 - ratio * ratio);
   }
 
+  /** Area of the wall's section, m². */
+  public double section() {
+    return Math.PI * (outerRadius * outerRadius - innerRadius * innerRadius);
+  }
+
+  /** Second moment of the wall's section, m⁴. */
+  public double inertia() {
+    return Math.PI / 4 * (Math.pow(outerRadius, 4) - Math.pow(innerRadius, 4));
+  }
+
+  /**
+   * Growth of the bore's section with pressure, as a share of itself, 1/Pa: 2/E·((k² + 1)/(k² − 1)
+   * + ν), k = r_o/r_i.
+   *
+   * @param young modulus of the wall, Pa
+   * @param poisson ratio of the wall
+   */
+  public double yielding(double young, double poisson) {
+    double square = Math.pow(outerRadius / innerRadius, 2);
+    return 2 / young * ((square + 1) / (square - 1) + poisson);
+  }
+
   private double constant(double inside, double outside) {
     double a2 = innerRadius * innerRadius;
     double b2 = outerRadius * outerRadius;

@@ -17,6 +17,7 @@ import org.staywright.gas.GasExampleChecks;
 import org.staywright.gas.NitrogenChecks;
 import org.staywright.mechanism.StaticsChecks;
 import org.staywright.part.StandardChecks;
+import org.staywright.spring.CoilChecks;
 import org.staywright.spring.StrengthChecks;
 import org.staywright.unit.UnitChecks;
 
@@ -48,6 +49,7 @@ class ChecksReportTest {
     SUBJECTS.put("Buckling of one section", StrengthChecks.buckling());
     SUBJECTS.put("Buckling of two sections", StrengthChecks.stepped());
     SUBJECTS.put("Thick tubes", StrengthChecks.tubes());
+    SUBJECTS.put("Coil springs", CoilChecks.all());
     SUBJECTS.put("Flaps on hinges", StaticsChecks.all());
     SUBJECTS.put("Loads on inclines", StaticsChecks.inclines());
     SUBJECTS.put("Preferred numbers", StandardChecks.preferredNumbers());

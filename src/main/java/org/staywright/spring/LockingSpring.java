@@ -1,0 +1,122 @@
+package org.staywright.spring;
+
+import static org.staywright.unit.Unit.ROOM;
+
+import java.util.Optional;
+
+/**
+ * A column or strut that locks. Open, a passage joins both sides of its piston and it is the gas
+ * spring it is made of; shut, gas or oil is caught on either side.
+ *
+ * @param open the spring with its passage open
+ * @param fullSideDeadVolume room of the full side beyond the stroke, net of oil, above zero, m³
+ * @param rodSideDeadVolume room of the rod's side at full extension, an outer sleeve counted in,
+ *     net of oil, above zero, m³
+ * @param locking what gives way
+ * @param lockForce greatest force on the locked spring beyond its open force, N
+ */
+public record LockingSpring(
+    GasSpring open,
+    double fullSideDeadVolume,
+    double rodSideDeadVolume,
+    Locking locking,
+    double lockForce)
+    implements GasFilled {
+
+  @Override
+  public double rodDiameter() {
+    return open.rodDiameter();
+  }
+
+  @Override
+  public double tubeDiameter() {
+    return open.tubeDiameter();
+  }
+
+  @Override
+  public double boreDiameter() {
+    return open.boreDiameter();
+  }
+
+  @Override
+  public double stroke() {
+    return open.stroke();
+  }
+
+  @Override
+  public double extendedLength() {
+    return open.extendedLength();
+  }
+
+  @Override
+  public double compressedLength() {
+    return open.compressedLength();
+  }
+
+  @Override
+  public double force() {
+    return open.force();
+  }
+
+  @Override
+  public double friction() {
+    return open.friction();
+  }
+
+  @Override
+  public double coldFrictionFactor() {
+    return open.coldFrictionFactor();
+  }
+
+  @Override
+  public double gasVolume() {
+    return open.gasVolume();
+  }
+
+  @Override
+  public double oilVolume() {
+    return open.oilVolume();
+  }
+
+  @Override
+  public Optional<GasSpring> asGasSpring() {
+    return Optional.of(open);
+  }
+
+  @Override
+  public double drivingArea() {
+    return open.drivingArea();
+  }
+
+  /** Room of the full side, A_b·(s − x0) + its dead volume, 20 °C, m³. */
+  public double fullSide(double compression) {
+    return boreArea() * (stroke() - compression) + fullSideDeadVolume;
+  }
+
+  /** Room of the rod's side, A_a·x0 + its dead volume, 20 °C, m³. */
+  public double rodSide(double compression) {
+    return ringArea() * compression + rodSideDeadVolume;
+  }
+
+  /** What the gas volume has beyond the two sides at full extension; nothing, if it is true, m³. */
+  public double volumeAmiss() {
+    return gasVolume() - fullSide(0) - rodSide(0);
+  }
+
+  /** What the oil's growth leaves of the room of both sides, a share. */
+  double roomLeft(double compression, double kelvin) {
+    return gasVolume(compression, kelvin) / gasVolume(compression, ROOM);
+  }
+
+  /**
+   * The outermost wall that holds gas. The rod side's dead volume is taken as a sleeve around the
+   * bore no longer than the stroke and without a wall of its own inside: that makes its bore wide
+   * and errs on the safe side.
+   */
+  @Override
+  public ThickTube tube() {
+    double section = rodSideDeadVolume / stroke();
+    double inner = Math.sqrt((boreArea() + section) / Math.PI);
+    return new ThickTube(inner, tubeDiameter() / 2);
+  }
+}
