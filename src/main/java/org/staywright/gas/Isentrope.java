@@ -30,7 +30,7 @@ public final class Isentrope {
       double rho = Math.exp(lnDensity[i]);
       guess = solve(entropy, rho, guess);
       lnTemperature[i] = Math.log(guess);
-      lnPressure[i] = Math.log(Isotherm.at(guess).pressure(rho));
+      lnPressure[i] = Math.log(new Isotherm(guess).pressure(rho));
     }
   }
 
@@ -72,12 +72,12 @@ public final class Isentrope {
 
   /** Absolute pressure after a change of density at constant entropy, Pa. */
   public static double pressure(double density, double kelvin, double densityAfter) {
-    return Isotherm.at(temperature(density, kelvin, densityAfter)).pressure(densityAfter);
+    return new Isotherm(temperature(density, kelvin, densityAfter)).pressure(densityAfter);
   }
 
   private static double solve(double entropy, double density, double guess) {
-    double low = Nitrogen.TEMPERATURE.low();
-    double high = Nitrogen.TEMPERATURE.high();
+    double low = Nitrogen.FAST_TEMPERATURE.low();
+    double high = Nitrogen.FAST_TEMPERATURE.high();
     double kelvin = Math.max(low, Math.min(high, guess));
     for (int i = 0; i < 60; i++) {
       Isotherm.State state = new Isotherm(kelvin).state(density);
@@ -85,10 +85,10 @@ public final class Isentrope {
       double step = (entropy - state.entropy()) * kelvin / state.cv();
       double next = kelvin + Math.max(-LONGEST_STEP_K, Math.min(LONGEST_STEP_K, step));
       if (Math.abs(next - kelvin) <= 1e-10 * kelvin) {
-        return Nitrogen.TEMPERATURE.require("temperature", next);
+        return Nitrogen.FAST_TEMPERATURE.require("temperature", next);
       }
       if ((next > high && kelvin == high) || (next < low && kelvin == low)) {
-        Nitrogen.TEMPERATURE.require("temperature", next);
+        Nitrogen.FAST_TEMPERATURE.require("temperature", next);
       }
       kelvin = Math.max(low, Math.min(high, next));
     }

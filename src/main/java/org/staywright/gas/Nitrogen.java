@@ -27,6 +27,12 @@ final class Nitrogen {
    */
   static final Bound TEMPERATURE = Bound.between(213, 624, "K");
 
+  /**
+   * Temperatures within a fast stroke, K: gas that expands may be colder than any soak. The terms
+   * left out stay as small as before down to here.
+   */
+  static final Bound FAST_TEMPERATURE = Bound.between(150, 624, "K");
+
   /** Pressures of the gas, Pa: up to 1,000 bar. */
   static final Bound PRESSURE = Bound.between(0, 1e8, "Pa");
 

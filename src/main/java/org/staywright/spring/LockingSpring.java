@@ -3,6 +3,7 @@ package org.staywright.spring;
 import static org.staywright.unit.Unit.ROOM;
 
 import java.util.Optional;
+import org.staywright.unit.Bound;
 
 /**
  * A column or strut that locks. Open, a passage joins both sides of its piston and it is the gas
@@ -22,6 +23,13 @@ public record LockingSpring(
     Locking locking,
     double lockForce)
     implements GasFilled {
+
+  private static final Bound ROOM_LEFT = new Bound(0, true, Double.POSITIVE_INFINITY, false, "m³");
+
+  public LockingSpring {
+    ROOM_LEFT.require("fullSideDeadVolume", fullSideDeadVolume);
+    ROOM_LEFT.require("rodSideDeadVolume", rodSideDeadVolume);
+  }
 
   @Override
   public double rodDiameter() {
@@ -101,6 +109,11 @@ public record LockingSpring(
   /** What the gas volume has beyond the two sides at full extension; nothing, if it is true, m³. */
   public double volumeAmiss() {
     return gasVolume() - fullSide(0) - rodSide(0);
+  }
+
+  /** As delivered, locked at one place. */
+  public LockedSpring locked(double compression, double kelvin) {
+    return new LockedSpring(this, charged().gasMass(), compression, kelvin);
   }
 
   /** What the oil's growth leaves of the room of both sides, a share. */

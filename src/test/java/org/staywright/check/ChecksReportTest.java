@@ -18,6 +18,7 @@ import org.staywright.gas.NitrogenChecks;
 import org.staywright.mechanism.StaticsChecks;
 import org.staywright.part.StandardChecks;
 import org.staywright.spring.CoilChecks;
+import org.staywright.spring.LockChecks;
 import org.staywright.spring.StrengthChecks;
 import org.staywright.unit.UnitChecks;
 
@@ -50,6 +51,7 @@ class ChecksReportTest {
     SUBJECTS.put("Buckling of two sections", StrengthChecks.stepped());
     SUBJECTS.put("Thick tubes", StrengthChecks.tubes());
     SUBJECTS.put("Coil springs", CoilChecks.all());
+    SUBJECTS.put("Locked springs", LockChecks.all());
     SUBJECTS.put("Flaps on hinges", StaticsChecks.all());
     SUBJECTS.put("Loads on inclines", StaticsChecks.inclines());
     SUBJECTS.put("Preferred numbers", StandardChecks.preferredNumbers());

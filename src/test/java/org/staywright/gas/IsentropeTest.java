@@ -78,6 +78,26 @@ class IsentropeTest {
     assertTrue(worst < 1e-6, "worst " + worst);
   }
 
+  /**
+   * Gas that expands gets colder than any soak. Values by CoolProp 8.0.0 (pypi), the equation of
+   * the same source with all of its terms: T1, p1, ratio of expansion, T2, p2.
+   */
+  @Test
+  void expandsAsTheWholeEquationHasItDownTo150Kelvin() {
+    double[][] published = {
+      {293.15, 120e5, 3, 177.55177, 22.279278e5},
+      {253.15, 80e5, 2.5, 167.78735, 20.197151e5},
+      {293.15, 150e5, 4, 154.39933, 17.499832e5},
+      {243.15, 100e5, 2, 175.33249, 33.588408e5},
+    };
+    for (double[] row : published) {
+      double start = Isotherm.at(row[0]).density(row[1]);
+      double end = start / row[2];
+      assertEquals(row[3], Isentrope.temperature(start, row[0], end), 1e-4 * row[3]);
+      assertEquals(row[4], Isentrope.pressure(start, row[0], end), 1e-4 * row[4]);
+    }
+  }
+
   @Test
   void staysWhereNothingChanges() {
     double start = Isotherm.at(293.15).density(100e5);
