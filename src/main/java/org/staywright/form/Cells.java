@@ -3,8 +3,9 @@ package org.staywright.form;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -146,20 +147,21 @@ public final class Cells {
   }
 
   <E extends Enum<E> & Coded> E choice(String column, Class<E> type) {
+    return choice(column, List.of(type.getEnumConstants()), Coded::code);
+  }
+
+  <E> E choice(String column, List<E> choices, Function<E, String> code) {
     String text = optional(column);
-    E constant = text == null ? null : Coded.of(type, text).orElse(null);
-    if (constant == null) {
-      String expected =
-          Arrays.stream(type.getEnumConstants())
-              .map(Coded::code)
-              .collect(Collectors.joining(" | "));
+    Optional<E> chosen = choices.stream().filter(e -> code.apply(e).equals(text)).findFirst();
+    if (chosen.isEmpty()) {
+      String expected = choices.stream().map(code).collect(Collectors.joining(" | "));
       if (text == null) {
         missing(column, expected);
       } else {
         faults.add(new Fault(column, clip(text), expected, "not-a-choice"));
       }
     }
-    return constant;
+    return chosen.orElse(null);
   }
 
   /** Said only where nothing else is wrong with the cell. */

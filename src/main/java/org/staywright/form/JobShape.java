@@ -64,14 +64,18 @@ public final class JobShape {
           withDefault("openStop", Choice.of(OpenStop.class), "flap-stop"),
           withDefault("staysShut", new Flag(), false));
 
+  /** A damper carries nothing, and under a seat only a column serves. */
   private static final Choice FAMILY =
       Choice.of(
-          Family.class, "locking-strut", "seat-column", "traction-spring", "damper", "coil-spring");
+          Stream.of(Family.values())
+              .filter(Family::carries)
+              .map(Coded::code)
+              .toArray(String[]::new));
 
   private static final Shape FILTERS =
       Shape.of(
           "filters",
-          withDefault("families", new Listing(FAMILY, 6), List.of("gas-spring")),
+          withDefault("families", new Listing(FAMILY, FAMILY.words().size()), List.of("gas-spring")),
           optional("finish", Choice.of(Finish.class)),
           withDefault("inStockOnly", new Flag(), false));
 

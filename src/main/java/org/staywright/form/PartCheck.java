@@ -2,9 +2,13 @@ package org.staywright.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.staywright.part.Family;
 import org.staywright.part.Part;
+import org.staywright.spring.CoilSpring;
+import org.staywright.spring.Damper;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.GasFilled;
+import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
@@ -20,6 +24,11 @@ final class PartCheck {
   /** Where the equation of state of nitrogen ends. */
   private static final Bound HIGHEST = Bound.between(0, 1000, "bar");
 
+  /** How far the two sides of a locking piston may be from the gas volume, ml. */
+  private static final double VOLUME_SLACK_ML = 0.1;
+
+  private static final Bound NOTHING = Bound.between(0, 0, "ml");
+
   private final Part part;
   private final Spring spring;
   private final List<Fault> faults = new ArrayList<>();
@@ -34,6 +43,7 @@ final class PartCheck {
     PartCheck check = new PartCheck(part);
     check.dimensions();
     part.gas().ifPresent(check::gas);
+    check.family();
     return check.faults;
   }
 
@@ -46,7 +56,12 @@ final class PartCheck {
     require(PartColumn.EXTENDED_LENGTH, length);
     // Less stroke than twice the gauge distance has no F2; the bound of the column sees to that.
     require(PartColumn.COMPRESSED_LENGTH, new Bound(stroke, true, Double.MAX_VALUE, true, "mm"));
-    require(PartColumn.FORCE_TOLERANCE, new Bound(0, false, spring.force(), true, "N"));
+    if (part.family() != Family.DAMPER) {
+      require(PartColumn.FORCE_CLASS, Bound.above(0, 100_000, "N"));
+      if (spring.force() > 0) {
+        require(PartColumn.FORCE_TOLERANCE, new Bound(0, false, spring.force(), true, "N"));
+      }
+    }
     double coldest = PartColumn.MIN_TEMPERATURE.of(part);
     require(PartColumn.MAX_TEMPERATURE, new Bound(Math.max(coldest, 20), false, 150, false, "°C"));
   }
@@ -83,10 +98,41 @@ final class PartCheck {
     }
   }
 
+  /** What only one family is asked. */
+  private void family() {
+    if (!faults.isEmpty()) {
+      return;
+    }
+    if (spring instanceof LockingSpring locking) {
+      double sides = Unit.MILLILITRE.of(locking.gasVolume() - locking.volumeAmiss());
+      Bound sum = Bound.between(sides - VOLUME_SLACK_ML, sides + VOLUME_SLACK_ML, "ml");
+      require(PartColumn.GAS_VOLUME, sum);
+    }
+    if (spring instanceof CoilSpring coil) {
+      double most = NumberColumn.tidy(Unit.MILLIMETRE.of(coil.usableStroke()));
+      require(PartColumn.STROKE, Bound.between(0, most, "mm"), "coil-solid");
+    }
+    if (spring instanceof Damper damper) {
+      boolean pushes = damper.force() > 0;
+      double volume = PartColumn.GAS_VOLUME.of(part);
+      if (pushes != volume > 0) {
+        require(PartColumn.GAS_VOLUME, pushes ? Bound.above(0, 100_000, "ml") : NOTHING);
+      }
+    }
+  }
+
   private void require(PartColumn column, Bound bound) {
+    require(column, bound, null);
+  }
+
+  private void require(PartColumn column, Bound bound, String code) {
     double value = column.of(part);
     if (!bound.holds(value)) {
-      faults.add(bound.fault(column.column(), NumberColumn.text(value)));
+      String shown = NumberColumn.text(value);
+      faults.add(
+          code == null
+              ? bound.fault(column.column(), shown)
+              : new Fault(column.column(), shown, bound.text(), code));
     }
   }
 }

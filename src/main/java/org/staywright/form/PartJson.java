@@ -3,6 +3,7 @@ package org.staywright.form;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.staywright.part.Part;
+import org.staywright.spring.LockingSpring;
 
 /** A part of the range as JSON: its family's fields, each once. */
 public final class PartJson {
@@ -22,6 +23,9 @@ public final class PartJson {
     json.put("tubeThread", part.ends().tube());
     for (PartColumn column : PartColumn.of(part.family())) {
       json.set(column.field(), JsonNumber.of(column.of(part)));
+    }
+    if (part.spring() instanceof LockingSpring locking) {
+      json.put("locking", locking.locking().code());
     }
     json.put("mounting", part.mounting().code());
     OfferJson.into(json, part.offer());

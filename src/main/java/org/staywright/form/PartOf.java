@@ -1,8 +1,13 @@
 package org.staywright.form;
 
 import org.staywright.part.Part;
+import org.staywright.spring.CoilSpring;
+import org.staywright.spring.Damper;
+import org.staywright.spring.Digression;
 import org.staywright.spring.GasSpring;
+import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
+import org.staywright.spring.TractionSpring;
 import org.staywright.unit.Unit;
 
 /** Makes a part in SI of the numbers of its row. */
@@ -37,7 +42,16 @@ final class PartOf {
   private Spring spring() {
     return switch (row.family()) {
       case GAS_SPRING -> gasSpring();
-      default -> throw new IllegalArgumentException(row.family().code());
+      case LOCKING_STRUT, SEAT_COLUMN ->
+          new LockingSpring(
+              gasSpring(),
+              si(PartColumn.FULL_SIDE_DEAD_VOLUME, Unit.MILLILITRE),
+              si(PartColumn.ROD_SIDE_DEAD_VOLUME, Unit.MILLILITRE),
+              row.locking(),
+              get(PartColumn.LOCK_FORCE));
+      case TRACTION_SPRING -> tractionSpring();
+      case DAMPER -> damper();
+      case COIL_SPRING -> coilSpring();
     };
   }
 
@@ -54,6 +68,57 @@ final class PartOf {
         get(PartColumn.COLD_FRICTION_FACTOR),
         si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
         si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
+  }
+
+  private TractionSpring tractionSpring() {
+    return new TractionSpring(
+        metres(PartColumn.ROD_DIAMETER),
+        metres(PartColumn.TUBE_DIAMETER),
+        metres(PartColumn.BORE_DIAMETER),
+        metres(PartColumn.STROKE),
+        metres(PartColumn.EXTENDED_LENGTH),
+        metres(PartColumn.COMPRESSED_LENGTH),
+        get(PartColumn.FORCE_CLASS),
+        get(PartColumn.FRICTION),
+        get(PartColumn.COLD_FRICTION_FACTOR),
+        si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
+        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
+  }
+
+  private Damper damper() {
+    double speed = metres(PartColumn.DAMPING_SPEED);
+    return new Damper(
+        metres(PartColumn.ROD_DIAMETER),
+        metres(PartColumn.TUBE_DIAMETER),
+        metres(PartColumn.BORE_DIAMETER),
+        metres(PartColumn.STROKE),
+        metres(PartColumn.EXTENDED_LENGTH),
+        metres(PartColumn.COMPRESSED_LENGTH),
+        get(PartColumn.FORCE_CLASS),
+        get(PartColumn.FRICTION),
+        get(PartColumn.COLD_FRICTION_FACTOR),
+        si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
+        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE),
+        new Digression(
+            get(PartColumn.COMPRESSING_DAMPING), speed, get(PartColumn.COMPRESSING_EXPONENT)),
+        new Digression(
+            get(PartColumn.EXTENDING_DAMPING), speed, get(PartColumn.EXTENDING_EXPONENT)));
+  }
+
+  private CoilSpring coilSpring() {
+    return new CoilSpring(
+        metres(PartColumn.ROD_DIAMETER),
+        metres(PartColumn.TUBE_DIAMETER),
+        metres(PartColumn.WIRE_DIAMETER),
+        get(PartColumn.ACTIVE_COILS),
+        metres(PartColumn.FREE_LENGTH),
+        si(PartColumn.SHEAR_MODULUS, Unit.MEGAPASCAL),
+        si(PartColumn.TENSILE_STRENGTH, Unit.MEGAPASCAL),
+        metres(PartColumn.STROKE),
+        metres(PartColumn.EXTENDED_LENGTH),
+        metres(PartColumn.COMPRESSED_LENGTH),
+        get(PartColumn.FORCE_CLASS),
+        get(PartColumn.FRICTION));
   }
 
   private Part.Damping damping() {

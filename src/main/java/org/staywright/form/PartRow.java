@@ -2,6 +2,7 @@ package org.staywright.form;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.part.Family;
@@ -9,6 +10,8 @@ import org.staywright.part.Finish;
 import org.staywright.part.Mounting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
+import org.staywright.spring.Locking;
+import org.staywright.spring.LockingSpring;
 import org.staywright.unit.Refusal;
 
 /**
@@ -20,6 +23,7 @@ import org.staywright.unit.Refusal;
  * @param finish surface
  * @param ends threads
  * @param mounting how it wants to hang
+ * @param locking what gives way when locked, null where nothing locks
  * @param numbers by column, only those that the family has
  * @param offer price, stock and lead time
  * @param derived names of the figures that were worked out rather than given
@@ -31,19 +35,26 @@ public record PartRow(
     Finish finish,
     Part.Ends ends,
     Mounting mounting,
+    Locking locking,
     Map<PartColumn, Double> numbers,
     Offer offer,
     List<String> derived) {
 
-  /** Header of a file of parts. */
-  public static final List<String> COLUMNS = columns();
+  /** Header of a file of parts of any family. */
+  public static final List<String> COLUMNS = columns(List.of(PartColumn.values()), true);
 
-  private static List<String> columns() {
+  /** Header of a file of one family. */
+  public static List<String> columns(Family family) {
+    return columns(PartColumn.of(family), family.locks());
+  }
+
+  private static List<String> columns(List<PartColumn> numbers, boolean locking) {
     List<String> columns = new ArrayList<>(List.of("part_number", "description", "family"));
     columns.addAll(List.of("finish", "rod_thread", "tube_thread", "mounting"));
-    for (PartColumn number : PartColumn.values()) {
-      columns.add(number.column());
+    if (locking) {
+      columns.add("locking");
     }
+    numbers.forEach(number -> columns.add(number.column()));
     columns.addAll(OfferCells.COLUMNS);
     return List.copyOf(columns);
   }
@@ -63,6 +74,7 @@ public record PartRow(
             cells.choice("finish", Finish.class),
             new Part.Ends(cells.required("rod_thread", "M8"), cells.required("tube_thread", "M8")),
             cells.choice("mounting", Mounting.class),
+            family == null ? null : locking(family, cells),
             family == null ? Map.of() : numbers(family, cells),
             OfferCells.read(cells),
             List.of());
@@ -75,6 +87,14 @@ public record PartRow(
       throw new Refusal(cells.faults());
     }
     return part;
+  }
+
+  private static Locking locking(Family family, Cells cells) {
+    if (family.locks()) {
+      return cells.choice("locking", List.of(Locking.values()), Locking::code);
+    }
+    cells.empty("locking", family.code());
+    return null;
   }
 
   private static Map<PartColumn, Double> numbers(Family family, Cells cells) {
@@ -102,27 +122,33 @@ public record PartRow(
         part.finish(),
         part.ends(),
         part.mounting(),
+        part.spring() instanceof LockingSpring locking ? locking.locking() : null,
         numbers,
         part.offer(),
         part.derived());
   }
 
-  /** The cells of the row in the order of {@link #COLUMNS}. */
-  public List<String> cells() {
-    List<String> cells = new ArrayList<>();
-    cells.add(number);
-    cells.add(description == null ? "" : description);
-    cells.add(family.code());
-    cells.add(finish.code());
-    cells.add(ends.rod());
-    cells.add(ends.tube());
-    cells.add(mounting.code());
-    for (PartColumn column : PartColumn.values()) {
-      Double value = numbers.get(column);
-      cells.add(value == null ? "" : NumberColumn.text(value));
+  /** The cells of the row, in an order of columns. */
+  public List<String> cells(List<String> columns) {
+    Map<String, String> cells = new HashMap<>();
+    cells.put("part_number", number);
+    cells.put("description", description);
+    cells.put("family", family.code());
+    cells.put("finish", finish.code());
+    cells.put("rod_thread", ends.rod());
+    cells.put("tube_thread", ends.tube());
+    cells.put("mounting", mounting.code());
+    cells.put("locking", locking == null ? null : locking.code());
+    numbers.forEach((column, value) -> cells.put(column.column(), NumberColumn.text(value)));
+    List<String> offered = OfferCells.write(offer);
+    for (int i = 0; i < offered.size(); i++) {
+      cells.put(OfferCells.COLUMNS.get(i), offered.get(i));
     }
-    cells.addAll(OfferCells.write(offer));
-    return cells;
+    return columns.stream().map(column -> cells.get(column)).map(PartRow::orEmpty).toList();
+  }
+
+  private static String orEmpty(String cell) {
+    return cell == null ? "" : cell;
   }
 
   /** The part in SI. */

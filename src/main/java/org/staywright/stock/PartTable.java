@@ -17,13 +17,14 @@ import org.staywright.part.Finish;
 import org.staywright.part.Mounting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
+import org.staywright.spring.Locking;
 
 /** Parts in the database. */
 final class PartTable extends Table<Part> {
 
   private static final List<String> TEXTS =
       List.of(
-          "description", "family", "finish", "rod_thread", "tube_thread", "mounting", "derived");
+          "description", "family", "finish", "rod_thread", "tube_thread", "mounting", "locking", "derived");
 
   PartTable() {
     super(
@@ -50,13 +51,18 @@ final class PartTable extends Table<Part> {
     values.add(part.finish().code());
     values.add(part.ends().rod());
     values.add(part.ends().tube());
+    PartRow asRow = PartRow.of(part);
     values.add(part.mounting().code());
+    values.add(asRow.locking() == null ? null : asRow.locking().code());
     values.add(String.join(" ", part.derived()));
-    Map<PartColumn, Double> numbers = PartRow.of(part).numbers();
     for (PartColumn column : PartColumn.values()) {
-      values.add(numbers.get(column));
+      values.add(asRow.numbers().get(column));
     }
     return values;
+  }
+
+  private static Locking locking(String code) {
+    return Stream.of(Locking.values()).filter(l -> l.code().equals(code)).findFirst().orElse(null);
   }
 
   @Override
@@ -74,6 +80,7 @@ final class PartTable extends Table<Part> {
             Coded.of(Finish.class, row.getString("finish")).orElseThrow(),
             new Part.Ends(row.getString("rod_thread"), row.getString("tube_thread")),
             Coded.of(Mounting.class, row.getString("mounting")).orElseThrow(),
+            locking(row.getString("locking")),
             numbers,
             offer,
             derived.isEmpty() ? List.of() : List.of(derived.split(" ")))

@@ -16,6 +16,7 @@ import org.staywright.form.Cells;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
+import org.staywright.part.Part;
 
 /** The invented range that comes with the program, loaded where there is no stock yet. */
 @ApplicationScoped
@@ -25,7 +26,7 @@ public class SampleRange {
   public static final int FIRST = 10;
 
   private static final String FOLDER = "/catalog-data/";
-  private static final String PARTS = "gas-springs.csv";
+  private static final List<String> PARTS = List.of("gas-springs.csv");
   private static final String FITTINGS = "fittings.csv";
 
   private final Stock stock;
@@ -49,10 +50,16 @@ public class SampleRange {
   public void loadIfFirst() {
     if (wanted && stock.newest() == 0) {
       stock.begin(
-          FOLDER + PARTS,
-          rows(PARTS, PartRow.COLUMNS, PartRow::read),
+          FOLDER,
+          parts(),
           rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read));
     }
+  }
+
+  private static List<Part> parts() {
+    return PARTS.stream()
+        .flatMap(name -> rows(name, PartRow.COLUMNS, PartRow::read).stream())
+        .toList();
   }
 
   private static <T> List<T> rows(String name, List<String> columns, Function<Cells, T> read) {

@@ -10,6 +10,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
+import org.staywright.part.Family;
 
 /** Writes the sample range into {@code catalog-data/}; always the same files. */
 public final class CatalogGenerator {
@@ -30,10 +31,11 @@ public final class CatalogGenerator {
   }
 
   static String springs() {
+    List<String> columns = PartRow.columns(Family.GAS_SPRING);
     return file(
         "# Staywright sample range: open gas springs. Lengths without end fittings.\n",
-        PartRow.COLUMNS,
-        SpringPlan.parts().stream().map(part -> PartRow.of(part).cells()).toList());
+        columns,
+        SpringPlan.parts().stream().map(part -> PartRow.of(part).cells(columns)).toList());
   }
 
   static String fittings() {

@@ -99,6 +99,7 @@ final class SpringPlan {
         finish,
         new Part.Ends(size.thread(), size.thread()),
         damped ? Mounting.ROD_DOWN : Mounting.ANY,
+        null,
         numbers,
         Invented.spring(number, mass, force, damped, stainless),
         List.of());
