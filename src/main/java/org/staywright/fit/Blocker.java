@@ -21,6 +21,10 @@ public record Blocker(Code code, double needed, double has) {
     EXTENDED_RESERVE(Unit.MILLIMETRE),
     /** Extended length that would stop the flap at its opening angle. */
     SPRING_STOP(Unit.MILLIMETRE),
+    /** Stroke of a column against the height that can be set. */
+    HEIGHT_TRAVEL(Unit.MILLIMETRE),
+    RISES_EMPTY(null),
+    SINKS_UNDER_LIGHTEST(null),
     STAYS_SHUT(Unit.NEWTON_METRE, Unit.NEWTON);
 
     private final Unit turning;

@@ -29,8 +29,8 @@ record Candidate(
         row,
         fit.count(),
         fit.fits(),
-        fit.figures().handRms(),
-        Requirement.margin(job, fit.figures()),
+        fit.outcome().effort(),
+        fit.outcome().margin(job),
         fit.setPrice(),
         fit.leadTimeDays(),
         fit);

@@ -48,7 +48,18 @@ public record Figures(
     double peakMountLoad,
     double stopLoad,
     double bucklingFactor,
-    double swing) {
+    double swing)
+    implements Outcome {
+
+  @Override
+  public double effort() {
+    return handRms;
+  }
+
+  @Override
+  public double margin(Job job) {
+    return Requirement.margin(job, this);
+  }
 
   public double compressedReserve() {
     return lengthMin - compressed;

@@ -11,10 +11,10 @@ import org.staywright.part.Part;
  *
  * @param part the spring
  * @param count of equal springs
- * @param rodFitting on the rod
- * @param tubeFitting on the tube
+ * @param rodFitting on the rod, null for a column, which needs none
+ * @param tubeFitting on the tube, null for a column
  * @param rodEndAt where the rod hangs, FRAME or MOVING
- * @param figures what it does
+ * @param outcome what it does
  * @param blockedBy what it misses; empty where it fits
  * @param setPrice of springs and fittings, null where a price is missing
  * @param leadTimeDays until all are here
@@ -26,7 +26,7 @@ public record Fit(
     Fitting rodFitting,
     Fitting tubeFitting,
     RodEnd rodEndAt,
-    Figures figures,
+    Outcome outcome,
     List<Blocker> blockedBy,
     BigDecimal setPrice,
     int leadTimeDays,
@@ -34,6 +34,16 @@ public record Fit(
 
   public Fit {
     blockedBy = List.copyOf(blockedBy);
+  }
+
+  /** What it does where a hand moves the load: every mechanism but a seat. */
+  public Figures figures() {
+    return (Figures) outcome;
+  }
+
+  /** What it does under a seat. */
+  public SeatFigures seat() {
+    return (SeatFigures) outcome;
   }
 
   public boolean fits() {
@@ -47,7 +57,7 @@ public record Fit(
         rodFitting,
         tubeFitting,
         rodEndAt,
-        figures,
+        outcome,
         blockedBy,
         setPrice,
         leadTimeDays,

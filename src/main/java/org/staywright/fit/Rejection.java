@@ -18,5 +18,7 @@ public enum Rejection implements Coded {
   PRESSURE,
   BUCKLING,
   FITTING_LOAD,
-  SWING
+  SWING,
+  /** A column whose lock would have to hold more than it can. */
+  LOCK_FORCE
 }

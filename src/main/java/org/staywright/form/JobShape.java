@@ -75,7 +75,8 @@ public final class JobShape {
   private static final Shape FILTERS =
       Shape.of(
           "filters",
-          withDefault("families", new Listing(FAMILY, FAMILY.words().size()), List.of("gas-spring")),
+          withDefault(
+              "families", new Listing(FAMILY, FAMILY.words().size()), List.of("gas-spring")),
           optional("finish", Choice.of(Finish.class)),
           withDefault("inStockOnly", new Flag(), false));
 

@@ -28,25 +28,16 @@ public enum PartColumn implements NumberColumn {
   ROD_DIAMETER("rod_diameter_mm", above(0, 200, "mm"), part -> mm(part.spring().rodDiameter())),
   TUBE_DIAMETER("tube_diameter_mm", above(0, 400, "mm"), part -> mm(part.spring().tubeDiameter())),
   BORE_DIAMETER(
-      "bore_diameter_mm",
-      above(0, 400, "mm"),
-      Family::hasTube,
-      part -> mm(bore(part.spring()))),
+      "bore_diameter_mm", above(0, 400, "mm"), Family::hasTube, part -> mm(bore(part.spring()))),
   STROKE("stroke_mm", between(20, 3000, "mm"), part -> mm(part.spring().stroke())),
   EXTENDED_LENGTH(
       "extended_length_mm", above(0, 7000, "mm"), part -> mm(part.spring().extendedLength())),
   COMPRESSED_LENGTH(
       "compressed_length_mm", above(0, 7000, "mm"), part -> mm(part.spring().compressedLength())),
   GAS_VOLUME(
-      "gas_volume_ml",
-      between(0, 100_000, "ml"),
-      Family::hasTube,
-      part -> ml(gas(part.spring()))),
+      "gas_volume_ml", between(0, 100_000, "ml"), Family::hasTube, part -> ml(gas(part.spring()))),
   OIL_VOLUME(
-      "oil_volume_ml",
-      between(0, 100_000, "ml"),
-      Family::hasTube,
-      part -> ml(oil(part.spring()))),
+      "oil_volume_ml", between(0, 100_000, "ml"), Family::hasTube, part -> ml(oil(part.spring()))),
   FULL_SIDE_DEAD_VOLUME(
       "full_side_dead_volume_ml",
       above(0, 100_000, "ml"),
@@ -207,15 +198,11 @@ public enum PartColumn implements NumberColumn {
   }
 
   private static double gas(Spring spring) {
-    return spring instanceof Damper damper
-        ? damper.gasVolume()
-        : ((GasFilled) spring).gasVolume();
+    return spring instanceof Damper damper ? damper.gasVolume() : ((GasFilled) spring).gasVolume();
   }
 
   private static double oil(Spring spring) {
-    return spring instanceof Damper damper
-        ? damper.oilVolume()
-        : ((GasFilled) spring).oilVolume();
+    return spring instanceof Damper damper ? damper.oilVolume() : ((GasFilled) spring).oilVolume();
   }
 
   /** The columns of a family, in order. */

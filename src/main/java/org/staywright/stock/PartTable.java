@@ -24,7 +24,14 @@ final class PartTable extends Table<Part> {
 
   private static final List<String> TEXTS =
       List.of(
-          "description", "family", "finish", "rod_thread", "tube_thread", "mounting", "locking", "derived");
+          "description",
+          "family",
+          "finish",
+          "rod_thread",
+          "tube_thread",
+          "mounting",
+          "locking",
+          "derived");
 
   PartTable() {
     super(

@@ -49,10 +49,7 @@ public class SampleRange {
   /** Fills an empty stock. */
   public void loadIfFirst() {
     if (wanted && stock.newest() == 0) {
-      stock.begin(
-          FOLDER,
-          parts(),
-          rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read));
+      stock.begin(FOLDER, parts(), rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read));
     }
   }
 

@@ -66,8 +66,7 @@ class FamilyRowTest {
     Part part = file.rows().get(0);
     List<String> columns = PartRow.columns(part.family());
     List<String> written = PartRow.of(part).cells(columns);
-    Cells again =
-        new Cells(c -> columns.contains(c) ? written.get(columns.indexOf(c)) : null);
+    Cells again = new Cells(c -> columns.contains(c) ? written.get(columns.indexOf(c)) : null);
     assertEquals(part, PartRow.read(again));
     return part;
   }

@@ -1,0 +1,11 @@
+package org.staywright.fit;
+
+/** What a part does in a job: of one kind where a hand moves the load, of another under a seat. */
+public sealed interface Outcome permits Figures, SeatFigures {
+
+  /** What the order of least effort goes by, N. */
+  double effort();
+
+  /** The least margin to what the job asks, each in its own measure. */
+  double margin(Job job);
+}
