@@ -72,6 +72,7 @@ final class FlapForm implements LoadForm {
         job.si("/load/openingAngleDeg", DEGREE),
         job.si("/load/tiltDeg", DEGREE),
         job.number("/load/hingeFrictionNm"),
-        job.mounts());
+        job.mounts(),
+        job.given("/load/inertiaKgM2") ? job.number("/load/inertiaKgM2") : null);
   }
 }

@@ -10,6 +10,7 @@ import static org.staywright.gas.Nitrogen.RHO_RED;
 import static org.staywright.gas.Nitrogen.T_RED;
 
 import java.util.Arrays;
+import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -24,6 +25,9 @@ public final class Isotherm {
 
   private static final int HIGHEST_POWER = Arrays.stream(D).max().orElseThrow();
   private static final int HIGHEST_DECAY = Arrays.stream(L).max().orElseThrow();
+
+  /** Temperatures the equation is used at, K. */
+  public static final Bound TEMPERATURE = Nitrogen.TEMPERATURE;
 
   private final double kelvin;
   private final double tau;

@@ -22,6 +22,8 @@ import org.staywright.unit.Fault;
  * @param tilt of the frame, counterclockwise, rad
  * @param friction of the hinge, N·m
  * @param mounts of the spring
+ * @param ownInertia about the hinge, kg·m²; null for that of a plate with its centre of mass in its
+ *     middle
  */
 public record HingedFlap(
     Masses masses,
@@ -31,13 +33,27 @@ public record HingedFlap(
     double end,
     double tilt,
     double friction,
-    Mounts mounts)
+    Mounts mounts,
+    Double ownInertia)
     implements Mechanism {
 
   public static final String CODE = "hinged-flap";
 
   /** A spring or its lever shorter than this cannot be told from none, m. */
   private static final double LEAST = 1e-3;
+
+  /** A flap whose inertia nobody gave. */
+  public HingedFlap(
+      Masses masses,
+      Point centreOfMass,
+      Point handle,
+      int sense,
+      double end,
+      double tilt,
+      double friction,
+      Mounts mounts) {
+    this(masses, centreOfMass, handle, sense, end, tilt, friction, mounts, null);
+  }
 
   @Override
   public Kind kind() {
@@ -90,6 +106,13 @@ public record HingedFlap(
   public double length(double q) {
     Point apart = mounts.moving().turned(sense * q).minus(mounts.frame());
     return Math.hypot(apart.distance(), mounts.lateralOffset());
+  }
+
+  /** Of a plate on its edge: (4/3)·m·|C|². */
+  @Override
+  public OptionalDouble inertia() {
+    double plate = 4.0 / 3 * masses.nominal() * Math.pow(centreOfMass.distance(), 2);
+    return OptionalDouble.of(ownInertia == null ? plate : ownInertia);
   }
 
   @Override

@@ -45,6 +45,14 @@ public interface Mechanism {
   /** The travel from its start to an end that need not be the mechanism's own. */
   Travel travel(double end);
 
+  /**
+   * What must be set going: kg·m² where it turns, kg where it shifts, of the nominal mass; empty
+   * where it is not known.
+   */
+  default OptionalDouble inertia() {
+    return OptionalDouble.empty();
+  }
+
   /** How far the mounts stand apart across the side view, m. */
   double lateralOffset();
 

@@ -73,6 +73,11 @@ public record StraightLift(
   }
 
   @Override
+  public OptionalDouble inertia() {
+    return OptionalDouble.of(masses.nominal());
+  }
+
+  @Override
   public double lateralOffset() {
     return mounts.lateralOffset();
   }

@@ -1,0 +1,75 @@
+package org.staywright.motion;
+
+import java.util.function.DoubleUnaryOperator;
+import org.staywright.unit.Bound;
+
+/**
+ * What is let go: a course, what moves on it, and the springs that still work.
+ *
+ * @param course with its load
+ * @param inertia kg·m² or kg
+ * @param strut each of the springs
+ * @param springs that work; a failed one is taken to have lost its gas and do nothing
+ * @param extended mount to mount at full extension, m
+ * @param rodRise sine of the rod end's direction over q, +1 straight up, NaN where nobody knows
+ * @param hand force at the handle, above zero where it opens, N
+ * @param start where it is let go at rest, rad or m
+ * @param timeLimit s
+ */
+public record Scene(
+    Course course,
+    double inertia,
+    Strut strut,
+    int springs,
+    double extended,
+    DoubleUnaryOperator rodRise,
+    double hand,
+    double start,
+    double timeLimit) {
+
+  /** After this long a motion is given up, s. */
+  public static final double PATIENCE = 60;
+
+  public Scene {
+    Bound.above(0, Double.MAX_VALUE, "kg").require("inertia", inertia);
+    Bound.above(0, 3600, "s").require("timeLimit", timeLimit);
+    Bound.between(0, 100, "").require("springs", springs);
+    Bound.between(course.start(), course.end(), "").require("start", start);
+  }
+
+  /** The same let go elsewhere. */
+  public Scene from(double q) {
+    return new Scene(course, inertia, strut, springs, extended, rodRise, hand, q, timeLimit);
+  }
+
+  /** The same with some of the springs, and with a hand. */
+  public Scene with(int working, double force) {
+    return new Scene(course, inertia, strut, working, extended, rodRise, force, start, timeLimit);
+  }
+
+  double compression(double q) {
+    return extended - course.length(q);
+  }
+
+  /** Above zero where oil would pass the orifice of a spring at q. */
+  double oilDepth(double q, boolean extending) {
+    return strut.zones().depth(compression(q), extending, rodRise.applyAsDouble(q));
+  }
+
+  /** What the springs do at q, moving at a speed of the mechanism. */
+  Strut.Instant instant(double q, double speed, double gasKelvin) {
+    double stretching = course.lever(q) * speed;
+    boolean oiled = stretching != 0 && oilDepth(q, stretching > 0) > 0;
+    return strut.at(compression(q), -stretching, gasKelvin, oiled);
+  }
+
+  /** Everything but friction and damping, positive where it opens, N·m or N. */
+  double drive(double q, Strut.Instant springs) {
+    return this.springs * springs.push() * course.lever(q) + course.load(q) + hand * course.hand();
+  }
+
+  /** Friction that must be overcome, N·m or N. */
+  double friction(double q) {
+    return springs * strut.friction() * Math.abs(course.lever(q)) + course.friction();
+  }
+}

@@ -1,0 +1,199 @@
+package org.staywright.motion;
+
+import static org.staywright.unit.Unit.ATMOSPHERE;
+
+import java.util.function.DoubleUnaryOperator;
+import org.staywright.gas.Isotherm;
+import org.staywright.gas.NitrogenViscosity;
+import org.staywright.gas.Oil;
+import org.staywright.spring.ChargedSpring;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.SpeedLaw;
+
+/**
+ * One spring as it moves: what drives it, what damps it, and the temperature of its gas.
+ *
+ * <p>The gas follows the first law with the equation of state, m·c_v·dT/dt = −T·(∂p/∂T)_v·dV/dt +
+ * heat; the wall gives or takes m·c_v·(T_wall − T)/τ. What the gas loses in the orifice warms it;
+ * what oil loses warms the oil, which is taken to stay as it is. A damper's gas apart is taken to
+ * keep the wall's temperature.
+ */
+public final class Strut {
+
+  private final ForceLaw law;
+  private final double kelvin;
+  private final double friction;
+  private final Orifice orifice;
+  private final OilZones zones;
+  private final double wallTime;
+  private final ChargedSpring gas;
+  private final double area;
+  private final DoubleUnaryOperator plain;
+  private final SpeedLaw resistance;
+  private final Orifice.Fluid oil;
+
+  /**
+   * @param law of the specimen
+   * @param kelvin temperature of its surroundings, wall, oil and friction, K
+   * @param orifice null where nothing is throttled
+   * @param zones where oil is throttled
+   * @param wallTime time constant of the heat exchange between gas and wall, s; infinite for none
+   */
+  public Strut(ForceLaw law, double kelvin, Orifice orifice, OilZones zones, double wallTime) {
+    this.law = law;
+    this.kelvin = kelvin;
+    this.orifice = orifice;
+    this.zones = zones;
+    this.wallTime = wallTime;
+    friction = law.spring().friction(kelvin);
+    gas = law instanceof ChargedSpring charged ? charged : null;
+    area = gas == null ? 0 : gas.spring().drivingArea();
+    resistance = law.spring() instanceof SpeedLaw damper ? damper : speed -> 0;
+    plain = gas == null ? law.slow(kelvin) : null;
+    oil = new Liquid(Oil.VG_22.density(kelvin), Oil.VG_22.viscosity(kelvin));
+  }
+
+  public ForceLaw law() {
+    return law;
+  }
+
+  public double kelvin() {
+    return kelvin;
+  }
+
+  /** Half of the hysteresis, N. */
+  public double friction() {
+    return friction;
+  }
+
+  public OilZones zones() {
+    return zones;
+  }
+
+  /** Seconds; infinite where no heat passes. */
+  public double wallTime() {
+    return wallTime;
+  }
+
+  boolean hasGas() {
+    return gas != null;
+  }
+
+  boolean damped() {
+    return orifice != null;
+  }
+
+  /** Internal energy of the gas, J; 0 without gas. */
+  double energy(double compression, double gasKelvin) {
+    return gas == null
+        ? 0
+        : gas.gasMass() * Isotherm.at(gasKelvin).state(gas.density(compression, kelvin)).energy();
+  }
+
+  /** Room of the gas, m³; 0 without gas. */
+  double volume(double compression) {
+    return gas == null ? 0 : gas.spring().gasVolume(compression, kelvin);
+  }
+
+  /** (p − p_a)·A. */
+  private double push(Isotherm.State state) {
+    return (state.pressure() - ATMOSPHERE) * area;
+  }
+
+  /**
+   * What it does at one moment.
+   *
+   * @param compression m
+   * @param speed of compression, m/s
+   * @param gasKelvin temperature of the gas, K
+   * @param oiled whether oil passes the orifice
+   */
+  Instant at(double compression, double speed, double gasKelvin, boolean oiled) {
+    if (gas == null) {
+      double damping = Math.abs(resistance.force(speed));
+      return new Instant(plain.applyAsDouble(compression), damping, 0, 0, 0, 0);
+    }
+    double density = gas.density(compression, kelvin);
+    // A step that is only tried may go too far; one that is kept is looked at by Watch.
+    double known =
+        Math.max(Isotherm.TEMPERATURE.low(), Math.min(gasKelvin, Isotherm.TEMPERATURE.high()));
+    Isotherm.State state = Isotherm.at(known).state(density);
+    double push = push(state);
+    double damping = 0;
+    double mach = 0;
+    if (orifice != null && speed != 0) {
+      double through = orifice.speed(speed);
+      Orifice.Fluid fluid = oiled ? oil : new Gas(state, known, density);
+      damping = orifice.pressureDrop(through, fluid) * orifice.ring();
+      mach = through / fluid.speedOfSound();
+    }
+    double capacity = gas.gasMass() * state.cv();
+    double squeezing = known * state.pressurePerKelvin() * area * speed / capacity;
+    double warming = oiled ? 0 : damping * Math.abs(speed);
+    double exchange = (kelvin - gasKelvin) / wallTime;
+    return new Instant(
+        push,
+        damping,
+        warming,
+        squeezing + warming / capacity + exchange,
+        exchange * capacity,
+        mach);
+  }
+
+  /**
+   * Steady speed of the free rod as it comes out, m/s: the gas drives what the orifice lets pass.
+   *
+   * @param compression where, m
+   * @param oiled whether oil passes the orifice
+   */
+  public double freeSpeed(double compression, boolean oiled) {
+    double density = gas.density(compression, kelvin);
+    Isotherm.State state = Isotherm.at(kelvin).state(density);
+    double drop = Math.max(0, Math.abs(push(state)) - friction) / orifice.ring();
+    double through = orifice.speedAt(drop, oiled ? oil : new Gas(state, kelvin, density));
+    boolean compressing = area < 0;
+    return through / orifice.speed(compressing ? 1 : -1);
+  }
+
+  /**
+   * @param push without friction and damping, N
+   * @param damping against the motion, not below zero, N
+   * @param warming power of damping that stays in the gas, W
+   * @param heating of the gas, K/s
+   * @param fromWall heat that the wall gives, W
+   * @param mach speed in the orifice over that of sound
+   */
+  record Instant(
+      double push, double damping, double warming, double heating, double fromWall, double mach) {}
+
+  private record Liquid(double density, double viscosity) implements Orifice.Fluid {
+
+    @Override
+    public double speedOfSound() {
+      return Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public double pressure() {
+      return 0;
+    }
+  }
+
+  private record Gas(Isotherm.State state, double kelvin, double density) implements Orifice.Fluid {
+
+    @Override
+    public double viscosity() {
+      return NitrogenViscosity.at(kelvin, density);
+    }
+
+    @Override
+    public double speedOfSound() {
+      return state.speedOfSound();
+    }
+
+    @Override
+    public double pressure() {
+      return state.pressure();
+    }
+  }
+}
