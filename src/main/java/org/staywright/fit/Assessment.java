@@ -61,6 +61,24 @@ public record Assessment(Rejection rejection, Fit fit) {
     return first;
   }
 
+  /**
+   * Whether a part would meet the requirements, its strength aside: a quick look before the whole
+   * assessment.
+   *
+   * @param compressed shortest length with its end fittings, m
+   * @param extended longest length with its end fittings, m
+   */
+  static boolean meets(
+      Job job, Paths paths, Part part, int count, double compressed, double extended) {
+    Path path = paths.of(extended);
+    return path.blocker() == null
+        && path.misfit(job.requirements(), compressed, extended) == null
+        && Requirement.spares(job, path.travel(), compressed, extended)
+        && Requirement.missed(
+                job, Figuring.slow(job, path.travel(), part, count, compressed, extended))
+            .isEmpty();
+  }
+
   /** Where the rod hangs: as wished, else at the end that is lower at the start of the travel. */
   public static RodEnd rodEnd(Job job) {
     RodEnd wish = job.mechanism().rodEnd();

@@ -9,6 +9,15 @@ final class Figuring {
 
   private Figuring() {}
 
+  /** All but the strength. */
+  static Figures slow(
+      Job job, Travel travel, Part part, int count, double compressed, double extended) {
+    return of(job, travel, part, count, compressed, extended, 0, null);
+  }
+
+  /**
+   * @param peak null where strength is not asked for
+   */
   static Figures of(
       Job job,
       Travel travel,
@@ -41,10 +50,10 @@ final class Figuring {
         lastRun(travel, nominal.close(), 1),
         -nominal.moment()[0],
         -strong.moment()[0],
-        peak.pressure(),
-        peak.load(),
+        peak == null ? Double.NaN : peak.pressure(),
+        peak == null ? Double.NaN : peak.load(),
         stopLoad(job, travel, count),
-        peak.bucklingFactor(travel, tubeFitting),
+        peak == null ? Double.NaN : peak.bucklingFactor(travel, tubeFitting),
         swing(job, shortest));
   }
 

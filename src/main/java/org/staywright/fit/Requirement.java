@@ -3,6 +3,7 @@ package org.staywright.fit;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.fit.Job.OpenStop;
+import org.staywright.mechanism.Travel;
 
 /** The requirements that can be given way on, and by how much a part misses or keeps them. */
 final class Requirement {
@@ -39,6 +40,14 @@ final class Requirement {
       missed.add(new Blocker(Blocker.Code.STAYS_SHUT, 0, figures.closedHoldStrong()));
     }
     return missed;
+  }
+
+  /** Whether the stroke asked for is left at both ends. */
+  static boolean spares(Job job, Travel travel, double compressed, double extended) {
+    Job.Requirements asked = job.requirements();
+    return travel.shortest() - compressed >= asked.compressedReserve()
+        && (asked.openStop() == OpenStop.SPRING_STOP
+            || extended - travel.longest() >= asked.extendedReserve());
   }
 
   /** The least margin of hand force, hold ratio and reserves, each in its own measure. */

@@ -97,6 +97,14 @@ public final class FitAnswer {
           optional("has", NUMBER),
           required("unit", TEXT));
 
+  private static final Shape CHANGE =
+      Shape.of(
+          "change",
+          required("path", new Choice(JobKnobs.paths(), List.of())),
+          required("from", new Anything()),
+          required("to", new Anything()),
+          required("unit", TEXT));
+
   public static final Shape FITS =
       shape(
           "fits",
@@ -118,7 +126,7 @@ public final class FitAnswer {
                           FIT,
                           List.of(
                               required("blockedBy", new Many(BLOCKER)),
-                              optional("clearedBy", new Anything())))))));
+                              optional("clearedBy", CHANGE)))))));
 
   private FitAnswer() {}
 }

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.staywright.fit.Blocker;
+import org.staywright.fit.Change;
+import org.staywright.fit.Clearing;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -34,18 +36,22 @@ public final class FitsJson {
 
   private final Mechanism mechanism;
   private final Function<Fit, List<Note>> cautions;
+  private final Clearing clearing;
 
-  private FitsJson(Mechanism mechanism, Function<Fit, List<Note>> cautions) {
+  private FitsJson(Mechanism mechanism, Function<Fit, List<Note>> cautions, Clearing clearing) {
     this.mechanism = mechanism;
     this.cautions = cautions;
+    this.clearing = clearing;
   }
 
   /**
    * @param job that was ranked for
    * @param cautions what a fit calls for, in words
+   * @param clearing of the first near rows
    */
-  public static ObjectNode of(Job job, Ranking ranking, Function<Fit, List<Note>> cautions) {
-    FitsJson form = new FitsJson(job.mechanism(), cautions);
+  public static ObjectNode of(
+      Job job, Ranking ranking, Function<Fit, List<Note>> cautions, Clearing clearing) {
+    FitsJson form = new FitsJson(job.mechanism(), cautions, clearing);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("considered", ranking.considered());
     json.put("fitsTotal", ranking.fitsTotal());
@@ -97,8 +103,21 @@ public final class FitsJson {
     if (!fit.fits()) {
       ArrayNode blockers = json.putArray("blockedBy");
       fit.blockedBy().forEach(blocker -> blockers.add(blocker(blocker)));
-      json.putNull("clearedBy");
+      json.set("clearedBy", rank > Clearing.ROWS ? null : cleared(fit));
     }
+    return json;
+  }
+
+  private JsonNode cleared(Fit fit) {
+    return clearing.of(fit).map(FitsJson::change).orElse(null);
+  }
+
+  private static JsonNode change(Change change) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("path", change.path());
+    json.putPOJO("from", change.from());
+    json.putPOJO("to", change.to());
+    json.put("unit", change.unit());
     return json;
   }
 

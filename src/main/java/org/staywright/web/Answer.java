@@ -21,19 +21,34 @@ import org.staywright.wording.Wording;
  */
 record Answer(JobQuery query, FormFields form, RawString view, RankingView ranking) {
 
+  /** Near misses are solved where nothing fits: else they stand folded away. */
   static Answer to(JobQuery asked, Range range) {
+    return to(asked, range, false);
+  }
+
+  /**
+   * @param near whether near misses are to be solved in any case
+   */
+  static Answer to(JobQuery asked, Range range, boolean near) {
     Wording wording = asked.bench().wording();
     try {
       ObjectNode tree = JobForm.withDefaults(asked.tree());
       Job job = JobForm.read(tree);
       Ranking ranking = Ranking.of(range, job);
+      boolean solve = near || ranking.fits().isEmpty();
       JobQuery query = JobQuery.of(tree, asked.saved());
       FormFields form = form(query, List.of(), range, wording);
       return new Answer(
           query,
           form,
           Pictures.sideView(job, ranking.fits().stream().findFirst().orElse(null), wording),
-          RankingView.of(query, job, ranking, form, wording));
+          RankingView.of(
+              query,
+              job,
+              ranking,
+              solve ? Cleared.of(tree, job, range, wording) : Cleared.NOT,
+              form,
+              wording));
     } catch (Refusal refusal) {
       return new Answer(asked, form(asked, refusal.faults(), range, wording), null, null);
     }

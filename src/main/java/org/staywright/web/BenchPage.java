@@ -14,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.fit.Job;
 import org.staywright.form.JobForm;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -87,7 +88,7 @@ public abstract class BenchPage {
             bench,
             query.pairs(),
             query.address(),
-            FitView.of(judged.job(), judged.fit(), bench.wording()));
+            FitView.of(judged.job(), judged.fit(), cleared(query, judged.job()), bench.wording()));
   }
 
   /** The same for a place in the ranking. */
@@ -98,7 +99,23 @@ public abstract class BenchPage {
     if (judged.fit() == null) {
       throw new NotFoundException();
     }
-    return Templates.detail(bench, FitView.of(judged.job(), judged.fit(), bench.wording()));
+    return Templates.detail(
+        bench, FitView.of(judged.job(), judged.fit(), Cleared.NOT, bench.wording()));
+  }
+
+  /** The near misses with what would make them fit, once they are looked at. */
+  @GET
+  @Path("near")
+  public TemplateInstance near(@Context UriInfo uri) {
+    Answer answer = Answer.to(asked(uri), stock.get(), true);
+    if (answer.ranking() == null) {
+      throw new NotFoundException();
+    }
+    return Templates.rows(bench, answer.ranking().near(), true);
+  }
+
+  private Cleared cleared(JobQuery query, Job job) {
+    return Cleared.of(JobForm.withDefaults(query.tree()), job, stock.get(), bench.wording());
   }
 
   private static String typed(String count, String partNumber) {

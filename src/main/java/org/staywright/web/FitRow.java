@@ -31,6 +31,7 @@ import org.staywright.wording.Wording;
  * @param price of the set
  * @param lead time
  * @param blockers what keeps it from fitting, in words
+ * @param cleared what would make it fit, in words, "" where that was not solved
  */
 public record FitRow(
     int rank,
@@ -44,9 +45,14 @@ public record FitRow(
     String reserves,
     String price,
     String lead,
-    List<String> blockers) {
+    List<String> blockers,
+    String cleared) {
 
   static FitRow of(int rank, Job job, Fit fit, Wording wording) {
+    return of(rank, job, fit, "", wording);
+  }
+
+  static FitRow of(int rank, Job job, Fit fit, String cleared, Wording wording) {
     Figures figures = fit.figures();
     return new FitRow(
         rank,
@@ -65,7 +71,8 @@ public record FitRow(
                 blocker ->
                     FitText.in(wording)
                         .blocker(blocker, blocker.code().unit(job.mechanism().kind())))
-            .toList());
+            .toList(),
+        cleared);
   }
 
   /** Which part and how many: the value of a row's buttons. */

@@ -32,10 +32,10 @@ public record FitView(
     List<Figure> figures,
     List<CautionView> cautions) {
 
-  static FitView of(Job job, Fit fit, Wording wording) {
+  static FitView of(Job job, Fit fit, Cleared cleared, Wording wording) {
     PartText text = PartText.in(wording);
     return new FitView(
-        FitRow.of(1, job, fit, wording),
+        FitRow.of(1, job, fit, cleared.of(1, fit), wording),
         Verdict.sentence(fit, wording),
         List.of(
             new Figure(

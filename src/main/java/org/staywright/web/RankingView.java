@@ -31,14 +31,19 @@ public record RankingView(
     Input rankBy) {
 
   static RankingView of(
-      JobQuery query, Job job, Ranking ranking, FormFields fields, Wording wording) {
+      JobQuery query,
+      Job job,
+      Ranking ranking,
+      Cleared cleared,
+      FormFields fields,
+      Wording wording) {
     return new RankingView(
         query.pairs(),
         Verdict.of(job, ranking, wording),
         ranking.fitsTotal(),
         ranking.nearTotal(),
-        rows(job, ranking.fits(), wording),
-        rows(job, ranking.near(), wording),
+        rows(job, ranking.fits(), Cleared.NOT, wording),
+        rows(job, ranking.near(), cleared, wording),
         ranking.rejected().entrySet().stream()
             .filter(entry -> entry.getValue() > 0)
             .sorted((one, other) -> other.getValue() - one.getValue())
@@ -57,10 +62,11 @@ public record RankingView(
     return Stream.concat(fits.stream(), near.stream()).findFirst().orElse(null);
   }
 
-  private static List<FitRow> rows(Job job, List<Fit> fits, Wording wording) {
+  private static List<FitRow> rows(Job job, List<Fit> fits, Cleared cleared, Wording wording) {
     List<FitRow> rows = new ArrayList<>();
     for (Fit fit : fits) {
-      rows.add(FitRow.of(rows.size() + 1, job, fit, wording));
+      int rank = rows.size() + 1;
+      rows.add(FitRow.of(rank, job, fit, cleared.of(rank, fit), wording));
     }
     return rows;
   }

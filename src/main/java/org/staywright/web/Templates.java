@@ -30,6 +30,8 @@ final class Templates {
 
   static native TemplateInstance detail(Bench bench, FitView fit);
 
+  static native TemplateInstance rows(Bench bench, List<FitRow> rows, boolean near);
+
   static native TemplateInstance part(PartView part);
 
   static native TemplateInstance search(FormFields form, SearchView found);

@@ -1,6 +1,8 @@
 package org.staywright.wording;
 
+import java.math.BigDecimal;
 import org.staywright.fit.Blocker;
+import org.staywright.fit.Change;
 import org.staywright.fit.Rejection;
 import org.staywright.unit.Unit;
 
@@ -36,6 +38,24 @@ public final class FitText {
         "fit.blocker." + blocker.code().code(),
         shown(blocker.needed(), unit, decimals),
         shown(blocker.has(), unit, decimals));
+  }
+
+  /** What would have to be changed for a part to fit. */
+  public String change(Change change) {
+    String key = "fit.change." + change.path().substring(1).replace('/', '.');
+    if (change.by().isEmpty()) {
+      return wording.text(key, change.to());
+    }
+    BigDecimal by = change.by().get();
+    return wording.text(
+        key + (by.signum() > 0 ? ".more" : ".less"),
+        shown(by.abs(), change.unit()),
+        shown((BigDecimal) change.to(), change.unit()));
+  }
+
+  private String shown(BigDecimal number, String unit) {
+    String joint = unit.isEmpty() || unit.equals(Unit.DEGREE.symbol()) ? "" : "\u00a0";
+    return wording.exact(number.stripTrailingZeros()) + joint + unit;
   }
 
   private String shown(double si, Unit unit, int decimals) {

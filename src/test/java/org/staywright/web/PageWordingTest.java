@@ -20,6 +20,7 @@ import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Rejection;
 import org.staywright.form.ChoiceForm;
+import org.staywright.form.JobKnobs;
 import org.staywright.form.JobShape;
 import org.staywright.form.Kind;
 import org.staywright.form.MeasuredForm;
@@ -55,6 +56,19 @@ class PageWordingTest {
     }
     codes("fit.rejection.", Rejection.values(), keys);
     codes("fit.blocker.", Blocker.Code.values(), keys);
+    for (String path : JobKnobs.paths()) {
+      String key = "fit.change" + path.replace('/', '.');
+      if (path.startsWith("/fittings")) {
+        keys.add(key);
+      }
+      if (path.startsWith("/mounts") || path.equals("/springCounts")) {
+        keys.addAll(List.of(key + ".more", key + ".less"));
+      } else if (path.equals("/requirements/maxHandForceN")) {
+        keys.add(key + ".more");
+      } else if (!path.startsWith("/fittings")) {
+        keys.add(key + ".less");
+      }
+    }
     codes("fit.rank-by.", RankBy.values(), keys);
     codes("page.option.", Job.OpenStop.values(), keys);
     codes("page.option.", Mounts.RodEnd.values(), keys);

@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Assessment;
+import org.staywright.fit.Clearing;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
@@ -18,6 +19,7 @@ import org.staywright.form.CurveJson;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitsJson;
 import org.staywright.form.JobForm;
+import org.staywright.form.JobKnobs;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -41,8 +43,11 @@ public class FitResource {
   @POST
   public ObjectNode rank(byte[] body, UriInfo uri) {
     Query.none(uri);
-    Job job = JobForm.read(JobForm.withDefaults(Body.read(body)));
-    return FitsJson.of(job, Ranking.of(current.get(), job), fit -> cautions(job, fit));
+    ObjectNode tree = JobForm.withDefaults(Body.read(body));
+    Job job = JobForm.read(tree);
+    Range range = current.get();
+    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree));
+    return FitsJson.of(job, Ranking.of(range, job), fit -> cautions(job, fit), clearing);
   }
 
   private static List<FitsJson.Note> cautions(Job job, Fit fit) {

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.is;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -16,6 +17,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -73,8 +75,41 @@ class FitsTest {
     for (JsonNode row : near) {
       assertEquals("near", row.get("verdict").textValue());
       assertTrue(row.get("blockedBy").size() > 0);
-      assertTrue(row.get("clearedBy").isNull());
+      assertTrue(row.has("clearedBy"));
     }
+  }
+
+  @Test
+  void whatIsSaidToClearANearPartMakesItAFit() throws Exception {
+    ObjectNode lid = Jobs.lid();
+    lid.withObject("/requirements").put("maxHandForceN", 20);
+    int cleared = 0;
+    for (JsonNode row : rank(lid).get("near")) {
+      JsonNode change = row.get("clearedBy");
+      if (change.isNull()) {
+        continue;
+      }
+      cleared++;
+      int count = row.get("count").intValue();
+      ObjectNode changed = lid.deepCopy();
+      changed.put("limit", 200);
+      if (change.get("path").textValue().equals("/springCounts")) {
+        count = change.get("to").intValue();
+        changed.putArray("springCounts").add(count);
+      } else {
+        JsonPointer path = JsonPointer.compile(change.get("path").textValue());
+        changed
+            .withObject(path.head().toString())
+            .set(path.last().getMatchingProperty(), change.get("to"));
+      }
+      String wanted = count + " × " + row.get("partNumber").textValue();
+      List<String> fits = new ArrayList<>();
+      rank(changed)
+          .get("fits")
+          .forEach(fit -> fits.add(fit.get("count") + " × " + fit.get("partNumber").textValue()));
+      assertTrue(fits.contains(wanted), () -> wanted + " with " + change + " is not in " + fits);
+    }
+    assertTrue(cleared > 0, "nothing was cleared");
   }
 
   @Test

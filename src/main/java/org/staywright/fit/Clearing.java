@@ -1,0 +1,167 @@
+package org.staywright.fit;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.staywright.part.Fitting;
+import org.staywright.part.Range;
+
+/**
+ * Finds the smallest single change of a job that makes a near part fit. Every knob is turned
+ * further and further, all by the same effort, until the plain {@link Assessment} of one calls the
+ * part a fit; the step from which it does is then found by bisection. A fit that comes and goes
+ * between two efforts tried is passed over.
+ */
+public final class Clearing {
+
+  /** Rows worth solving: it takes some ten milliseconds each. */
+  public static final int ROWS = 10;
+
+  /** Efforts tried: from a sixteenth of what one spring more costs to 3.6 times that. */
+  private static final double LEAST = 1.0 / 16;
+
+  private static final double RISE = 1.5;
+  private static final int LEVELS = 10;
+
+  /** One spring more or less, or another end fitting. */
+  private static final double SWAP = 1;
+
+  private static final int MOST_SPRINGS = 8;
+
+  private final Job job;
+  private final Paths paths;
+  private final Range range;
+  private final List<Knob> free;
+  private final List<Knob> asked;
+
+  /**
+   * @param knobs what may be turned
+   */
+  public Clearing(Job job, Range range, List<Knob> knobs) {
+    this.job = job;
+    this.range = range;
+    paths = new Paths(job);
+    free = knobs.stream().filter(knob -> !knob.asked()).toList();
+    asked = knobs.stream().filter(Knob::asked).toList();
+  }
+
+  /** The smallest change that clears a near part; empty where no single one does. */
+  public Optional<Change> of(Fit near) {
+    return smallest(near, free, true).or(() -> smallest(near, asked, false));
+  }
+
+  private Optional<Change> smallest(Fit near, List<Knob> knobs, boolean swaps) {
+    int[] tried = new int[knobs.size()];
+    boolean toSwap = swaps;
+    for (int level = 0; level <= LEVELS; level++) {
+      double cost = LEAST * Math.pow(RISE, level);
+      Change best = null;
+      double least = Double.POSITIVE_INFINITY;
+      if (toSwap && cost >= SWAP) {
+        toSwap = false;
+        best = swap(near).orElse(null);
+        least = best == null ? least : SWAP;
+      }
+      for (int i = 0; i < tried.length; i++) {
+        Knob knob = knobs.get(i);
+        int steps = knob.steps(cost);
+        if (steps > tried[i]) {
+          if (fits(near, knob, steps)) {
+            int first = first(near, knob, tried[i], steps);
+            if (knob.cost(first) < least) {
+              best = knob.change(first);
+              least = knob.cost(first);
+            }
+          }
+          tried[i] = steps;
+        }
+      }
+      if (best != null) {
+        return Optional.of(best);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The first step that fits, between one that does not and one that does. */
+  private int first(Fit near, Knob knob, int misses, int fits) {
+    int low = misses;
+    int high = fits;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (fits(near, knob, middle)) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+
+  private boolean fits(Fit near, Knob knob, int steps) {
+    Knob.Turned turned = knob.at(steps).orElse(null);
+    return turned != null && fits(turned.job(), turned.paths(), near, near.count(), 0);
+  }
+
+  /**
+   * @param longer what another end fitting adds to the length, m
+   */
+  private boolean fits(Job changed, Paths along, Fit near, int count, double longer) {
+    double compressed = near.figures().compressed() + longer;
+    double extended = near.figures().extended() + longer;
+    if (!Assessment.meets(changed, along, near.part(), count, compressed, extended)) {
+      return false;
+    }
+    Fit fit = Assessment.of(changed, along, range, near.part(), count).fit();
+    return fit != null && fit.fits();
+  }
+
+  private Optional<Change> swap(Fit near) {
+    return IntStream.of(near.count() + 1, near.count() - 1)
+        .filter(count -> count >= 1 && count <= MOST_SPRINGS && fits(job, paths, near, count, 0))
+        .mapToObj(
+            count ->
+                new Change(
+                    "/springCounts",
+                    BigDecimal.valueOf(near.count()),
+                    BigDecimal.valueOf(count),
+                    ""))
+        .findFirst()
+        .or(() -> fitting(near, true))
+        .or(() -> fitting(near, false));
+  }
+
+  /** The end fitting nearest in length that clears it, on one end. */
+  private Optional<Change> fitting(Fit near, boolean rod) {
+    Fitting old = rod ? near.rodFitting() : near.tubeFitting();
+    Job.FittingWish wish = rod ? job.rodEnd() : job.tubeEnd();
+    return range.fittings().stream()
+        .filter(fitting -> fitting.type().endsASpring())
+        .filter(fitting -> old.thread().equals(fitting.thread()) && !old.equals(fitting))
+        .sorted((one, other) -> Double.compare(apart(one, old), apart(other, old)))
+        .filter(
+            fitting -> fits(with(fitting, rod), paths, near, near.count(), longer(fitting, old)))
+        .map(
+            fitting ->
+                new Change(
+                    rod ? "/fittings/rodEnd" : "/fittings/tubeEnd",
+                    wish.number() == null ? wish.type().code() : wish.number(),
+                    fitting.number(),
+                    ""))
+        .findFirst();
+  }
+
+  private static double longer(Fitting one, Fitting other) {
+    return one.lengthToCentre() - other.lengthToCentre();
+  }
+
+  private static double apart(Fitting one, Fitting other) {
+    return Math.abs(longer(one, other));
+  }
+
+  private Job with(Fitting fitting, boolean rod) {
+    Job.FittingWish wish = new Job.FittingWish(null, fitting.number());
+    return rod ? job.with(wish, job.tubeEnd()) : job.with(job.rodEnd(), wish);
+  }
+}

@@ -1,0 +1,34 @@
+package org.staywright.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.staywright.fit.Clearing;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.form.JobKnobs;
+import org.staywright.part.Range;
+import org.staywright.wording.FitText;
+import org.staywright.wording.Wording;
+
+/** What would make near parts fit, in words. */
+interface Cleared {
+
+  /** Where it is solved later or not at all. */
+  Cleared NOT = (rank, near) -> "";
+
+  /** "" beyond the first rows. */
+  String of(int rank, Fit near);
+
+  /**
+   * @param tree the job with its defaults filled in
+   */
+  static Cleared of(ObjectNode tree, Job job, Range range, Wording wording) {
+    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree));
+    return (rank, near) ->
+        rank > Clearing.ROWS || near.fits()
+            ? ""
+            : clearing
+                .of(near)
+                .map(change -> wording.text("fit.cleared", FitText.in(wording).change(change)))
+                .orElseGet(() -> wording.text("fit.not-cleared"));
+  }
+}
