@@ -1,0 +1,29 @@
+package org.staywright.fit.replacement;
+
+/**
+ * Something measured, with how far off it may be. SI.
+ *
+ * @param value as read
+ * @param plusMinus 95 % half-width, above 0
+ */
+public record Reading(double value, double plusMinus) {
+
+  /** ln √(2π). */
+  private static final double ROOT_TWO_PI = 0.5 * Math.log(2 * Math.PI);
+
+  /** Standard deviation: half of the half-width. */
+  public double sigma() {
+    return plusMinus / 2;
+  }
+
+  /** How many standard deviations the reading lies above what it is of. */
+  double off(double actual) {
+    return (value - actual) / sigma();
+  }
+
+  /** Logarithm of the normal density of this reading, were the true value so. */
+  double logDensity(double actual) {
+    double off = off(actual);
+    return -0.5 * off * off - Math.log(sigma()) - ROOT_TWO_PI;
+  }
+}
