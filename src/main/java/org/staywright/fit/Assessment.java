@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -34,6 +35,9 @@ public record Assessment(Rejection rejection, Fit fit) {
   }
 
   static Assessment of(Job job, Paths paths, Range range, Part part, int count) {
+    if (job.mechanism() instanceof SeatColumn seat) {
+      return SeatAssessment.of(job, seat, part);
+    }
     Optional<Rejection> early = early(job, part, count);
     if (early.isPresent()) {
       return out(early.get());
@@ -90,10 +94,14 @@ public record Assessment(Rejection rejection, Fit fit) {
 
   /** What can be told without any geometry. */
   static Optional<Rejection> early(Job job, Part part, int count) {
+    return job.filters().families().contains(part.family())
+        ? unfit(job, part, count)
+        : Optional.of(Rejection.FAMILY);
+  }
+
+  /** The same for a part of the right family. */
+  static Optional<Rejection> unfit(Job job, Part part, int count) {
     Job.Filters filters = job.filters();
-    if (!filters.families().contains(part.family())) {
-      return Optional.of(Rejection.FAMILY);
-    }
     if (filters.finish() != null && filters.finish() != part.finish()) {
       return Optional.of(Rejection.FINISH);
     }

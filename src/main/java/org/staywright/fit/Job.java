@@ -3,6 +3,7 @@ package org.staywright.fit;
 import java.util.List;
 import java.util.Set;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -36,6 +37,11 @@ public record Job(
 
   public Job {
     springCounts = List.copyOf(springCounts);
+  }
+
+  /** Numbers of springs that are judged: under a seat stands one column. */
+  public List<Integer> counts() {
+    return mechanism instanceof SeatColumn ? List.of(1) : springCounts;
   }
 
   /** The same job with other wishes for the end fittings. */

@@ -35,7 +35,7 @@ public record Ranking(
     Screening screening = new Screening(job, range);
     Standing standing = new Standing(job, screening.fits(), screening.near());
     return new Ranking(
-        range.size() * job.springCounts().size(),
+        range.size() * job.counts().size(),
         screening.fits().size(),
         screening.near().size(),
         screening.rejected(),

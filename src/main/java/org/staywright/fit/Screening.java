@@ -6,6 +6,8 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Column;
 import org.staywright.part.Range;
 
@@ -30,7 +32,7 @@ final class Screening {
     this.range = range;
     paths = new Paths(job);
     sieve = new Sieve(job, range, paths);
-    counts = job.springCounts().stream().mapToInt(Integer::intValue).toArray();
+    counts = job.counts().stream().mapToInt(Integer::intValue).toArray();
     for (Rejection reason : Rejection.values()) {
       rejected.put(reason, 0);
     }
@@ -50,6 +52,10 @@ final class Screening {
   }
 
   private void run() {
+    if (job.mechanism() instanceof SeatColumn) {
+      IntStream.range(0, range.size()).forEach(row -> decidePlainly(row, 1));
+      return;
+    }
     List<Survivor> survivors = new ArrayList<>();
     for (int row = 0; row < range.size(); row++) {
       Sieve.Result result = sieve.sift(row);

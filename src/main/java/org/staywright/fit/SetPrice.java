@@ -12,6 +12,15 @@ import org.staywright.part.Offer;
  */
 record SetPrice(BigDecimal amount, int days) {
 
+  /** Of springs that need no end fittings. */
+  static SetPrice of(int count, Offer spring) {
+    BigDecimal amount =
+        spring.price() == null
+            ? null
+            : spring.price().each(count).multiply(BigDecimal.valueOf(count));
+    return new SetPrice(amount, spring.daysFor(count));
+  }
+
   static SetPrice of(int count, Offer spring, Fitting rod, Fitting tube) {
     int ofEach = rod.number().equals(tube.number()) ? 2 * count : count;
     int days =

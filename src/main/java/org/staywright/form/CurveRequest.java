@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.staywright.fit.Job;
 import org.staywright.form.Kind.Whole;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -35,6 +36,10 @@ public record CurveRequest(Job job, String partNumber, int count) {
     }
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
+    }
+    JsonNode type = tree.at("/job/load/type");
+    if (SeatColumn.CODE.equals(type.textValue())) {
+      throw new Refusal(new Fault("#/job/load/type", type.textValue(), "", "no-hand-curve"));
     }
     return new CurveRequest(
         JobForm.read(tree.get("job")),

@@ -36,31 +36,31 @@ public final class FitAnswer {
               "openStrongN",
               "closeStrongN"));
 
+  private static final Shape BOUNCE = shape("bounce", numbers("low", "middle", "high"));
+
+  /** Where a hand moves the load, and of a column under a seat: each has its own. */
   private static final Shape FIGURES =
       shape(
           "figures",
-          numbers(
-              "lengthClosedMm",
-              "lengthOpenMm",
-              "lengthMinMm",
-              "lengthMaxMm",
-              "compressedMm",
-              "extendedMm",
-              "compressedReserveMm",
-              "extendedReserveMm",
-              "handOpenMaxN",
-              "handCloseMaxN",
-              "handRmsN",
-              "handOpenMaxWeakN",
-              "handCloseMaxStrongN",
-              "peakPressureBar",
-              "peakMountLoadN",
-              "stopLoadN",
-              "swingDeg",
-              "leadTimeDays"),
+          numbers("peakPressureBar", "leadTimeDays"),
           Stream.of(
+                  "setPrice",
+                  "bucklingFactor",
                   "openingAngleDeg",
                   "travelMm",
+                  "lengthClosedMm",
+                  "lengthOpenMm",
+                  "lengthMinMm",
+                  "lengthMaxMm",
+                  "compressedMm",
+                  "extendedMm",
+                  "compressedReserveMm",
+                  "extendedReserveMm",
+                  "handOpenMaxN",
+                  "handCloseMaxN",
+                  "handRmsN",
+                  "handOpenMaxWeakN",
+                  "handCloseMaxStrongN",
                   "holdRatioOpen",
                   "selfOpensFromDeg",
                   "selfOpensFromMm",
@@ -70,17 +70,26 @@ public final class FitAnswer {
                   "closedHoldN",
                   "closedHoldStrongNm",
                   "closedHoldStrongN",
-                  "bucklingFactor",
-                  "setPrice")
+                  "peakMountLoadN",
+                  "stopLoadN",
+                  "swingDeg",
+                  "strokeMm",
+                  "heightTravelMm",
+                  "risesEmptyRatio",
+                  "sinksUnderLightestRatio",
+                  "thrustLoadN",
+                  "lockLoadN",
+                  "loweringRmsN")
               .map(name -> optional(name, NUMBER))
-              .toList());
+              .toList(),
+          List.of(optional("bounceMm", BOUNCE)));
 
   private static final List<Field> FIT =
       List.of(
           required("rank", NUMBER),
           required("partNumber", JobShape.PART_NUMBER),
           required("count", NUMBER),
-          required("fittings", ENDS),
+          optional("fittings", ENDS),
           required("rodEndAt", END),
           required("verdict", Choice.of("fits", "near")),
           required("score", NUMBER),

@@ -19,6 +19,7 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Rejection;
+import org.staywright.fit.SeatFigures;
 import org.staywright.fit.Weights;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
@@ -89,13 +90,19 @@ public final class FitsJson {
     json.put("rank", rank);
     json.put("partNumber", fit.part().number());
     json.put("count", fit.count());
-    json.putObject("fittings")
-        .put("rodEnd", fit.rodFitting().number())
-        .put("tubeEnd", fit.tubeFitting().number());
+    if (fit.rodFitting() != null) {
+      json.putObject("fittings")
+          .put("rodEnd", fit.rodFitting().number())
+          .put("tubeEnd", fit.tubeFitting().number());
+    }
     json.put("rodEndAt", fit.rodEndAt().name().toLowerCase(Locale.ROOT));
     json.put("verdict", fit.fits() ? "fits" : "near");
     json.set("score", JsonNumber.of(fit.score()));
-    json.set("figures", figures(fit));
+    ObjectNode figures =
+        fit.outcome() instanceof SeatFigures seat ? figures(seat) : figures(fit.figures());
+    figures.put("setPrice", fit.setPrice());
+    figures.put("leadTimeDays", fit.leadTimeDays());
+    json.set("figures", figures);
     ArrayNode notes = json.putArray("cautions");
     for (Note note : cautions.apply(fit)) {
       notes.addObject().put("code", note.code()).put("message", note.message());
@@ -121,8 +128,25 @@ public final class FitsJson {
     return json;
   }
 
-  private ObjectNode figures(Fit fit) {
-    Figures figures = fit.figures();
+  private static ObjectNode figures(SeatFigures figures) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("strokeMm", JsonNumber.of(figures.stroke(), MILLIMETRE));
+    json.set("heightTravelMm", JsonNumber.of(figures.travel(), MILLIMETRE));
+    json.set("risesEmptyRatio", JsonNumber.of(figures.risesEmpty()));
+    json.set("sinksUnderLightestRatio", JsonNumber.of(figures.sinksUnderLightest()));
+    ObjectNode bounce = json.putObject("bounceMm");
+    bounce.set("low", JsonNumber.of(figures.bounceLow(), MILLIMETRE));
+    bounce.set("middle", JsonNumber.of(figures.bounceMiddle(), MILLIMETRE));
+    bounce.set("high", JsonNumber.of(figures.bounceHigh(), MILLIMETRE));
+    json.set("thrustLoadN", JsonNumber.of(figures.thrust()));
+    json.set("lockLoadN", JsonNumber.of(figures.lockLoad()));
+    json.set("loweringRmsN", JsonNumber.of(figures.lowering()));
+    json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
+    json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
+    return json;
+  }
+
+  private ObjectNode figures(Figures figures) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     travel(json, figures);
     json.set("lengthClosedMm", JsonNumber.of(figures.lengthClosed(), MILLIMETRE));
@@ -144,8 +168,6 @@ public final class FitsJson {
     json.set("stopLoadN", JsonNumber.of(figures.stopLoad()));
     json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
     json.set("swingDeg", JsonNumber.of(figures.swing(), DEGREE));
-    json.put("setPrice", fit.setPrice());
-    json.put("leadTimeDays", fit.leadTimeDays());
     return json;
   }
 

@@ -87,10 +87,7 @@ public final class JobShape {
           withDefault("name", Text.upTo(200), ""),
           required(
               "load",
-              new Variants(
-                  "type",
-                  LoadForm.ALL.stream().map(LoadForm::shape).toList(),
-                  List.of("seat-column"))),
+              new Variants("type", LoadForm.ALL.stream().map(LoadForm::shape).toList(), List.of())),
           optional("mounts", LoadShape.MOUNTS),
           optional("zones", new Later()),
           withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),

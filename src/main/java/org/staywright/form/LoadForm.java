@@ -8,7 +8,7 @@ import org.staywright.unit.Fault;
 /** One type of load: its fields, and the mechanism that they make. */
 interface LoadForm {
 
-  List<LoadForm> ALL = List.of(new FlapForm(), new LiftForm(), new ProfileForm());
+  List<LoadForm> ALL = List.of(new FlapForm(), new LiftForm(), new ProfileForm(), new SeatForm());
 
   /** Of a type by its word; empty for a word that is none. */
   static Optional<LoadForm> of(String type) {

@@ -105,13 +105,17 @@ class JobFormTest {
   }
 
   @Test
-  void saysOfAnotherLoadOnlyThatItIsNotOfferedYet() {
+  void saysWhatAnotherLoadLacks() {
     ObjectNode lid = Jobs.lid();
+    lid.remove("mounts");
     lid.putObject("load").put("type", "seat-column").put("heightTravelMm", 100);
-    assertEquals(Map.of("#/load/type", "not-offered-yet"), codes(lid));
+    assertEquals(
+        Map.of("#/load/seatMassKg", "missing", "#/load/sitterMassKg", "missing"), codes(lid));
     lid.putArray("filters").add(1);
     lid.putObject("load");
-    assertEquals(Map.of("#/load/type", "missing", "#/filters", "not-an-object"), codes(lid));
+    assertEquals(
+        Map.of("#/mounts", "missing", "#/load/type", "missing", "#/filters", "not-an-object"),
+        codes(lid));
   }
 
   @Test
