@@ -46,12 +46,15 @@ public final class Datasheet {
     sheet.title(
         wording.text("document.datasheet"), part.number(), PartText.in(wording).describe(part));
     sheet.drawing(SpringOutline.of(part, wording), 190);
-    sheet.heading(wording.text("document.force-curves"));
-    sheet.drawing(ForceChart.forPaper(part, wording), 300);
-    sheet.heading(wording.text("document.forces"));
-    sheet.pairs(new PartFigures(part, wording).forces());
-    sheet.note(wording.text("document.near"));
-    sheet.newPage();
+    if (part.spring().force() > 0) {
+      sheet.heading(wording.text("document.force-curves"));
+      sheet.drawing(ForceChart.forPaper(part, wording), 300);
+      sheet.heading(wording.text("document.forces"));
+      sheet.pairs(new PartFigures(part, wording).forces());
+      sheet.note(wording.text("document.near"));
+      sheet.newPage();
+    }
+    family(sheet);
     sheet.heading(wording.text("document.figures"));
     sheet.pairs(new PartFigures(part, wording).pairs());
     if (!part.derived().isEmpty()) {
@@ -61,6 +64,24 @@ public final class Datasheet {
     sheet.pairs(terms());
     sheet.heading(wording.text("document.cautions"));
     sheet.remarks(Remarks.of(Cautions.of(part), wording));
+  }
+
+  /** What only its family has, and what it must bear. */
+  private void family(Sheet sheet) {
+    for (FamilyCharts.Chart chart : FamilyCharts.of(part, wording)) {
+      sheet.heading(chart.heading());
+      sheet.drawing(chart.drawing(), 230);
+    }
+    List<String[]> own = FamilyFigures.of(part, wording);
+    if (!own.isEmpty()) {
+      sheet.heading(wording.text("document.family." + part.family().code()));
+      sheet.pairs(own);
+    }
+    List<String[]> strength = new ArrayList<>(FamilyFigures.evenness(part, wording));
+    strength.addAll(FamilyFigures.strength(part, wording));
+    sheet.heading(wording.text("document.strength"));
+    sheet.pairs(strength);
+    sheet.note(wording.text("document.strength.about"));
   }
 
   private String footer() {

@@ -73,6 +73,10 @@ public final class PartFigures {
     double near = spring.nearGauge();
     double far = spring.farGauge();
     List<String[]> forces = new ArrayList<>();
+    if (spring.force() == 0) {
+      forces.add(figure("friction", newtons(spring.friction())));
+      return forces;
+    }
     forces.add(figure("f1", newtons(law.giving(near, ROOM))));
     forces.add(figure("f2", newtons(law.giving(far, ROOM))));
     forces.add(figure("f3", newtons(law.taking(near, ROOM))));

@@ -3,6 +3,8 @@ package org.staywright.web;
 import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.caution.Cautions;
+import org.staywright.document.FamilyCharts;
+import org.staywright.document.FamilyFigures;
 import org.staywright.document.PartFigures;
 import org.staywright.part.Part;
 import org.staywright.wording.PartText;
@@ -14,7 +16,11 @@ import org.staywright.wording.Wording;
  * @param number part number
  * @param description in a line
  * @param outline dimensioned
- * @param forces over the compression at three temperatures
+ * @param forces over the compression at three temperatures, null where nothing pushes
+ * @param charts what only its family has
+ * @param own figures that only its family has
+ * @param evenness how near to constant its force comes
+ * @param strength what it must bear
  * @param figures all of them
  * @param slow forces where the trade measures them
  * @param prices by quantity; none where none is known
@@ -26,18 +32,38 @@ public record PartView(
     String description,
     RawString outline,
     RawString forces,
+    List<Chart> charts,
+    List<Figure> own,
+    List<Figure> evenness,
+    List<Figure> strength,
     List<Figure> figures,
     List<Figure> slow,
     List<Figure> prices,
     List<Figure> supply,
     List<CautionView> cautions) {
 
+  /**
+   * @param heading above it
+   * @param picture of it
+   * @param about how to read it
+   */
+  public record Chart(String heading, RawString picture, String about) {
+
+    static Chart of(FamilyCharts.Chart chart) {
+      return new Chart(chart.heading(), Pictures.of(chart.drawing()), chart.about());
+    }
+  }
+
   static PartView of(Part part, Wording wording) {
     return new PartView(
         part.number(),
         PartText.in(wording).describe(part),
         Pictures.outline(part, wording),
-        Pictures.forces(part, wording),
+        part.spring().force() == 0 ? null : Pictures.forces(part, wording),
+        FamilyCharts.of(part, wording).stream().map(Chart::of).toList(),
+        figures(FamilyFigures.of(part, wording)),
+        figures(FamilyFigures.evenness(part, wording)),
+        figures(FamilyFigures.strength(part, wording)),
         figures(new PartFigures(part, wording).pairs()),
         figures(new PartFigures(part, wording).forces()),
         Supply.prices(part.offer(), wording),

@@ -23,15 +23,15 @@ final class Pictures {
   private Pictures() {}
 
   static RawString sideView(Job job, Fit fit, Wording wording) {
-    return svg(SideView.of(job, fit, wording));
+    return of(SideView.of(job, fit, wording));
   }
 
   static RawString forces(Part part, Wording wording) {
-    return svg(ForceChart.withFastLimit(part, wording));
+    return of(ForceChart.withFastLimit(part, wording));
   }
 
   static RawString handForces(Job job, Fit fit, Wording wording) {
-    return svg(
+    return of(
         HandForceChart.of(
             FitCurve.of(job, fit),
             job.mechanism().kind(),
@@ -48,7 +48,7 @@ final class Pictures {
     }
     List<Double> limits =
         rivals.stream().map(rival -> rival.job().requirements().maxHandForce()).distinct().toList();
-    return svg(
+    return of(
         OverlayChart.of(
             rivals.stream()
                 .map(
@@ -61,14 +61,14 @@ final class Pictures {
   }
 
   static RawString sparkline(Job job, Fit fit, Wording wording) {
-    return svg(Sparkline.of(FitCurve.of(job, fit), job.requirements().maxHandForce(), wording));
+    return of(Sparkline.of(FitCurve.of(job, fit), job.requirements().maxHandForce(), wording));
   }
 
   static RawString outline(Part part, Wording wording) {
-    return svg(SpringOutline.of(part, wording));
+    return of(SpringOutline.of(part, wording));
   }
 
-  private static RawString svg(Drawing drawing) {
+  static RawString of(Drawing drawing) {
     return new RawString(Svg.of(drawing));
   }
 }

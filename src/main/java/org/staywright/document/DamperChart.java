@@ -1,0 +1,60 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.mechanism.Point;
+import org.staywright.part.Part;
+import org.staywright.spring.Damper;
+import org.staywright.wording.Wording;
+
+/** Resistance of a damper over its speed, each way its own curve. */
+public final class DamperChart {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 20;
+  private static final int SAMPLES = 81;
+
+  /** Drawn up to so many times the speed at which it is told. */
+  private static final double FAR = 2.5;
+
+  private DamperChart() {}
+
+  public static Drawing of(Part part, Wording wording) {
+    Damper damper = (Damper) part.spring();
+    double fastest = FAR * damper.compressing().speed();
+    double[] speed = new double[SAMPLES];
+    double[] in = new double[SAMPLES];
+    double[] out = new double[SAMPLES];
+    for (int i = 0; i < SAMPLES; i++) {
+      double v = fastest * i / (SAMPLES - 1);
+      speed[i] = MILLIMETRE.of(v);
+      in[i] = damper.force(v);
+      out[i] = -damper.force(-v);
+    }
+    double most = Math.max(in[SAMPLES - 1], out[SAMPLES - 1]);
+    Plot plot =
+        new Plot(Axis.within(0, MILLIMETRE.of(fastest), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
+    plot.frame(wording, wording.text("document.speed"), wording.text("document.force"));
+    plot.curve(Role.CURVE_1, speed, out);
+    plot.curve(Role.CURVE_2, speed, in);
+    label(plot, Role.CURVE_1, out[SAMPLES - 1], wording.text("document.damper.out"));
+    label(plot, Role.CURVE_2, in[SAMPLES - 1], wording.text("document.damper.in"));
+    return plot.sketch()
+        .drawing(
+            wording.text("document.damper-chart", part.number()),
+            wording.text(
+                "document.damper-chart.about",
+                wording.number(MILLIMETRE.of(damper.compressing().speed()), 0),
+                wording.quantity(damper.extending().force(), NEWTON, 0),
+                wording.quantity(damper.compressing().force(), NEWTON, 0)),
+            0.6);
+  }
+
+  private static void label(Plot plot, Role role, double force, String text) {
+    Point at = new Point(WIDTH + 0.6, plot.place(0, force).y());
+    plot.sketch().text(role, at, Anchor.START, Size.NORMAL, text);
+  }
+}

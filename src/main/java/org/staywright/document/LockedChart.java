@@ -1,0 +1,125 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.ROOM;
+
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.mechanism.Point;
+import org.staywright.part.Part;
+import org.staywright.spring.LockedCurve;
+import org.staywright.spring.LockedSpring;
+import org.staywright.spring.LockingSpring;
+import org.staywright.wording.Wording;
+
+/** What a locked spring holds beyond its open force, 20 °C, and how stiff it is over its stroke. */
+public final class LockedChart {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 20;
+  private static final int SAMPLES = 41;
+
+  /** Places of the stroke that are drawn, as shares of it. */
+  private static final double[] PLACES = {0.1, 0.5, 0.9};
+
+  /** Drawn as far as this, less where stroke, gas or lock end it, m. */
+  private static final double FAR = 20e-3;
+
+  private static final Role[] CURVES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3};
+
+  private LockedChart() {}
+
+  /** Force over deflection inwards, slow and fast, locked at three places. */
+  public static Drawing forces(Part part, Wording wording) {
+    LockingSpring spring = (LockingSpring) part.spring();
+    LockedCurve[] curves = new LockedCurve[PLACES.length];
+    double far = 0;
+    double most = 0;
+    for (int i = 0; i < PLACES.length; i++) {
+      LockedSpring locked = spring.locked(PLACES[i] * spring.stroke(), ROOM);
+      double deflection = Math.min(FAR, locked.greatest());
+      curves[i] = LockedCurve.of(locked, deflection, SAMPLES);
+      far = Math.max(far, deflection);
+      most = Math.max(most, curves[i].fast()[SAMPLES - 1]);
+    }
+    Plot plot =
+        new Plot(Axis.within(0, MILLIMETRE.of(far), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
+    plot.frame(wording, wording.text("document.locked.deflection"), wording.text("document.force"));
+    for (int i = 0; i < curves.length; i++) {
+      double[] x = millimetres(curves[i].deflection());
+      plot.curve(CURVES[i], x, curves[i].slow());
+      plot.curve(Role.FAST, x, curves[i].fast());
+      String at = wording.quantity(PLACES[i] * spring.stroke(), MILLIMETRE, 0);
+      Point end = plot.place(x[SAMPLES - 1], curves[i].slow()[SAMPLES - 1]);
+      label(plot, CURVES[i], new Point(Math.min(end.x(), WIDTH) + 0.6, end.y()), at);
+    }
+    plot.caption(wording.text("document.locked.caption"));
+    LockedCurve middle = curves[1];
+    return plot.sketch()
+        .drawing(
+            wording.text("document.locked-forces", part.number()),
+            wording.text(
+                "document.locked-forces.about",
+                wording.quantity(middle.deflection()[SAMPLES - 1], MILLIMETRE, 1),
+                wording.quantity(middle.slow()[SAMPLES - 1], NEWTON, 0),
+                wording.quantity(middle.fast()[SAMPLES - 1], NEWTON, 0)),
+            0.6);
+  }
+
+  /** Slope at the lock over the compression, and the open spring's beside it. */
+  public static Drawing stiffness(Part part, Wording wording) {
+    LockingSpring spring = (LockingSpring) part.spring();
+    double[] x = new double[SAMPLES];
+    double[] locked = new double[SAMPLES];
+    double[] open = new double[SAMPLES];
+    double most = 0;
+    int softest = 0;
+    for (int i = 0; i < SAMPLES; i++) {
+      double compression = spring.stroke() * i / (SAMPLES - 1);
+      LockedSpring here = spring.locked(compression, ROOM);
+      x[i] = MILLIMETRE.of(compression);
+      locked[i] = MILLIMETRE.si(here.stiffness());
+      open[i] = MILLIMETRE.si(here.openStiffness());
+      most = Math.max(most, locked[i]);
+      softest = locked[i] < locked[softest] ? i : softest;
+    }
+    Plot plot = new Plot(Axis.within(0, x[SAMPLES - 1], 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
+    plot.frame(
+        wording, wording.text("document.compression"), wording.text("document.locked.stiffness"));
+    plot.curve(Role.CURVE_1, x, locked);
+    plot.curve(Role.CURVE_2, x, open);
+    Point least = plot.place(x[softest], locked[softest]);
+    plot.sketch().circle(Role.MARK, least, 0.22);
+    label(
+        plot,
+        Role.CURVE_1,
+        new Point(WIDTH + 0.6, plot.place(0, locked[SAMPLES - 1]).y()),
+        wording.text("document.locked.locked"));
+    label(
+        plot,
+        Role.CURVE_2,
+        new Point(WIDTH + 0.6, plot.place(0, open[SAMPLES - 1]).y()),
+        wording.text("document.locked.open"));
+    return plot.sketch()
+        .drawing(
+            wording.text("document.locked-stiffness", part.number()),
+            wording.text(
+                "document.locked-stiffness.about",
+                wording.number(locked[softest], 1),
+                wording.number(x[softest], 0)),
+            0.6);
+  }
+
+  private static void label(Plot plot, Role role, Point at, String text) {
+    plot.sketch().text(role, at, Anchor.START, Size.NORMAL, text);
+  }
+
+  private static double[] millimetres(double[] metres) {
+    double[] values = new double[metres.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = MILLIMETRE.of(metres[i]);
+    }
+    return values;
+  }
+}
