@@ -72,7 +72,7 @@ public record SteppedColumn(
     }
     // Neither section can pass half a wave of its own, and below that there is just one root.
     return new BrentSolver(ACCURACY, ACCURACY * low)
-        .solve(200, this::condition, low * (1 - 1e-9), high);
+        .solve(200, this::condition, low * (1 - 1e-9), high * (1 + 1e-9));
   }
 
   private static double euler(double inertia, double length) {
