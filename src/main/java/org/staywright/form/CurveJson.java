@@ -14,6 +14,7 @@ import org.staywright.fit.Job;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceCurve;
+import org.staywright.spring.LockedCurve;
 import org.staywright.unit.Unit;
 
 /** Force curves as JSON, one list for each quantity. */
@@ -33,6 +34,16 @@ public final class CurveJson {
     json.set("fastCompressingN", list(curve.fastCompressing(), NEWTON));
     json.set("pressureBar", list(curve.pressure(), BAR));
     json.set("progression", JsonNumber.of(part.spring().progression()));
+    return json;
+  }
+
+  /** Of a spring that locks, beyond its open force. */
+  public static ObjectNode of(LockedCurve curve) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("deflectionMm", list(curve.deflection(), MILLIMETRE));
+    json.set("slowN", list(curve.slow(), NEWTON));
+    json.set("fastN", list(curve.fast(), NEWTON));
+    json.set("stiffnessNPerMm", JsonNumber.of(MILLIMETRE.si(curve.stiffness())));
     return json;
   }
 

@@ -9,12 +9,14 @@ import static org.staywright.form.Field.optional;
 import static org.staywright.form.Field.required;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.FittingType;
 import org.staywright.part.Mounting;
+import org.staywright.spring.Locking;
 
 /** Parts, end fittings and curves as they are sent. */
 public final class RangeAnswer {
@@ -33,6 +35,9 @@ public final class RangeAnswer {
           optional("stockDate", TEXT),
           required("leadTimeDays", NUMBER));
 
+  private static final Choice LOCKING =
+      new Choice(Stream.of(Locking.values()).map(Locking::code).toList(), List.of());
+
   public static final Shape PART =
       shape(
           "part",
@@ -44,31 +49,9 @@ public final class RangeAnswer {
               required("rodThread", TEXT),
               required("tubeThread", TEXT),
               required("mounting", Choice.of(Mounting.class)),
-              required("derived", new Many(TEXT))),
-          numbers(
-              "forceClassN",
-              "forceToleranceN",
-              "rodDiameterMm",
-              "tubeDiameterMm",
-              "boreDiameterMm",
-              "strokeMm",
-              "extendedLengthMm",
-              "compressedLengthMm",
-              "gasVolumeMl",
-              "oilVolumeMl",
-              "endDampingMm",
-              "frictionN",
-              "coldFrictionFactor",
-              "orificeDiameterMm",
-              "orificeLengthMm",
-              "compressionFlowFactor",
-              "wallTimeConstantS",
-              "minTemperatureC",
-              "maxTemperatureC",
-              "maxPressureBar",
-              "massKg",
-              "lossPercentPerYear",
-              "lossPercentPer10kCycles"),
+              required("derived", new Many(TEXT)),
+              optional("locking", LOCKING)),
+          measured(),
           OFFER);
 
   public static final Shape FITTING =
@@ -98,5 +81,20 @@ public final class RangeAnswer {
               "fastCompressingN",
               "pressureBar"));
 
+  public static final Shape LOCKED_CURVE =
+      shape("locked-curve", numbers("stiffnessNPerMm"), series("deflectionMm", "slowN", "fastN"));
+
   private RangeAnswer() {}
+
+  /** The numbers of a part: required where every family has them. */
+  private static List<Field> measured() {
+    return Stream.of(PartColumn.values())
+        .map(
+            column ->
+                Stream.of(Family.values())
+                        .allMatch(family -> PartColumn.of(family).contains(column))
+                    ? required(column.field(), NUMBER)
+                    : optional(column.field(), NUMBER))
+        .toList();
+  }
 }

@@ -1,6 +1,7 @@
 package org.staywright.form;
 
 import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
 import static org.staywright.form.Field.withDefault;
 import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.MILLIMETRE;
@@ -77,6 +78,15 @@ public final class SearchShape {
           withDefault("samples", new Whole(2, 501), 21),
           withDefault("forceFactor", new Amount(Bound.between(0.1, 2, "")), 1),
           withDefault("gasFraction", new Amount(Bound.between(0.1, 1, "")), 1));
+
+  /** What a spring that locks holds where it is locked. */
+  public static final Shape LOCKED_CURVE =
+      Shape.of(
+          "locked-curve",
+          required("atCompressionMm", new Amount(Bound.between(0, 3000, "mm"))),
+          withDefault("temperatureC", Amount.between(-60, 150, CELSIUS), 20),
+          withDefault("deflectionMm", Amount.positive(3000, MILLIMETRE), 10),
+          withDefault("samples", new Whole(2, 501), 21));
 
   private SearchShape() {}
 

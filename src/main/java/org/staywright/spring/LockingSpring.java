@@ -122,14 +122,27 @@ public record LockingSpring(
   }
 
   /**
-   * The outermost wall that holds gas. The rod side's dead volume is taken as a sleeve around the
-   * bore no longer than the stroke and without a wall of its own inside: that makes its bore wide
-   * and errs on the safe side.
+   * Whether it only gets softer the further it is out: so it is, for a gas that follows Boyle,
+   * where the rod's side is as large as a sleeve makes it.
+   */
+  public boolean softensSteadily() {
+    return rodSideDeadVolume >= Math.pow(ringArea() / boreArea(), 1.5) * fullSide(0);
+  }
+
+  /**
+   * The outermost wall that holds gas. A rod side so large that it must lie in a sleeve is taken as
+   * one around the inner tube, no longer than the stroke, both walls alike: that makes its bore
+   * wide and errs on the safe side. π·r² = A_b + room/stroke + 2π·r_b·(r_o − r).
    */
   @Override
   public ThickTube tube() {
-    double section = rodSideDeadVolume / stroke();
-    double inner = Math.sqrt((boreArea() + section) / Math.PI);
-    return new ThickTube(inner, tubeDiameter() / 2);
+    double bore = boreDiameter() / 2;
+    double outside = tubeDiameter() / 2;
+    if (!softensSteadily()) {
+      return new ThickTube(bore, outside);
+    }
+    double room = (boreArea() + rodSideDeadVolume / stroke()) / Math.PI;
+    double inside = Math.sqrt(bore * bore + room + 2 * bore * outside) - bore;
+    return new ThickTube(inside, outside);
   }
 }

@@ -26,7 +26,14 @@ public class SampleRange {
   public static final int FIRST = 10;
 
   private static final String FOLDER = "/catalog-data/";
-  private static final List<String> PARTS = List.of("gas-springs.csv");
+  private static final List<String> PARTS =
+      List.of(
+          "gas-springs.csv",
+          "seat-columns.csv",
+          "locking-struts.csv",
+          "traction-springs.csv",
+          "dampers.csv",
+          "coil-springs.csv");
   private static final String FITTINGS = "fittings.csv";
 
   private final Stock stock;

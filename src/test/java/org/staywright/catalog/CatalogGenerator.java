@@ -6,16 +6,46 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import org.apache.commons.csv.CSVPrinter;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
 import org.staywright.part.Family;
+import org.staywright.part.Part;
 
 /** Writes the sample range into {@code catalog-data/}; always the same files. */
 public final class CatalogGenerator {
 
+  /** A file of one family, the word of its title and its parts. */
+  record Sheet(String file, Family family, String title, Supplier<List<Part>> plan) {
+
+    String text() {
+      List<String> columns = PartRow.columns(family);
+      return CatalogGenerator.file(
+          "# Staywright sample range: " + title + ". Lengths without end fittings.\n",
+          columns,
+          plan.get().stream().map(part -> PartRow.of(part).cells(columns)).toList());
+    }
+  }
+
   static final String SPRINGS = "gas-springs.csv";
+
+  static final List<Sheet> SHEETS =
+      List.of(
+          new Sheet(SPRINGS, Family.GAS_SPRING, "open gas springs", SpringPlan::parts),
+          new Sheet("seat-columns.csv", Family.SEAT_COLUMN, "seat columns", LockingPlan::columns),
+          new Sheet(
+              "locking-struts.csv", Family.LOCKING_STRUT, "locking struts", LockingPlan::struts),
+          new Sheet(
+              "traction-springs.csv",
+              Family.TRACTION_SPRING,
+              "traction springs",
+              TractionPlan::parts),
+          new Sheet("dampers.csv", Family.DAMPER, "dampers", DamperPlan::parts),
+          new Sheet(
+              "coil-springs.csv", Family.COIL_SPRING, "coil springs on guides", CoilPlan::parts));
+
   static final String FITTINGS = "fittings.csv";
 
   private static final String INVENTED =
@@ -26,16 +56,10 @@ public final class CatalogGenerator {
   public static void main(String[] args) throws IOException {
     Path folder = Path.of("catalog-data");
     Files.createDirectories(folder);
-    Files.writeString(folder.resolve(SPRINGS), springs(), StandardCharsets.UTF_8);
+    for (Sheet sheet : SHEETS) {
+      Files.writeString(folder.resolve(sheet.file), sheet.text(), StandardCharsets.UTF_8);
+    }
     Files.writeString(folder.resolve(FITTINGS), fittings(), StandardCharsets.UTF_8);
-  }
-
-  static String springs() {
-    List<String> columns = PartRow.columns(Family.GAS_SPRING);
-    return file(
-        "# Staywright sample range: open gas springs. Lengths without end fittings.\n",
-        columns,
-        SpringPlan.parts().stream().map(part -> PartRow.of(part).cells(columns)).toList());
   }
 
   static String fittings() {

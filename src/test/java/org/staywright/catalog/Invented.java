@@ -38,6 +38,20 @@ final class Invented {
     return new Offer(price, shelf, STOCK_DATE, LEAD_TIMES[chance.nextInt(longest)]);
   }
 
+  /**
+   * A part of another family: so many times what a plain gas spring of its mass and force costs.
+   */
+  static Offer offer(String number, double massKg, double forceN, double dear) {
+    SplittableRandom chance = chance(number);
+    double each = dear * (6.2 + 11 * massKg + 0.32 * Math.sqrt(forceN));
+    each *= chance.nextDouble(0.96, 1.04);
+    List<Price.Break> breaks =
+        List.of(step(1, each, 1), step(10, each, 0.91), step(50, each, 0.84));
+    int shelf = chance.nextInt(100) < 35 ? 0 : 1 + chance.nextInt(60);
+    int wait = LEAD_TIMES[chance.nextInt(LEAD_TIMES.length)];
+    return new Offer(new Price("EUR", VALID_UNTIL, 1, 1, breaks), shelf, STOCK_DATE, wait);
+  }
+
   /** A fitting: small ones only by the bag. */
   static Offer fitting(String number, double basePrice, int pack, boolean steel) {
     SplittableRandom chance = chance(number);

@@ -5,13 +5,13 @@ import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.LITRE;
 
 import org.staywright.part.Part;
-import org.staywright.spring.ChargedSpring;
-import org.staywright.spring.GasSpring;
-import org.staywright.spring.SteppedColumn;
-import org.staywright.spring.ThickTube;
+import org.staywright.spring.Damper;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.GasFilled;
+import org.staywright.spring.Spring;
 
 /**
- * The figures that decide whether a spring may be in the range.
+ * The figures that decide whether a part may be in the range.
  *
  * @param part in question
  * @param endLength that an end fitting adds at either end, m
@@ -27,67 +27,84 @@ record RowFigures(Part part, double endLength) {
   /** Tensile strength of a tube of E355+N, Pa (EN 10305-1; shared/materials.csv). */
   static final double TENSILE = 490e6;
 
+  /** The fastest a damper is taken to be moved, m/s: common practice, no source. */
+  static final double FAST = 0.3;
+
   private static final int STEPS = 20;
 
+  /** Whether a spring that gas drives may be made. */
   boolean pass() {
+    return pass(PROGRESSION_LOW, PROGRESSION_HIGH);
+  }
+
+  boolean pass(double leastProgression, double mostProgression) {
     double progression = part.spring().progression();
-    return progression >= PROGRESSION_LOW
-        && progression <= PROGRESSION_HIGH
+    return progression >= leastProgression
+        && progression <= mostProgression
         && peakPressure() <= part.limits().pressure()
         && burstFactor() >= BURST_FACTOR
         && pressureVolume() <= PRESSURE_VOLUME_BAR_L
         && bucklingFactor() >= BUCKLING_FACTOR;
   }
 
-  /** Absolute pressure as delivered, 5 mm in, 20 °C, Pa. */
+  /** Absolute pressure as delivered, at the gauge point, 20 °C, Pa. */
   double charge() {
-    return ((GasSpring) part.spring()).chargePressure(part.spring().force());
+    return gas().chargePressure(part.spring().force());
   }
 
   /** Pressure at which the bore yields at the tube's tensile strength, over the gauge charge. */
   double burstFactor() {
-    GasSpring spring = (GasSpring) part.spring();
-    ThickTube tube = new ThickTube(spring.boreDiameter() / 2, spring.tubeDiameter() / 2);
-    return tube.pressureAt(TENSILE) / (charge() - ATMOSPHERE);
+    return gas().tube().pressureAt(TENSILE) / (charge() - ATMOSPHERE);
   }
 
   /** Gauge charge times gas volume, bar·L. */
   double pressureVolume() {
-    return BAR.of(charge() - ATMOSPHERE) * LITRE.of(part.gas().orElseThrow().gasVolume());
+    return BAR.of(charge() - ATMOSPHERE) * LITRE.of(gas().gasVolume());
   }
 
-  /** Absolute pressure of the strongest, hottest spring pushed right in at once, Pa. */
+  /** Absolute pressure of the strongest, hottest spring strained right through at once, Pa. */
   double peakPressure() {
-    return fast().pressure(part.spring().stroke());
+    return fast().pressure(hardest());
   }
 
   /** Load on its mounts in the same stroke, N. */
   double peakLoad() {
-    return fast().force(part.spring().stroke()) + friction();
+    return load(fast(), hardest());
   }
 
   /** Least critical load over load during the same stroke. */
   double bucklingFactor() {
-    GasSpring spring = (GasSpring) part.spring();
-    ChargedSpring.FastStroke fast = fast();
+    Spring spring = part.spring();
+    ForceLaw.Fast fast = fast();
     double least = Double.MAX_VALUE;
     for (int i = 0; i <= STEPS; i++) {
       double compression = spring.stroke() * i / STEPS;
       double length = spring.extendedLength() + 2 * endLength - compression;
-      double critical = SteppedColumn.of(spring, length, endLength).criticalLoad();
-      least = Math.min(least, critical / (fast.force(compression) + friction()));
+      double critical = spring.criticalLoad(length, endLength);
+      least = Math.min(least, critical / load(fast, compression));
     }
     return least;
   }
 
-  private double friction() {
-    return part.spring().friction(part.limits().hottest());
+  private GasFilled gas() {
+    return part.gas().orElseThrow();
   }
 
-  private ChargedSpring.FastStroke fast() {
-    GasSpring spring = (GasSpring) part.spring();
+  private double load(ForceLaw.Fast fast, double compression) {
+    double damping = part.spring() instanceof Damper damper ? damper.force(FAST) : 0;
+    double friction = part.spring().friction(part.limits().hottest());
+    return Math.abs(fast.force(compression)) + friction + damping;
+  }
+
+  private double hardest() {
+    return part.spring().stroke() - part.spring().restCompression();
+  }
+
+  private ForceLaw.Fast fast() {
+    Spring spring = part.spring();
+    double strongest = spring.force() == 0 ? 1 : 1 + part.forceTolerance() / spring.force();
     return spring
-        .charged(1 + part.forceTolerance() / spring.force(), 1)
-        .fast(0, spring.stroke(), part.limits().hottest());
+        .law(strongest, 1)
+        .fast(spring.restCompression(), hardest(), part.limits().hottest());
   }
 }

@@ -18,7 +18,8 @@ import org.staywright.unit.Unit;
 /** The invented fittings against published dimensions and against the springs they carry. */
 class SampleFittingsTest {
 
-  private static final List<Part> PARTS = SpringPlan.parts();
+  private static final List<Part> PARTS =
+      CatalogGenerator.SHEETS.stream().flatMap(sheet -> sheet.plan().get().stream()).toList();
   private static final List<Fitting> FITTINGS = FittingPlan.fittings();
 
   @Test

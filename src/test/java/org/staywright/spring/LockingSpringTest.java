@@ -38,8 +38,14 @@ class LockingSpringTest {
     LockingSpring column = Locks.column();
     ThickTube bore = new ThickTube(column.boreDiameter() / 2, column.tubeDiameter() / 2);
     assertTrue(column.tube().pressureAt(490e6) < bore.pressureAt(490e6));
-    double room = Math.PI * Math.pow(column.tube().innerRadius(), 2) - column.boreArea();
-    assertEquals(column.rodSideDeadVolume(), room * column.stroke(), 1e-12);
+    // Bore, inner wall and sleeve fill what lies inside the outer wall.
+    double inside = column.tube().innerRadius();
+    double wall = 2 * Math.PI * column.boreDiameter() / 2 * (column.tubeDiameter() / 2 - inside);
+    double sleeve = Math.PI * inside * inside - column.boreArea() - wall;
+    assertEquals(column.rodSideDeadVolume(), sleeve * column.stroke(), 1e-12);
+    LockingSpring strut = Locks.strut(Locking.ELASTIC);
+    assertTrue(column.softensSteadily() && !strut.softensSteadily());
+    assertEquals(strut.boreDiameter() / 2, strut.tube().innerRadius(), 1e-12);
   }
 
   @Test

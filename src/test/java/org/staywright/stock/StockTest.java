@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,8 +36,15 @@ class StockTest {
   @BeforeAll
   static void readTheSampleRange() throws IOException {
     Path data = Path.of("catalog-data");
-    var springFile = Files.newBufferedReader(data.resolve("gas-springs.csv"));
-    parts = RowFile.read(springFile, PartRow.COLUMNS, PartRow::read).rows();
+    parts = new ArrayList<>();
+    try (var files = Files.newDirectoryStream(data, "*s.csv")) {
+      for (Path file : files) {
+        if (!file.endsWith("fittings.csv")) {
+          var rows = Files.newBufferedReader(file);
+          parts.addAll(RowFile.read(rows, PartRow.COLUMNS, PartRow::read).rows());
+        }
+      }
+    }
     var fittingFile = Files.newBufferedReader(data.resolve("fittings.csv"));
     fittings = RowFile.read(fittingFile, FittingRow.COLUMNS, FittingRow::read).rows();
   }

@@ -38,7 +38,7 @@ public final class Failures {
 
   @ServerExceptionMapper
   Response badQuery(BadQuery bad) {
-    return Problem.of(wording, 400, "problem.bad-query").in(bad.faults()).response();
+    return Problem.of(wording, bad.status(), "problem.bad-query").in(bad.faults()).response();
   }
 
   @ServerExceptionMapper

@@ -84,6 +84,13 @@ public class PartResource {
   }
 
   @GET
+  @Path("{partNumber}/locked-curve")
+  public ObjectNode lockedCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
+    JsonNode query = Query.read(SearchShape.LOCKED_CURVE, uri);
+    return CurveJson.of(LockedQuery.curve(find(partNumber), query));
+  }
+
+  @GET
   @Path("{partNumber}/datasheet.pdf")
   @Produces("application/pdf")
   public Response datasheet(@PathParam("partNumber") String partNumber, UriInfo uri) {

@@ -45,6 +45,12 @@ record Route(
           get("/parts", "listParts", SearchShape.PARTS, AnswerShape.page(RangeAnswer.PART)),
           get("/parts/{partNumber}", "part", null, RangeAnswer.PART),
           get("/parts/{partNumber}/curve", "partCurve", SearchShape.CURVE, RangeAnswer.PART_CURVE),
+          refusing(
+              get(
+                  "/parts/{partNumber}/locked-curve",
+                  "lockedCurve",
+                  SearchShape.LOCKED_CURVE,
+                  RangeAnswer.LOCKED_CURVE)),
           file("/parts/{partNumber}/datasheet.pdf", "datasheet", PDF),
           get(
               "/fittings",
@@ -76,6 +82,21 @@ record Route(
   private static Route get(String path, String id, Shape query, Shape answer) {
     List<Integer> problems = path.contains("{") ? List.of(400, 404, 406) : List.of(400, 406);
     return new Route("GET", path, id, query, null, false, 200, answer, JSON, problems);
+  }
+
+  /** A query that can be read and yet ask for what cannot be computed. */
+  private static Route refusing(Route route) {
+    return new Route(
+        route.method,
+        route.path,
+        route.id,
+        route.query,
+        null,
+        false,
+        route.status,
+        route.answer,
+        route.type,
+        List.of(400, 404, 406, 422));
   }
 
   private static Route file(String path, String id, String type) {

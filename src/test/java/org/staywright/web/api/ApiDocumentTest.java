@@ -27,6 +27,7 @@ import org.staywright.form.JsonText;
 import org.staywright.form.Kind;
 import org.staywright.form.RangeAnswer;
 import org.staywright.form.Shape;
+import org.staywright.part.Family;
 import org.staywright.unit.Fault;
 
 /** The document is served and true: every route, every field with its bound and default. */
@@ -136,6 +137,14 @@ class ApiDocumentTest {
     find("/api/v1/fittings/" + fittings.at("/items/0/partNumber").textValue(), RangeAnswer.FITTING);
     find("/api/v1/parts/" + part, RangeAnswer.PART);
     find("/api/v1/parts/" + part + "/curve", RangeAnswer.PART_CURVE);
+    String column =
+        find("/api/v1/parts?family=seat-column&size=1", AnswerShape.page(RangeAnswer.PART))
+            .at("/items/0/partNumber")
+            .textValue();
+    find("/api/v1/parts/" + column + "/locked-curve?atCompressionMm=20", RangeAnswer.LOCKED_CURVE);
+    for (Family family : Family.values()) {
+      find("/api/v1/parts?size=1&family=" + family.code(), AnswerShape.page(RangeAnswer.PART));
+    }
     find("/api/v1/jobs", AnswerShape.page(JobAnswer.SAVED_JOB));
     JsonNode fits = sent("/api/v1/fits", Jobs.LID, FitAnswer.FITS);
     String request =
