@@ -17,6 +17,7 @@ final class Allowed {
               PartResource.class,
               FittingResource.class,
               FitResource.class,
+              ReplacementResource.class,
               JobResource.class,
               PartsListResource.class,
               CommonListResource.class)

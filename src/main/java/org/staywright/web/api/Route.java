@@ -10,6 +10,7 @@ import org.staywright.form.JobShape;
 import org.staywright.form.ListAnswer;
 import org.staywright.form.ListRequest;
 import org.staywright.form.RangeAnswer;
+import org.staywright.form.ReplacementShape;
 import org.staywright.form.SearchShape;
 import org.staywright.form.Shape;
 
@@ -60,6 +61,12 @@ record Route(
           get("/fittings/{partNumber}", "fitting", null, RangeAnswer.FITTING),
           post("/fits", "rank", JobShape.JOB, 200, FitAnswer.FITS),
           post("/fits/curve", "fitCurve", CurveRequest.SHAPE, 200, FitAnswer.HAND_CURVE),
+          post(
+              "/replacements",
+              "replace",
+              ReplacementShape.REPLACEMENT,
+              200,
+              ReplacementShape.REPLACEMENTS),
           get("/jobs", "listJobs", SearchShape.PAGES, AnswerShape.page(JobAnswer.SAVED_JOB)),
           post("/jobs", "addJob", JobShape.JOB, 201, JobAnswer.SAVED_JOB),
           get("/jobs/{id}", "job", null, JobAnswer.SAVED_JOB),

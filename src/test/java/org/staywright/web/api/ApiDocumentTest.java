@@ -26,6 +26,7 @@ import org.staywright.form.Jobs;
 import org.staywright.form.JsonText;
 import org.staywright.form.Kind;
 import org.staywright.form.RangeAnswer;
+import org.staywright.form.ReplacementShape;
 import org.staywright.form.Shape;
 import org.staywright.part.Family;
 import org.staywright.unit.Fault;
@@ -161,6 +162,7 @@ class ApiDocumentTest {
       assertFalse(ranked.at("/fits/0/figures").has("openingAngleDeg"));
       sent("/api/v1/jobs", job, JobAnswer.SAVED_JOB);
     }
+    sent("/api/v1/replacements", ReplacementsTest.BODY, ReplacementShape.REPLACEMENTS);
     sent("/api/v1/fits", "{\"load\": {\"massKg\": [-1]}}", AnswerShape.PROBLEM);
     find("/api/v1/parts?size=0", AnswerShape.PROBLEM);
   }

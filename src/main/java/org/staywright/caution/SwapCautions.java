@@ -1,0 +1,115 @@
+package org.staywright.caution;
+
+import static org.staywright.caution.CautionRule.COMMON_PRACTICE;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.replacement.Gauge;
+import org.staywright.fit.replacement.Measurements;
+import org.staywright.fit.replacement.Reading;
+import org.staywright.fit.replacement.Replacement;
+import org.staywright.part.Mounting;
+import org.staywright.unit.Unit;
+
+/** What may go wrong when a part takes the place of an old spring, the nearest harm first. */
+public final class SwapCautions {
+
+  /** Differences of travel that no hinge minds, m. */
+  private static final double SAME = 2e-3;
+
+  private final Measurements old;
+  private final Replacement now;
+  private final List<Caution> all = new ArrayList<>();
+
+  private SwapCautions(Measurements old, Replacement now) {
+    this.old = old;
+    this.now = now;
+  }
+
+  public static List<Caution> of(Measurements old, Replacement now) {
+    SwapCautions swap = new SwapCautions(old, now);
+    swap.closed();
+    swap.open();
+    swap.force();
+    swap.handling();
+    return swap.all.stream().sorted((a, b) -> a.severity().compareTo(b.severity())).toList();
+  }
+
+  /** Longer when compressed than there is room: it bottoms and prises the mounts off. */
+  private void closed() {
+    Reading room = old.size(Gauge.CENTRES_CLOSED);
+    Reading before = old.size(Gauge.COMPRESSED_CENTRES);
+    if (room != null && now.compressed() > room.value() - room.plusMinus()) {
+      add(
+          "swap-no-room",
+          Severity.DANGER,
+          millimetres(now.compressed()),
+          millimetres(room.value()));
+    } else if (room == null && before != null && now.compressed() > before.value() + SAME) {
+      double more = now.compressed() - before.value();
+      add("swap-longer-closed", Severity.WARNING, millimetres(more));
+    } else if (room == null) {
+      add("swap-room-unknown", Severity.WARNING, millimetres(now.compressed()));
+    }
+  }
+
+  /** A longer spring opens the hinge farther than it may go, unless a stop ends the travel. */
+  private void open() {
+    Reading place = old.size(Gauge.CENTRES_OPEN);
+    Reading before = old.size(Gauge.EXTENDED_CENTRES);
+    Reading stroke = old.size(Gauge.STROKE);
+    double longer =
+        before != null
+            ? now.extended() - before.value() - before.plusMinus()
+            : stroke != null
+                ? now.part().spring().stroke() - stroke.value() - stroke.plusMinus()
+                : 0;
+    if (longer > SAME) {
+      add("swap-longer-stroke", Severity.WARNING, millimetres(longer));
+    } else if (place != null && now.extended() < place.value()) {
+      add("swap-opens-less", Severity.NOTE, millimetres(place.value() - now.extended()));
+    }
+  }
+
+  private void force() {
+    Double printed = old.printedForce();
+    double force = now.part().spring().force();
+    if (printed != null && force > 1.02 * printed) {
+      add("swap-more-force", Severity.WARNING, newtons(force - printed), newtons(printed));
+    }
+    add("swap-class-changed", Severity.NOTE);
+  }
+
+  private void handling() {
+    add("never-open", Severity.DANGER);
+    add("prop-first", Severity.DANGER);
+    add("swap-still-charged", Severity.DANGER);
+    add("swap-brackets", Severity.WARNING);
+    if (now.part().mounting() == Mounting.ROD_DOWN) {
+      add("rod-down", Severity.NOTE);
+    } else {
+      add("swap-rod-down", Severity.NOTE);
+    }
+    if (old.springCount() > 1) {
+      add("swap-pair", Severity.WARNING);
+    } else {
+      add("swap-only-one", Severity.NOTE);
+    }
+    add("disposal", Severity.NOTE);
+    add("local-codes", Severity.NOTE);
+  }
+
+  private void add(String code, Severity severity, Figure... figures) {
+    all.add(new Caution(code, severity, List.of(figures), COMMON_PRACTICE));
+  }
+
+  private static Figure millimetres(double metres) {
+    return new Figure(metres, Unit.MILLIMETRE, 0);
+  }
+
+  private static Figure newtons(double force) {
+    return new Figure(force, Unit.NEWTON, 0);
+  }
+}

@@ -1,0 +1,92 @@
+package org.staywright.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.staywright.fit.replacement.Difference;
+import org.staywright.fit.replacement.GasLeft;
+import org.staywright.fit.replacement.Replacement;
+import org.staywright.fit.replacement.Replacements;
+import org.staywright.part.Coded;
+import org.staywright.unit.Unit;
+
+/** Replacements as JSON. */
+public final class ReplacementsJson {
+
+  private ReplacementsJson() {}
+
+  /**
+   * @param effect of a difference, in words
+   * @param advice in words
+   */
+  public static ObjectNode of(
+      Replacements answer,
+      Optional<GasLeft> gas,
+      Function<Difference, String> effect,
+      List<FitsJson.Note> advice) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    ArrayNode candidates = json.putArray("candidates");
+    for (Replacement one : answer.found()) {
+      candidates.add(candidate(one, candidates.size() + 1, effect));
+    }
+    json.set("noneOfTheRange", JsonNumber.of(answer.outside()));
+    json.set("gasLeft", gas.map(left -> JsonNumber.of(left.share())).orElse(json.nullNode()));
+    json.set(
+        "gasLeftPlusMinus",
+        gas.map(left -> JsonNumber.of(left.plusMinus())).orElse(json.nullNode()));
+    ArrayNode notes = json.putArray("advice");
+    advice.forEach(
+        note -> notes.addObject().put("code", note.code()).put("message", note.message()));
+    return json;
+  }
+
+  private static ObjectNode candidate(
+      Replacement one, int rank, Function<Difference, String> effect) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("rank", rank);
+    json.put("partNumber", one.part().number());
+    json.set("likelihood", JsonNumber.of(one.likelihood()));
+    ArrayNode alike = json.putArray("alike");
+    one.alike().forEach(alike::add);
+    json.put("kind", one.kind().code());
+    ArrayNode differences = json.putArray("differences");
+    for (Difference difference : one.differences()) {
+      ObjectNode each = differences.addObject();
+      each.put("what", name(difference.what()));
+      each.set("old", value(difference, difference.old()));
+      each.set("new", value(difference, difference.now()));
+      each.put("effect", effect.apply(difference));
+    }
+    if (one.rodFitting() == null) {
+      json.putNull("fittings");
+    } else {
+      json.putObject("fittings")
+          .put("rodEnd", one.rodFitting().number())
+          .put("tubeEnd", one.tubeFitting().number());
+    }
+    return json;
+  }
+
+  private static JsonNode value(Difference difference, Object value) {
+    if (value instanceof Double si) {
+      return JsonNumber.of(si, difference.what().unit());
+    }
+    String word = value instanceof Coded coded ? coded.code() : String.valueOf(value);
+    return JsonNodeFactory.instance.textNode(word);
+  }
+
+  /** "rodDiameterMm", "forceN", "finish". */
+  private static String name(Difference.What what) {
+    StringBuilder name = new StringBuilder();
+    for (String word : what.code().split("-")) {
+      name.append(
+          name.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+    }
+    Unit unit = what.unit();
+    return name + (unit == null ? "" : unit == Unit.NEWTON ? "N" : "Mm");
+  }
+}

@@ -1,0 +1,41 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.time.Clock;
+import java.time.LocalDate;
+import org.staywright.form.ReplacementForm;
+import org.staywright.form.ReplacementsJson;
+import org.staywright.stock.CurrentRange;
+import org.staywright.web.Swap;
+import org.staywright.wording.ReplacementText;
+import org.staywright.wording.Wording;
+
+/** What of the range may stand in for an old spring. */
+@Path("/api/v1/replacements")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class ReplacementResource {
+
+  private final CurrentRange current;
+  private final Clock clock = Clock.systemUTC();
+
+  ReplacementResource(CurrentRange current) {
+    this.current = current;
+  }
+
+  @POST
+  public ObjectNode find(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    Wording wording = Wording.english();
+    ReplacementForm form = ReplacementForm.read(Body.read(body));
+    Swap swap = Swap.of(current.get(), form, LocalDate.now(clock));
+    return ReplacementsJson.of(
+        swap.answer(), swap.gas(), ReplacementText.in(wording)::effect, swap.notes(wording));
+  }
+}
