@@ -42,7 +42,7 @@ class ArchitectureTest {
     MAY_USE.put("fit", List.of("part", "mechanism", "motion", "spring", "gas", "unit"));
     MAY_USE.put("caution", List.of("fit", "part", "mechanism", "spring", "unit"));
     MAY_USE.put("wording", List.of("caution", "fit", "part", "spring", "unit"));
-    MAY_USE.put("form", List.of("fit", "part", "mechanism", "spring", "unit"));
+    MAY_USE.put("form", List.of("fit", "part", "mechanism", "motion", "spring", "unit"));
     MAY_USE.put("stock", List.of("part", "form", "spring", "unit"));
     MAY_USE.put("job", List.of("fit", "part", "mechanism", "form", "stock", "unit"));
     MAY_USE.put(

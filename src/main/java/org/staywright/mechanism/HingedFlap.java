@@ -35,7 +35,7 @@ public record HingedFlap(
     double friction,
     Mounts mounts,
     Double ownInertia)
-    implements Mechanism {
+    implements Rigid {
 
   public static final String CODE = "hinged-flap";
 
@@ -106,6 +106,16 @@ public record HingedFlap(
   public double length(double q) {
     Point apart = mounts.moving().turned(sense * q).minus(mounts.frame());
     return Math.hypot(apart.distance(), mounts.lateralOffset());
+  }
+
+  @Override
+  public Pose pose(double q) {
+    return new Pose(Math.cos(sense * q), Math.sin(sense * q), 0, 0, sense, 0, 0);
+  }
+
+  @Override
+  public Point up() {
+    return new Point(Math.sin(tilt), Math.cos(tilt));
   }
 
   /** Of a plate on its edge: (4/3)·m·|C|². */

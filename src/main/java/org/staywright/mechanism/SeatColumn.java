@@ -61,6 +61,12 @@ public record SeatColumn(
     return q;
   }
 
+  /** Of the empty seat. */
+  @Override
+  public OptionalDouble inertia() {
+    return OptionalDouble.of(seatMass);
+  }
+
   @Override
   public double lateralOffset() {
     return 0;

@@ -20,8 +20,7 @@ import org.staywright.unit.Fault;
  * @param mounts of the spring, the moving one at the lowest position
  */
 public record StraightLift(
-    Masses masses, double end, double direction, double friction, Mounts mounts)
-    implements Mechanism {
+    Masses masses, double end, double direction, double friction, Mounts mounts) implements Rigid {
 
   public static final String CODE = "straight-lift";
 
@@ -70,6 +69,24 @@ public record StraightLift(
   private double lever(double q) {
     Point apart = apart(q);
     return (apart.x() * Math.cos(direction) + apart.y() * Math.sin(direction)) / length(q);
+  }
+
+  @Override
+  public Pose pose(double q) {
+    double along = Math.cos(direction);
+    double upward = Math.sin(direction);
+    return new Pose(1, 0, q * along, q * upward, 0, along, upward);
+  }
+
+  /** A guided load does not turn: any point will do. */
+  @Override
+  public Point centreOfMass() {
+    return mounts.moving();
+  }
+
+  @Override
+  public Point up() {
+    return new Point(0, 1);
   }
 
   @Override

@@ -13,6 +13,7 @@ import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -144,6 +145,26 @@ public final class Samples {
             random.nextInt(4) == 0),
         plain.rankBy(),
         1 + random.nextInt(30));
+  }
+
+  /** The same mechanism with another mass, its centre off, and other mounts. */
+  static Rigid moved(Rigid meant, double mass, double x, double y, Mounts mounts) {
+    double nominal = mass * meant.masses().nominal();
+    Masses masses = new Masses(nominal, nominal, nominal);
+    if (meant instanceof HingedFlap flap) {
+      Point centre = flap.centreOfMass();
+      return new HingedFlap(
+          masses,
+          new Point(centre.x() + x, centre.y() + y),
+          flap.handle(),
+          flap.sense(),
+          flap.end(),
+          flap.tilt(),
+          flap.friction(),
+          mounts);
+    }
+    StraightLift lift = (StraightLift) meant;
+    return new StraightLift(masses, lift.end(), lift.direction(), lift.friction(), mounts);
   }
 
   /** Springs and end fittings at random; limits drawn so tight that every rejection occurs. */

@@ -10,16 +10,24 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Assessment;
+import org.staywright.fit.Chance;
 import org.staywright.fit.Clearing;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
+import org.staywright.fit.InTime;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
+import org.staywright.fit.Spreads;
+import org.staywright.form.ChanceRequest;
 import org.staywright.form.CurveJson;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitsJson;
+import org.staywright.form.InTimeJson;
 import org.staywright.form.JobForm;
 import org.staywright.form.JobKnobs;
+import org.staywright.form.MotionRequest;
+import org.staywright.motion.Motion;
+import org.staywright.motion.Scene;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -62,6 +70,40 @@ public class FitResource {
   public ObjectNode curve(byte[] body, UriInfo uri) {
     Query.none(uri);
     CurveRequest asked = CurveRequest.read(Body.read(body));
+    return CurveJson.of(asked.job(), FitCurve.of(asked.job(), fit(asked)));
+  }
+
+  @POST
+  @Path("motion")
+  public ObjectNode motion(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    MotionRequest asked = MotionRequest.read(Body.read(body));
+    Job job = asked.of().job();
+    Scene scene = InTime.scene(job, fit(asked.of()), asked.kelvin(), asked.movingMass());
+    Scene released =
+        scene
+            .from(asked.open() ? scene.course().end() : scene.course().start())
+            .with(scene.springs() - asked.failed(), asked.hand());
+    try {
+      return InTimeJson.of(job, Motion.of(released));
+    } catch (Refusal beyond) {
+      throw new Refusal(fault(asked.of(), beyond.faults().get(0).bound(), "motion-beyond-gas"));
+    }
+  }
+
+  @POST
+  @Path("chance")
+  public ObjectNode chance(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    ChanceRequest asked = ChanceRequest.read(Body.read(body));
+    Job job = asked.of().job();
+    Fit fit = fit(asked.of());
+    Spreads spreads = Spreads.usual(job, fit.part()).or(asked.spreads());
+    return InTimeJson.of(Chance.of(job, fit, spreads, asked.draws(), asked.seed()), asked.seed());
+  }
+
+  /** The part in its job; a refusal where there is none or it is out. */
+  private Fit fit(CurveRequest asked) {
     Range range = current.get();
     Part part =
         range
@@ -71,7 +113,7 @@ public class FitResource {
     if (assessment.rejection() != null) {
       throw new Refusal(fault(asked, assessment.rejection().code(), "part-rejected"));
     }
-    return CurveJson.of(asked.job(), FitCurve.of(asked.job(), assessment.fit()));
+    return assessment.fit();
   }
 
   private static Fault fault(CurveRequest asked, String bound, String code) {

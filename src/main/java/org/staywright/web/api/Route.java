@@ -2,13 +2,16 @@ package org.staywright.web.api;
 
 import java.util.List;
 import org.staywright.form.AnswerShape;
+import org.staywright.form.ChanceRequest;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitAnswer;
+import org.staywright.form.InTimeAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
 import org.staywright.form.ListAnswer;
 import org.staywright.form.ListRequest;
+import org.staywright.form.MotionRequest;
 import org.staywright.form.RangeAnswer;
 import org.staywright.form.ReplacementShape;
 import org.staywright.form.SearchShape;
@@ -67,6 +70,8 @@ record Route(
               ReplacementShape.REPLACEMENT,
               200,
               ReplacementShape.REPLACEMENTS),
+          post("/fits/motion", "fitMotion", MotionRequest.SHAPE, 200, InTimeAnswer.MOTION),
+          post("/fits/chance", "fitChance", ChanceRequest.SHAPE, 200, InTimeAnswer.CHANCE),
           get("/jobs", "listJobs", SearchShape.PAGES, AnswerShape.page(JobAnswer.SAVED_JOB)),
           post("/jobs", "addJob", JobShape.JOB, 201, JobAnswer.SAVED_JOB),
           get("/jobs/{id}", "job", null, JobAnswer.SAVED_JOB),

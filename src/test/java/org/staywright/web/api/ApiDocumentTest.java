@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.form.AnswerShape;
 import org.staywright.form.Field;
 import org.staywright.form.FitAnswer;
+import org.staywright.form.InTimeAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
 import org.staywright.form.Jobs;
@@ -155,6 +156,8 @@ class ApiDocumentTest {
                 fits.at("/fits/0/partNumber").textValue(),
                 fits.at("/fits/0/count").intValue());
     sent("/api/v1/fits/curve", request, FitAnswer.HAND_CURVE);
+    sent("/api/v1/fits/motion", request, InTimeAnswer.MOTION);
+    sent("/api/v1/fits/chance", request, InTimeAnswer.CHANCE);
     sent("/api/v1/jobs", Jobs.LID, JobAnswer.SAVED_JOB);
     for (String job : List.of(Jobs.LIFT, Jobs.PROFILE)) {
       JsonNode ranked = sent("/api/v1/fits", job, FitAnswer.FITS);

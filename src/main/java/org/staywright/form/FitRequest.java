@@ -1,0 +1,82 @@
+package org.staywright.form;
+
+import static org.staywright.form.Field.required;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import org.staywright.form.Kind.Whole;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
+
+/** What every question about one part in one job has in common. */
+final class FitRequest {
+
+  private FitRequest() {}
+
+  /** Job, part and count, and what else is asked. */
+  static Shape shape(String name, Field... more) {
+    return Shape.of(
+        name,
+        Stream.concat(
+                Stream.of(
+                    required("job", JobShape.JOB),
+                    required("partNumber", JobShape.PART_NUMBER),
+                    required("count", new Whole(1, 8))),
+                Stream.of(more))
+            .toArray(Field[]::new));
+  }
+
+  /**
+   * The body with its defaults filled in; a refusal names every fault of it.
+   *
+   * @param between adds what is wrong between fields that are each sound alone
+   */
+  static JsonTree read(Shape shape, JsonText body, BiConsumer<JsonNode, List<Fault>> between) {
+    List<Fault> faults = new ArrayList<>(body.repeated());
+    JsonNode tree = shape.read(body.tree(), "#", faults);
+    if (tree != null && tree.has("job")) {
+      faults.addAll(JobForm.crossFaults(tree.get("job"), "#/job"));
+    }
+    if (tree != null) {
+      between.accept(tree, faults);
+    }
+    if (!faults.isEmpty()) {
+      throw new Refusal(faults);
+    }
+    return new JsonTree(tree);
+  }
+
+  /** A seat has no handle, and with it no hand's force. */
+  static void handed(JsonNode tree, List<Fault> faults) {
+    String type = tree.at("/job/load/type").asText("");
+    if (SeatColumn.CODE.equals(type)) {
+      faults.add(new Fault("#/job/load/type", type, "", "no-hand-curve"));
+    }
+  }
+
+  /** A sound body. */
+  record JsonTree(JsonNode root) {
+
+    String text(String at) {
+      return root.at(at).textValue();
+    }
+
+    int whole(String at) {
+      return root.at(at).intValue();
+    }
+
+    /** NaN where there is none. */
+    double number(String at) {
+      JsonNode node = root.at(at);
+      return node.isNumber() ? node.doubleValue() : Double.NaN;
+    }
+
+    JsonNode job() {
+      return root.get("job");
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package org.staywright.form;
+
+import static org.staywright.form.AnswerShape.NUMBER;
+import static org.staywright.form.AnswerShape.TEXT;
+import static org.staywright.form.AnswerShape.numbers;
+import static org.staywright.form.AnswerShape.series;
+import static org.staywright.form.AnswerShape.shape;
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.staywright.fit.Spreads.Source;
+import org.staywright.form.Kind.Choice;
+import org.staywright.form.Kind.Flag;
+
+/** Motions and chances as they are sent. */
+public final class InTimeAnswer {
+
+  public static final Shape MOTION =
+      shape(
+          "motion",
+          List.of(
+              required("travelUnit", Choice.of("deg", "mm")),
+              required("endedAt", Choice.of("stop", "rest", "time")),
+              required("choked", new Flag())),
+          numbers("endTimeS", "endSpeed", "stopEnergyJ", "peakMountLoadN"),
+          series("timeS", "travel", "speed", "gasTemperatureC"));
+
+  private static final Shape SHARES =
+      shape(
+          "shares",
+          numbers(Stream.of(Source.values()).map(InTimeJson::code).toArray(String[]::new)));
+
+  public static final Shape CHANCE =
+      shape(
+          "chance",
+          numbers("holds", "handWithinLimit", "staysShut", "holdsStandardError", "draws", "seed"),
+          List.of(
+              optional("yearsUntilNotHolding", NUMBER),
+              optional("yearsUntilOneInTwenty", NUMBER),
+              optional("mattersMost", TEXT),
+              required("holdShares", SHARES),
+              required("handShares", SHARES)));
+
+  private InTimeAnswer() {}
+}

@@ -1,0 +1,89 @@
+package org.staywright.form;
+
+import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import org.staywright.fit.Chance;
+import org.staywright.fit.Job;
+import org.staywright.fit.Spreads.Source;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.motion.Motion;
+import org.staywright.unit.Unit;
+
+/** What becomes of a fit in time, as JSON. */
+public final class InTimeJson {
+
+  private InTimeJson() {}
+
+  /** A motion: travel and speed over time. */
+  public static ObjectNode of(Job job, Motion motion) {
+    Unit unit = job.mechanism().kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("timeS", list(motion.time(), JsonNumber::of));
+    json.set("travel", list(motion.q(), value -> JsonNumber.of(value, unit)));
+    json.put("travelUnit", unit == DEGREE ? "deg" : "mm");
+    json.set("speed", list(motion.speed(), value -> JsonNumber.of(value, unit)));
+    json.set("gasTemperatureC", list(motion.gasKelvin(), value -> JsonNumber.of(value, CELSIUS)));
+    json.set("endTimeS", JsonNumber.of(motion.endTime()));
+    json.set("endSpeed", JsonNumber.of(motion.endSpeed(), unit));
+    json.set("stopEnergyJ", JsonNumber.of(motion.stopEnergy()));
+    json.set("peakMountLoadN", JsonNumber.of(motion.peakLoad()));
+    json.put("choked", motion.choked());
+    json.put("endedAt", motion.end().name().toLowerCase(Locale.ROOT));
+    return json;
+  }
+
+  /** Chances, years and what matters. */
+  public static ObjectNode of(Chance chance, int seed) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("holds", JsonNumber.of(chance.holds()));
+    json.set("handWithinLimit", JsonNumber.of(chance.handWithinLimit()));
+    json.set("staysShut", JsonNumber.of(chance.staysShut()));
+    json.set("yearsUntilNotHolding", years(chance.yearsUntil(0.5)));
+    json.set("yearsUntilOneInTwenty", years(chance.yearsUntil(0.05)));
+    json.set("holdsStandardError", JsonNumber.of(chance.error(chance.holds())));
+    json.put("mattersMost", chance.mattersMost() == null ? null : code(chance.mattersMost()));
+    json.set("holdShares", shares(chance.holdShares()));
+    json.set("handShares", shares(chance.handShares()));
+    json.put("draws", chance.draws());
+    json.put("seed", seed);
+    return json;
+  }
+
+  private static JsonNode years(double years) {
+    return Double.isInfinite(years) ? JsonNodeFactory.instance.nullNode() : JsonNumber.of(years);
+  }
+
+  private static ObjectNode shares(Map<Source, Double> shares) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    shares.forEach((source, share) -> json.set(code(source), JsonNumber.of(share)));
+    return json;
+  }
+
+  static String code(Source source) {
+    StringBuilder code = new StringBuilder();
+    for (String word : source.name().toLowerCase(Locale.ROOT).split("_")) {
+      code.append(
+          code.isEmpty()
+              ? word
+              : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+    return code.toString();
+  }
+
+  private static ArrayNode list(double[] values, DoubleFunction<JsonNode> number) {
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
+    for (double value : values) {
+      list.add(number.apply(value));
+    }
+    return list;
+  }
+}

@@ -1,0 +1,15 @@
+package org.staywright.mechanism;
+
+/**
+ * Where a rigid load is at one q, and how it moves on: a point of it stands at R·P + (x, y).
+ *
+ * @param cos of the angle it has turned by
+ * @param sin of it
+ * @param x shift, m
+ * @param y shift, m
+ * @param turning d(angle)/dq
+ * @param along dx/dq
+ * @param upward dy/dq
+ */
+public record Pose(
+    double cos, double sin, double x, double y, double turning, double along, double upward) {}

@@ -1,0 +1,17 @@
+package org.staywright.mechanism;
+
+/** A mechanism that moves a rigid load in the plane: what small errors of its points are put to. */
+public interface Rigid extends Mechanism {
+
+  Pose pose(double q);
+
+  Mounts mounts();
+
+  /** At the start of the travel, m. */
+  Point centreOfMass();
+
+  /** Unit vector against gravity. */
+  Point up();
+
+  Masses masses();
+}

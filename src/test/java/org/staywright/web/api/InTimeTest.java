@@ -1,0 +1,145 @@
+package org.staywright.web.api;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+import org.staywright.form.Jobs;
+
+@QuarkusTest
+class InTimeTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** A question about the best part for a job. */
+  private static ObjectNode about(String job) throws Exception {
+    JsonNode best =
+        JSON.readTree(post("/api/v1/fits", job).statusCode(200).extract().asByteArray())
+            .at("/fits/0");
+    ObjectNode asked = JSON.createObjectNode();
+    asked.set("job", JSON.readTree(job));
+    asked.set("partNumber", best.get("partNumber"));
+    asked.set("count", best.get("count"));
+    return asked;
+  }
+
+  @Test
+  void aLidWithAllItsSpringsStaysUp() throws Exception {
+    motion(about(Jobs.LID))
+        .statusCode(200)
+        .body("endedAt", is("rest"))
+        .body("endTimeS", is(0))
+        .body("travelUnit", is("deg"));
+  }
+
+  @Test
+  void aLidWithoutItsSpringsFalls() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    asked.set("failedSprings", asked.get("count"));
+    JsonNode answer = JSON.readTree(motion(asked).statusCode(200).extract().asByteArray());
+    assertEquals("stop", answer.get("endedAt").textValue());
+    assertEquals(0, answer.at("/travel/120").doubleValue(), 1e-3);
+    assertTrue(answer.get("endSpeed").doubleValue() < -100, "degrees a second, closing");
+    // All that gravity gave but for the hinge's friction: ½·I·ω².
+    double inertia = 4.0 / 3 * 18 * (0.41 * 0.41 + 0.015 * 0.015);
+    double speed = Math.toRadians(answer.get("endSpeed").doubleValue());
+    assertEquals(inertia * speed * speed / 2, answer.get("stopEnergyJ").doubleValue(), 0.01);
+  }
+
+  @Test
+  void aHandOpensIt() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    asked.put("release", "from-closed").put("handForceN", 80).put("temperatureC", -10);
+    motion(asked).body("endedAt", is("stop")).body("timeS", hasSize(121)).body("choked", is(false));
+  }
+
+  @Test
+  void itsOwnInertiaCounts() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    asked.set("failedSprings", asked.get("count"));
+    float plate = motion(asked).extract().path("endTimeS");
+    asked.withObject("/job/load").put("inertiaKgM2", 12);
+    float heavy = motion(asked).extract().path("endTimeS");
+    assertTrue(heavy > 1.5 * plate, heavy + " s against " + plate + " s");
+  }
+
+  @Test
+  void aTableMustSayWhatMoves() throws Exception {
+    ObjectNode asked = about(Jobs.PROFILE);
+    motion(asked).statusCode(422).body("errors[0].pointer", is("#/movingMassKg"));
+    motion(asked.put("movingMassKg", 20)).statusCode(200).body("travelUnit", is("mm"));
+    ObjectNode lid = about(Jobs.LID).put("movingMassKg", 20);
+    motion(lid).statusCode(422).body("errors[0].code", is("moving-mass-known"));
+  }
+
+  @Test
+  void badQuestionsAreNamed() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    asked.put("failedSprings", 7).put("temperatureC", 900).put("handForceN", "a").put("x", 1);
+    motion(asked)
+        .statusCode(422)
+        .body("errors.pointer", hasItem("#/failedSprings"))
+        .body("errors.pointer", hasItem("#/temperatureC"))
+        .body("errors.pointer", hasItem("#/handForceN"))
+        .body("errors.pointer", hasItem("#/x"));
+  }
+
+  @Test
+  void chancesAreGivenWithWhatMatters() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    JsonNode answer = JSON.readTree(chance(asked).statusCode(200).extract().asByteArray());
+    assertTrue(answer.get("holds").doubleValue() > 0.5);
+    assertTrue(answer.get("yearsUntilNotHolding").doubleValue() > 0);
+    assertEquals(10_000, answer.get("draws").intValue());
+    assertEquals(answer, JSON.readTree(chance(asked).extract().asByteArray()));
+    asked.withObject("/spreads").put("massPercent", 0).put("forceN", 0);
+    chance(asked).body("holdShares.mass", is(0)).body("holdShares.force", is(0));
+  }
+
+  @Test
+  void tooManyDrawsAreRefused() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    chance(asked.put("draws", 1_000_000_000))
+        .statusCode(422)
+        .body("errors[0].pointer", is("#/draws"))
+        .body("errors[0].detail", containsString("100000"));
+    chance(asked.put("draws", 0)).statusCode(422);
+    chance(asked.put("draws", 1)).statusCode(200).body("holdsStandardError", is(0));
+  }
+
+  @Test
+  void nothingStraysNothingMatters() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    ObjectNode spreads = asked.withObject("/spreads");
+    for (String name :
+        new String[] {"forceN", "frictionPercent", "massPercent", "centreOfMassMm"}) {
+      spreads.put(name, 0);
+    }
+    spreads.put("mountsMm", 0).put("temperatureK", 0).put("ageYears", 0);
+    chance(asked).statusCode(200).body("mattersMost", nullValue());
+  }
+
+  private static ValidatableResponse motion(ObjectNode body) {
+    return post("/api/v1/fits/motion", body.toString());
+  }
+
+  private static ValidatableResponse chance(ObjectNode body) {
+    return post("/api/v1/fits/chance", body.toString());
+  }
+
+  private static ValidatableResponse post(String address, String body) {
+    return given().contentType(ContentType.JSON).body(body).post(address).then();
+  }
+}
