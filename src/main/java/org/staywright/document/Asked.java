@@ -8,6 +8,7 @@ import static org.staywright.unit.Unit.NEWTON_METRE;
 
 import java.util.List;
 import org.staywright.fit.Assessment;
+import org.staywright.fit.Behaviour;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -39,7 +40,13 @@ final class Asked {
   Grid grid() {
     Job.Requirements asked = job.requirements();
     Figures has = fit.figures();
-    most("hand-force", asked.maxHandForce(), has.handForce(), NEWTON, 1);
+    Behaviour behaviour = asked.behaviour();
+    if (behaviour.maxHandOpen() == null && behaviour.maxHandClose() == null) {
+      most("hand-force", asked.maxHandForce(), has.handForce(), NEWTON, 1);
+    } else {
+      most("hand-open", asked.handOpenLimit(), has.handOpenMaxWeak(), NEWTON, 1);
+      most("hand-close", asked.handCloseLimit(), has.handCloseMaxStrong(), NEWTON, 1);
+    }
     if (has.holdRatioOpen() != null) {
       least("hold-ratio", asked.minHoldRatio(), has.holdRatioOpen(), null, 2);
     }
@@ -51,6 +58,7 @@ final class Asked {
       boolean turns = job.mechanism().kind() == Mechanism.Kind.TURNS;
       least("stays-shut", 0, has.closedHoldStrong(), turns ? NEWTON_METRE : NEWTON, 1);
     }
+    behaviour(behaviour, has);
     most("peak-pressure", fit.part().limits().pressure(), has.peakPressure(), BAR, 0);
     least("buckling", Assessment.LEAST_BUCKLING_FACTOR, has.bucklingFactor(), null, 1);
     double rating = Math.min(fit.rodFitting().rating(), fit.tubeFitting().rating());
@@ -58,6 +66,36 @@ final class Asked {
     double swing = Math.min(fit.rodFitting().swing(), fit.tubeFitting().swing());
     most("swing", swing, has.swing(), DEGREE, 1);
     return grid;
+  }
+
+  private void behaviour(Behaviour asked, Figures has) {
+    Unit travel = job.mechanism().kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    if (asked.risesFrom() != null) {
+      by("rises", asked.risesFrom(), has.selfOpensFromWeak(), travel);
+    }
+    if (asked.staysPut()) {
+      row("stays-put", "more-than", 0, has.staysPut(), NEWTON, 1, has.staysPut() > 0);
+    }
+    if (asked.maxLatchPush() != null) {
+      most("latch-push", asked.maxLatchPush(), has.latchPush(), NEWTON, 1);
+    }
+    if (asked.overCentreBy() != null) {
+      by("over-centre", asked.overCentreBy(), has.overCentre(), travel);
+    }
+  }
+
+  /**
+   * @param has null where it never does
+   */
+  private void by(String name, double asked, Double has, Unit unit) {
+    row(
+        name,
+        "at-most",
+        asked,
+        has == null ? Double.NaN : has,
+        unit,
+        1,
+        has != null && has <= asked);
   }
 
   private void most(String name, double asked, double has, Unit unit, int decimals) {
@@ -84,6 +122,9 @@ final class Asked {
   }
 
   private String shown(double si, Unit unit, int decimals) {
+    if (Double.isNaN(si)) {
+      return wording.text("document.asked.never");
+    }
     return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
   }
 }

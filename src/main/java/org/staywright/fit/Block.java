@@ -29,6 +29,7 @@ final class Block {
   private final boolean[] overloaded = new boolean[Lanes.WIDTH];
   private double error;
   private Travel travel;
+  private boolean overCentre;
 
   Block(Job job, Range range, int[] counts, List<Survivor> survivors) {
     this.job = job;
@@ -76,6 +77,12 @@ final class Block {
 
   void run(List<Survivor> survivors, Travel on) {
     travel = on;
+    Behaviour asked = job.requirements().behaviour();
+    lanes.rising = asked.risesFrom() == null ? null : Stretch.of(travel, asked.risesFrom(), null);
+    lanes.still =
+        asked.staysPut() ? Stretch.of(travel, asked.staysPutFrom(), asked.staysPutTo()) : null;
+    Double centre = Figuring.overCentre(travel, 1);
+    overCentre = asked.overCentreBy() == null || centre != null && centre <= asked.overCentreBy();
     for (int lane = 0; lane < survivors.size(); lane++) {
       Survivor survivor = survivors.get(lane);
       GasSpring spring = range.gasSpring(survivor.row());
@@ -117,7 +124,16 @@ final class Block {
     Job.Requirements asked = job.requirements();
     double moment = error(lane, counts[c]);
     double force = moment / travel.hand();
-    if (near(hands[c].greatest(lane, travel), asked.maxHandForce(), force)) {
+    if (near(hands[c].open(lane, travel), asked.handOpenLimit(), force)
+        || near(hands[c].close(lane, travel), asked.handCloseLimit(), force)) {
+      return true;
+    }
+    if (lanes.rising != null && near(hands[c].rising[lane], 0, moment)
+        || lanes.still != null && near(hands[c].still[lane], 0, moment)) {
+      return true;
+    }
+    Double latch = asked.behaviour().maxLatchPush();
+    if (latch != null && near(latchPush(lane, counts[c]), latch, force)) {
       return true;
     }
     double gravity = gravityOpen();
@@ -144,13 +160,17 @@ final class Block {
   /** The candidate as the lanes see it. */
   Candidate candidate(Survivor survivor, int lane, int c, SetPrice price) {
     Job.Requirements asked = job.requirements();
-    double hand = hands[c].greatest(lane, travel);
+    Lanes.Hand hand = hands[c];
+    double open = hand.open(lane, travel);
+    double close = hand.close(lane, travel);
     Double hold = gravityOpen() < 0 ? holdRatio(lane, counts[c]) : null;
     double compressed = travel.shortest() - survivor.compressed();
     double extended = survivor.extended() - travel.longest();
     boolean flapStops = asked.openStop() == Job.OpenStop.FLAP_STOP;
     boolean fits =
-        hand <= asked.maxHandForce()
+        open <= asked.handOpenLimit()
+            && close <= asked.handCloseLimit()
+            && behaves(lane, c)
             && (hold == null || hold >= asked.minHoldRatio())
             && compressed >= asked.compressedReserve()
             && (!flapStops || extended >= asked.extendedReserve())
@@ -160,11 +180,24 @@ final class Block {
         survivor.row(),
         counts[c],
         fits,
-        hands[c].rms(lane, travel),
-        Requirement.margin(job, hand, hold, compressed, extended),
+        hand.rms(lane, travel),
+        Requirement.margin(
+            job, Requirement.handMargin(asked, open, close), hold, compressed, extended),
         price.amount(),
         price.days(),
         null);
+  }
+
+  private boolean behaves(int lane, int c) {
+    Double latch = job.requirements().behaviour().maxLatchPush();
+    return overCentre
+        && (lanes.rising == null || hands[c].rising[lane] < 0)
+        && (lanes.still == null || hands[c].still[lane] > 0)
+        && (latch == null || latchPush(lane, counts[c]) <= latch);
+  }
+
+  private double latchPush(int lane, int count) {
+    return -closedHold(lane, count) / travel.hand();
   }
 
   private double gravityOpen() {

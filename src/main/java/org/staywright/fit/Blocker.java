@@ -9,13 +9,16 @@ import org.staywright.unit.Unit;
  *
  * @param code of the requirement
  * @param needed by the job
- * @param has of the part
+ * @param has of the part, NaN where it never does
  */
 public record Blocker(Code code, double needed, double has) {
 
   /** The requirements that can be missed by a little. */
   public enum Code implements Coded {
     HAND_FORCE(Unit.NEWTON),
+    /** Where opening and closing have limits of their own. */
+    HAND_OPEN(Unit.NEWTON),
+    HAND_CLOSE(Unit.NEWTON),
     HOLD_RATIO(null),
     COMPRESSED_RESERVE(Unit.MILLIMETRE),
     EXTENDED_RESERVE(Unit.MILLIMETRE),
@@ -25,7 +28,12 @@ public record Blocker(Code code, double needed, double has) {
     HEIGHT_TRAVEL(Unit.MILLIMETRE),
     RISES_EMPTY(null),
     SINKS_UNDER_LIGHTEST(null),
-    STAYS_SHUT(Unit.NEWTON_METRE, Unit.NEWTON);
+    STAYS_SHUT(Unit.NEWTON_METRE, Unit.NEWTON),
+    RISES(Unit.DEGREE, Unit.MILLIMETRE),
+    /** Least force at the hand that moves it, below zero where it moves by itself. */
+    STAYS_PUT(Unit.NEWTON),
+    LATCH_PUSH(Unit.NEWTON),
+    OVER_CENTRE(Unit.DEGREE, Unit.MILLIMETRE);
 
     private final Unit turning;
     private final Unit shifting;

@@ -108,10 +108,12 @@ public final class Clearing {
    * @param longer what another end fitting adds to the length, m
    */
   private boolean fits(Job changed, Paths along, Fit near, int count, double longer) {
-    double compressed = near.figures().compressed() + longer;
-    double extended = near.figures().extended() + longer;
-    if (!Assessment.meets(changed, along, near.part(), count, compressed, extended)) {
-      return false;
+    if (near.outcome() instanceof Figures figures) {
+      double compressed = figures.compressed() + longer;
+      double extended = figures.extended() + longer;
+      if (!Assessment.meets(changed, along, near.part(), count, compressed, extended)) {
+        return false;
+      }
     }
     Fit fit = Assessment.of(changed, along, range, near.part(), count).fit();
     return fit != null && fit.fits();
@@ -136,6 +138,9 @@ public final class Clearing {
   private Optional<Change> fitting(Fit near, boolean rod) {
     Fitting old = rod ? near.rodFitting() : near.tubeFitting();
     Job.FittingWish wish = rod ? job.rodEnd() : job.tubeEnd();
+    if (old == null) {
+      return Optional.empty();
+    }
     return range.fittings().stream()
         .filter(fitting -> fitting.type().endsASpring())
         .filter(fitting -> old.thread().equals(fitting.thread()) && !old.equals(fitting))

@@ -25,6 +25,11 @@ package org.staywright.fit;
  * @param stopLoad pull on a mount when the spring ends the travel and the hand pulls on, N
  * @param bucklingFactor least buckling load over fast force
  * @param swing angle that the end fittings must give way to, rad
+ * @param selfOpensFromWeak from here it rises by itself with the weakest spring, rad or m
+ * @param staysPut least force at the hand that moves it where it is to stay put, nominal, N
+ * @param latchPush push at the handle while shut, strongest spring, below zero where it holds
+ *     itself shut, N
+ * @param overCentre where a spring that presses it shut passes its dead centre, rad or m
  */
 public record Figures(
     double openingAngle,
@@ -48,7 +53,11 @@ public record Figures(
     double peakMountLoad,
     double stopLoad,
     double bucklingFactor,
-    double swing)
+    double swing,
+    Double selfOpensFromWeak,
+    Double staysPut,
+    double latchPush,
+    Double overCentre)
     implements Outcome {
 
   @Override

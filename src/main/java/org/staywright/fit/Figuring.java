@@ -54,7 +54,37 @@ final class Figuring {
         peak == null ? Double.NaN : peak.load(),
         stopLoad(job, travel, count),
         peak == null ? Double.NaN : peak.bucklingFactor(travel, tubeFitting),
-        swing(job, shortest));
+        swing(job, shortest),
+        lastRun(travel, weak.open(), -1),
+        staysPut(job.requirements().behaviour(), travel, nominal),
+        strong.moment()[0] / travel.hand(),
+        overCentre(travel, part.spring().sense()));
+  }
+
+  /** Friction less imbalance at the worst place of the stretch; null where none is asked. */
+  private static Double staysPut(Behaviour asked, Travel travel, HandForces nominal) {
+    if (!asked.staysPut()) {
+      return null;
+    }
+    Stretch stretch = Stretch.of(travel, asked.staysPutFrom(), asked.staysPutTo());
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = stretch.first(); i <= stretch.last(); i++) {
+      least = Math.min(least, Math.min(nominal.open()[i], nominal.close()[i]));
+    }
+    return least;
+  }
+
+  /**
+   * The first q where the spring opens, if it presses shut at the start; else null.
+   *
+   * @param sense of the spring, +1 where it pushes
+   */
+  static Double overCentre(Travel travel, int sense) {
+    int i = 0;
+    while (i <= travel.last() && sense * travel.lever()[i] <= 0) {
+      i++;
+    }
+    return i == 0 || i > travel.last() || travel.lever()[0] == 0 ? null : travel.q()[i];
   }
 
   /** Angle out of the side view that the end fittings give way to, rad. */
@@ -104,7 +134,7 @@ final class Figuring {
       return 0;
     }
     double gravity = Math.max(travel.heavy()[travel.last()], travel.light()[travel.last()]);
-    double hand = job.requirements().maxHandForce() * travel.hand();
+    double hand = job.requirements().handOpenLimit() * travel.hand();
     return Math.max(0, (gravity + hand) / (count * lever));
   }
 }

@@ -99,6 +99,7 @@ public record Job(
    * @param extendedReserve stroke left at the longest length, m
    * @param openStop what ends the travel
    * @param staysShut whether the closed flap must not rise, even with the strongest spring
+   * @param behaviour what else is asked
    */
   public record Requirements(
       double maxHandForce,
@@ -106,7 +107,37 @@ public record Job(
       double compressedReserve,
       double extendedReserve,
       OpenStop openStop,
-      boolean staysShut) {}
+      boolean staysShut,
+      Behaviour behaviour) {
+
+    /** With nothing else asked. */
+    public Requirements(
+        double maxHandForce,
+        double minHoldRatio,
+        double compressedReserve,
+        double extendedReserve,
+        OpenStop openStop,
+        boolean staysShut) {
+      this(
+          maxHandForce,
+          minHoldRatio,
+          compressedReserve,
+          extendedReserve,
+          openStop,
+          staysShut,
+          Behaviour.ANY);
+    }
+
+    /** Limit while opening, N. */
+    public double handOpenLimit() {
+      return behaviour.maxHandOpen() == null ? maxHandForce : behaviour.maxHandOpen();
+    }
+
+    /** Limit while closing, N. */
+    public double handCloseLimit() {
+      return behaviour.maxHandClose() == null ? maxHandForce : behaviour.maxHandClose();
+    }
+  }
 
   /** What ends the travel at the open end. */
   public enum OpenStop implements Coded {

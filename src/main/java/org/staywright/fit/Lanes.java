@@ -20,6 +20,11 @@ final class Lanes {
   final Gas weak = new Gas();
   final Gas strong = new Gas();
 
+  /** Where it must rise by itself, and where it must stay put; null where that is not asked. */
+  Stretch rising;
+
+  Stretch still;
+
   private final double[] density = new double[WIDTH];
 
   /** What depends on the case. */
@@ -41,13 +46,22 @@ final class Lanes {
     final double[] openWeak = new double[WIDTH];
     final double[] closeStrong = new double[WIDTH];
 
+    /** Largest hand force opening over the stretch where it must rise by itself, weak. */
+    final double[] rising = new double[WIDTH];
+
+    /** Least friction over imbalance over the stretch where it must stay put, nominal. */
+    final double[] still = new double[WIDTH];
+
     double rms(int lane, Travel travel) {
       return Math.sqrt(squares[lane] / travel.q().length) / travel.hand();
     }
 
-    /** The hand force that the limit is held against. */
-    double greatest(int lane, Travel travel) {
-      return Math.max(openWeak[lane], closeStrong[lane]) / travel.hand();
+    double open(int lane, Travel travel) {
+      return openWeak[lane] / travel.hand();
+    }
+
+    double close(int lane, Travel travel) {
+      return closeStrong[lane] / travel.hand();
     }
   }
 
@@ -65,6 +79,8 @@ final class Lanes {
       Arrays.fill(hand.squares, 0);
       Arrays.fill(hand.openWeak, Double.NEGATIVE_INFINITY);
       Arrays.fill(hand.closeStrong, Double.NEGATIVE_INFINITY);
+      Arrays.fill(hand.rising, Double.NEGATIVE_INFINITY);
+      Arrays.fill(hand.still, Double.POSITIVE_INFINITY);
     }
     int last = travel.last();
     for (int i = 0; i <= last; i++) {
@@ -83,6 +99,12 @@ final class Lanes {
         squares(used, nominal, pull, travel.load()[i], rub, travel.friction(), hand.squares);
         open(used, weak, pull, travel.heavy()[i], rub, travel.friction(), hand.openWeak);
         close(used, strong, pull, travel.light()[i], rub, travel.friction(), hand.closeStrong);
+        if (rising != null && rising.holds(i)) {
+          open(used, weak, pull, travel.heavy()[i], rub, travel.friction(), hand.rising);
+        }
+        if (still != null && still.holds(i)) {
+          still(used, nominal, pull, travel.load()[i], rub, travel.friction(), hand.still);
+        }
       }
     }
     System.arraycopy(weak.force, 0, weak.last, 0, used);
@@ -127,6 +149,16 @@ final class Lanes {
       double balance = pull * force[j] + load;
       double stick = rub * own[j] + friction;
       sum[j] += balance * balance + stick * stick;
+    }
+  }
+
+  private static void still(
+      int used, Gas gas, double pull, double load, double rub, double friction, double[] least) {
+    double[] force = gas.force;
+    double[] own = gas.friction;
+    for (int j = 0; j < used; j++) {
+      double held = rub * own[j] + friction - Math.abs(pull * force[j] + load);
+      least[j] = Math.min(least[j], held);
     }
   }
 

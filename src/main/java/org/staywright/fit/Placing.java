@@ -17,14 +17,17 @@ final class Placing {
   private final double[] length;
   private final double[] lever;
   private final double[] load;
+  private final double[] besides;
 
   private Placing(Travel travel, Rigid rigid) {
     this.travel = travel;
     this.rigid = rigid;
     int samples = travel.q().length;
+    besides = new double[samples];
     pose = new Pose[rigid == null ? 0 : samples];
     for (int i = 0; i < pose.length; i++) {
       pose[i] = rigid.pose(travel.q()[i]);
+      besides[i] = rigid.besides(travel.q()[i]);
     }
     length = travel.length().clone();
     lever = travel.lever().clone();
@@ -79,9 +82,10 @@ final class Placing {
       double bx = at.cos() * cx - at.sin() * cy;
       double by = at.sin() * cx + at.cos() * cy;
       load[i] =
-          -weight
-              * (up.x() * (at.along() - at.turning() * by)
-                  + up.y() * (at.upward() + at.turning() * bx));
+          besides[i]
+              - weight
+                  * (up.x() * (at.along() - at.turning() * by)
+                      + up.y() * (at.upward() + at.turning() * bx));
     }
   }
 

@@ -3,6 +3,7 @@ package org.staywright.form;
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -162,12 +163,14 @@ public final class FitsJson {
     json.set("handRmsN", JsonNumber.of(figures.handRms()));
     json.set("handOpenMaxWeakN", JsonNumber.of(figures.handOpenMaxWeak()));
     json.set("handCloseMaxStrongN", JsonNumber.of(figures.handCloseMaxStrong()));
-    json.set("holdRatioOpen", orNull(figures.holdRatioOpen(), Unit.NEWTON));
+    json.set("holdRatioOpen", orNull(figures.holdRatioOpen(), NEWTON));
     json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
     json.set("peakMountLoadN", JsonNumber.of(figures.peakMountLoad()));
     json.set("stopLoadN", JsonNumber.of(figures.stopLoad()));
     json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
     json.set("swingDeg", JsonNumber.of(figures.swing(), DEGREE));
+    json.set("latchPushN", JsonNumber.of(figures.latchPush()));
+    json.set("staysPutN", orNull(figures.staysPut(), NEWTON));
     return json;
   }
 
@@ -178,6 +181,10 @@ public final class FitsJson {
     double far = figures.openingAngle() - mechanism.start();
     json.set(turns ? "openingAngleDeg" : "travelMm", JsonNumber.of(far, unit));
     json.set(turns ? "selfOpensFromDeg" : "selfOpensFromMm", orNull(figures.selfOpensFrom(), unit));
+    json.set(
+        turns ? "selfOpensFromWeakDeg" : "selfOpensFromWeakMm",
+        orNull(figures.selfOpensFromWeak(), unit));
+    json.set(turns ? "overCentreDeg" : "overCentreMm", orNull(figures.overCentre(), unit));
     json.set(turns ? "staysFromDeg" : "staysFromMm", orNull(figures.staysFrom(), unit));
     json.set(turns ? "closedHoldNm" : "closedHoldN", JsonNumber.of(figures.closedHold()));
     json.set(

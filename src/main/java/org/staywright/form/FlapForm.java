@@ -10,6 +10,7 @@ import java.util.List;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Seal;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 
@@ -31,6 +32,8 @@ final class FlapForm implements LoadForm {
           required("openingAngleDeg", Amount.positive(270, DEGREE)),
           withDefault("tiltDeg", Amount.between(-180, 180, DEGREE), 0),
           withDefault("hingeFrictionNm", Amount.between(0, 1000, NEWTON_METRE), 0.5),
+          withDefault("sealMomentNm", Amount.between(-1000, 1000, NEWTON_METRE), 0),
+          withDefault("sealAngleDeg", Amount.positive(90, DEGREE), 5),
           optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
 
   private static final List<String> GEOMETRY =
@@ -48,6 +51,11 @@ final class FlapForm implements LoadForm {
   @Override
   public Shape shape() {
     return SHAPE;
+  }
+
+  @Override
+  public List<String> senseless() {
+    return List.of("risesFromMm", "staysPutFromMm", "staysPutToMm");
   }
 
   @Override
@@ -73,6 +81,7 @@ final class FlapForm implements LoadForm {
         job.si("/load/tiltDeg", DEGREE),
         job.number("/load/hingeFrictionNm"),
         job.mounts(),
-        job.given("/load/inertiaKgM2") ? job.number("/load/inertiaKgM2") : null);
+        job.given("/load/inertiaKgM2") ? job.number("/load/inertiaKgM2") : null,
+        new Seal(job.number("/load/sealMomentNm"), job.si("/load/sealAngleDeg", DEGREE)));
   }
 }

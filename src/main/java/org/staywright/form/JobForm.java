@@ -1,7 +1,9 @@
 package org.staywright.form;
 
 import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.staywright.fit.Behaviour;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.part.Coded;
@@ -79,10 +82,22 @@ public final class JobForm {
       String fields = "{" + String.join(", ", LoadShape.MOUNTS.fields().keySet()) + "}";
       faults.add(new Fault("/mounts", null, fields, "missing"));
     }
+    load.ifPresent(form -> senseless(form, faults));
+    atMost("/requirements/staysPutFromDeg", "/requirements/staysPutToDeg", faults);
+    atMost("/requirements/staysPutFromMm", "/requirements/staysPutToMm", faults);
     atMost("/conditions/minC", "/conditions/nominalC", faults);
     atMost("/conditions/nominalC", "/conditions/maxC", faults);
     atMost("/load/lightestMassKg", "/load/massKg", faults);
     return faults;
+  }
+
+  private void senseless(LoadForm load, List<Fault> faults) {
+    for (String name : load.senseless()) {
+      String at = "/requirements/" + name;
+      if (tree.given(at)) {
+        faults.add(tree.fault(at, load.shape().name(), "not-with-this-load"));
+      }
+    }
   }
 
   private void atMost(String lower, String upper, List<Fault> faults) {
@@ -115,13 +130,31 @@ public final class JobForm {
             tree.si("/requirements/compressedReserveMm", MILLIMETRE),
             tree.si("/requirements/extendedReserveMm", MILLIMETRE),
             tree.choice("/requirements/openStop", Job.OpenStop.class),
-            tree.flag("/requirements/staysShut")),
+            tree.flag("/requirements/staysShut"),
+            behaviour()),
         new Job.Filters(
             families(),
             tree.choice("/filters/finish", Finish.class),
             tree.flag("/filters/inStockOnly")),
         tree.choice("/rankBy", RankBy.class),
         tree.root().at("/limit").intValue());
+  }
+
+  private Behaviour behaviour() {
+    return new Behaviour(
+        tree.orNull("/requirements/maxHandOpenN", NEWTON),
+        tree.orNull("/requirements/maxHandCloseN", NEWTON),
+        travelled("risesFrom"),
+        travelled("staysPutFrom"),
+        travelled("staysPutTo"),
+        tree.orNull("/requirements/maxLatchPushN", NEWTON),
+        tree.orNull("/requirements/overCentreByDeg", DEGREE));
+  }
+
+  /** A place on the way, in the unit of the load. */
+  private Double travelled(String name) {
+    Double angle = tree.orNull("/requirements/" + name + "Deg", DEGREE);
+    return angle == null ? tree.orNull("/requirements/" + name + "Mm", MILLIMETRE) : angle;
   }
 
   private Set<Family> families() {

@@ -61,7 +61,12 @@ public final class JobKnobs {
           new Place("/load/openingAngleDeg", Unit.DEGREE.symbol(), "-0.1", 4, false, false),
           new Place("/load/travelMm", Unit.MILLIMETRE.symbol(), "-0.1", 10, false, false),
           asked("/requirements/maxHandForceN", Unit.NEWTON.symbol(), "0.1"),
+          asked("/requirements/maxHandOpenN", Unit.NEWTON.symbol(), "0.1"),
+          asked("/requirements/maxHandCloseN", Unit.NEWTON.symbol(), "0.1"),
           asked("/requirements/minHoldRatio", "", "-0.01"),
+          asked("/requirements/risesFromDeg", Unit.DEGREE.symbol(), "0.1", 4),
+          asked("/requirements/risesFromMm", Unit.MILLIMETRE.symbol(), "0.1", 10),
+          asked("/requirements/maxLatchPushN", Unit.NEWTON.symbol(), "0.1", 10),
           asked("/requirements/compressedReserveMm", Unit.MILLIMETRE.symbol(), "-0.1"),
           asked("/requirements/extendedReserveMm", Unit.MILLIMETRE.symbol(), "-0.1"));
 
@@ -69,6 +74,10 @@ public final class JobKnobs {
       List.of("/springCounts", "/fittings/rodEnd", "/fittings/tubeEnd");
 
   private JobKnobs() {}
+
+  private static Place asked(String path, String unit, String step, double ease) {
+    return new Place(path, unit, step, ease, false, true);
+  }
 
   /** Every entry of a job that may have to be changed, as JSON pointers. */
   public static List<String> paths() {

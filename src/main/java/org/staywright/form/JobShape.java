@@ -5,6 +5,7 @@ import static org.staywright.form.Field.required;
 import static org.staywright.form.Field.withDefault;
 import static org.staywright.form.Field.withDefaults;
 import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
@@ -54,15 +55,28 @@ public final class JobShape {
           withDefault("serviceYears", new Amount(Bound.between(0, 50, "a")), 5),
           withDefault("cyclesPerYear", new Amount(Bound.between(0, 1e6, "")), 1000));
 
+  private static final Amount ANGLE = Amount.between(0, 270, DEGREE);
+  private static final Amount WAY = Amount.between(0, 5000, MILLIMETRE);
+  private static final Amount HAND = Amount.positive(2000, NEWTON);
   private static final Shape REQUIREMENTS =
       Shape.of(
           "requirements",
-          withDefault("maxHandForceN", Amount.positive(2000, NEWTON), 50),
+          withDefault("maxHandForceN", HAND, 50),
           withDefault("minHoldRatio", new Amount(Bound.between(0, 10, "")), 1.1),
           withDefault("compressedReserveMm", RESERVE, 5),
           withDefault("extendedReserveMm", RESERVE, 4),
           withDefault("openStop", Choice.of(OpenStop.class), "flap-stop"),
-          withDefault("staysShut", new Flag(), false));
+          withDefault("staysShut", new Flag(), false),
+          optional("maxHandOpenN", HAND),
+          optional("maxHandCloseN", HAND),
+          optional("risesFromDeg", ANGLE),
+          optional("risesFromMm", WAY),
+          optional("staysPutFromDeg", ANGLE),
+          optional("staysPutToDeg", ANGLE),
+          optional("staysPutFromMm", WAY),
+          optional("staysPutToMm", WAY),
+          optional("maxLatchPushN", Amount.between(0, 2000, NEWTON)),
+          optional("overCentreByDeg", ANGLE));
 
   /** A damper carries nothing, and under a seat only a column serves. */
   private static final Choice FAMILY =
@@ -105,13 +119,14 @@ public final class JobShape {
     LoadForm load = LoadForm.of(type).orElseThrow();
     Map<String, Field> fields = new LinkedHashMap<>(JOB.fields());
     fields.put("load", required("load", load.shape()));
+    Map<String, Field> requirements = new LinkedHashMap<>(REQUIREMENTS.fields());
+    load.senseless().forEach(requirements::remove);
     if (!load.mounted()) {
       fields.remove("mounts");
-      Map<String, Field> requirements = new LinkedHashMap<>(REQUIREMENTS.fields());
       requirements.remove("openStop");
-      fields.put(
-          "requirements", withDefaults("requirements", new Shape("requirements", requirements)));
     }
+    fields.put(
+        "requirements", withDefaults("requirements", new Shape("requirements", requirements)));
     return new Shape(JOB.name(), fields);
   }
 

@@ -41,6 +41,11 @@ record JobTree(JsonNode root) {
     return unit.si(number(at));
   }
 
+  /** In SI; null for what is not there. */
+  Double orNull(String at, Unit unit) {
+    return given(at) ? unit.si(number(at)) : null;
+  }
+
   String text(String at) {
     return root.at(at).textValue();
   }

@@ -43,6 +43,11 @@ final class LiftForm implements LoadForm {
   }
 
   @Override
+  public List<String> senseless() {
+    return List.of("risesFromDeg", "staysPutFromDeg", "staysPutToDeg", "overCentreByDeg");
+  }
+
+  @Override
   public boolean mounted() {
     return true;
   }

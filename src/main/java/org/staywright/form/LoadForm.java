@@ -21,6 +21,9 @@ interface LoadForm {
   /** Whether its spring hangs on mounts. */
   boolean mounted();
 
+  /** Requirements that make no sense for it, by name. */
+  List<String> senseless();
+
   /** What is wrong between fields that are each sound alone. */
   List<Fault> faults(JobTree job);
 

@@ -39,6 +39,11 @@ final class ProfileForm implements LoadForm {
   }
 
   @Override
+  public List<String> senseless() {
+    return LoadShape.ON_THE_WAY;
+  }
+
+  @Override
   public boolean mounted() {
     return false;
   }

@@ -7,6 +7,7 @@ import static org.staywright.unit.Unit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.SeatColumn;
@@ -34,6 +35,12 @@ final class SeatForm implements LoadForm {
   @Override
   public Shape shape() {
     return SHAPE;
+  }
+
+  @Override
+  public List<String> senseless() {
+    return Stream.concat(LoadShape.ON_THE_WAY.stream(), Stream.of("maxHandOpenN", "maxHandCloseN"))
+        .toList();
   }
 
   @Override

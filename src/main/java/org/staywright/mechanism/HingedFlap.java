@@ -24,6 +24,7 @@ import org.staywright.unit.Fault;
  * @param mounts of the spring
  * @param ownInertia about the hinge, kg·m²; null for that of a plate with its centre of mass in its
  *     middle
+ * @param seal what acts near the closed position besides gravity
  */
 public record HingedFlap(
     Masses masses,
@@ -34,7 +35,8 @@ public record HingedFlap(
     double tilt,
     double friction,
     Mounts mounts,
-    Double ownInertia)
+    Double ownInertia,
+    Seal seal)
     implements Rigid {
 
   public static final String CODE = "hinged-flap";
@@ -52,7 +54,7 @@ public record HingedFlap(
       double tilt,
       double friction,
       Mounts mounts) {
-    this(masses, centreOfMass, handle, sense, end, tilt, friction, mounts, null);
+    this(masses, centreOfMass, handle, sense, end, tilt, friction, mounts, null, Seal.NONE);
   }
 
   @Override
@@ -149,15 +151,20 @@ public record HingedFlap(
   }
 
   @Override
+  public double besides(double q) {
+    return seal.opening(q);
+  }
+
+  @Override
   public Travel travel(double to) {
     return Travel.sampled(
         0,
         to,
         this::length,
         this::lever,
-        q -> gravityPerMass(q) * masses.nominal(),
-        q -> gravityPerMass(q) * masses.heaviest(),
-        q -> gravityPerMass(q) * masses.lightest(),
+        q -> gravityPerMass(q) * masses.nominal() + seal.opening(q),
+        q -> gravityPerMass(q) * masses.heaviest() + seal.opening(q),
+        q -> gravityPerMass(q) * masses.lightest() + seal.opening(q),
         handle.distance(),
         friction);
   }

@@ -14,4 +14,9 @@ public interface Rigid extends Mechanism {
   Point up();
 
   Masses masses();
+
+  /** What acts in the direction of q besides gravity, N·m or N. */
+  default double besides(double q) {
+    return 0;
+  }
 }

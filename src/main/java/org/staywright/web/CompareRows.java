@@ -49,7 +49,9 @@ final class CompareRows {
     all.figure("fit.figure.hand-rms", Figures::handRms, NEWTON, 0, Better.LESS);
     all.figure("fit.figure.hold-ratio", Figures::holdRatioOpen, null, 2, Better.MORE);
     all.travel("fit.figure.self-opens", Figures::selfOpensFrom);
+    all.travel("fit.figure.self-opens-weak", Figures::selfOpensFromWeak);
     all.travel("fit.figure.stays", Figures::staysFrom);
+    all.figure("fit.figure.latch-push", Figures::latchPush, NEWTON, 0, Better.LESS);
     return all.rows;
   }
 

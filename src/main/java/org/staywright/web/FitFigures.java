@@ -39,7 +39,17 @@ final class FitFigures {
     }
     all.add("fit.figure.opening-angle", far, travel, 1);
     all.add("fit.figure.self-opens", figures.selfOpensFrom(), travel, 0);
+    all.add("fit.figure.self-opens-weak", figures.selfOpensFromWeak(), travel, 0);
     all.add("fit.figure.stays", figures.staysFrom(), travel, 0);
+    if (figures.staysPut() != null) {
+      all.add("fit.figure.stays-put", figures.staysPut(), NEWTON, 0);
+    }
+    if (figures.latchPush() > 0) {
+      all.add("fit.figure.latch-push", figures.latchPush(), NEWTON, 0);
+    }
+    if (figures.overCentre() != null) {
+      all.add("fit.figure.over-centre", figures.overCentre(), travel, 0);
+    }
     double hold = figures.closedHold();
     String nominal = hold < 0 ? "fit.figure.closed-push" : "fit.figure.closed-hold";
     all.add(nominal, Math.abs(hold), load, 1);

@@ -34,10 +34,19 @@ public final class FitText {
         && shown(blocker.needed(), unit, decimals).equals(shown(blocker.has(), unit, decimals))) {
       decimals++;
     }
+    if (Double.isNaN(blocker.has())) {
+      return wording.text(
+          "fit.blocker.never." + blocker.code().code(),
+          shown(blocker.needed(), unit, decimals(blocker.needed(), unit)));
+    }
     return wording.text(
         "fit.blocker." + blocker.code().code(),
         shown(blocker.needed(), unit, decimals),
         shown(blocker.has(), unit, decimals));
+  }
+
+  private static int decimals(double si, Unit unit) {
+    return unit == null ? 2 : Math.abs(unit.of(si) - Math.rint(unit.of(si))) > 0.05 ? 1 : 0;
   }
 
   /** What would have to be changed for a part to fit. */

@@ -134,7 +134,11 @@ class CautionsTest {
             0,
             0,
             4,
-            0);
+            0,
+            null,
+            null,
+            0,
+            null);
     return new Fit(PART, count, null, null, rod, figures, List.of(), null, 0, 0);
   }
 

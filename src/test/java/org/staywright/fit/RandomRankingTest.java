@@ -27,6 +27,7 @@ class RandomRankingTest {
   @Test
   void ranksAsThePlainAssessmentOfEveryPartDoes() {
     System.out.println("RandomRankingTest seed " + seed);
+    Set<Blocker.Code> missed = EnumSet.noneOf(Blocker.Code.class);
     Set<Rejection> seen = EnumSet.noneOf(Rejection.class);
     int fitting = 0;
     int near = 0;
@@ -53,10 +54,12 @@ class RandomRankingTest {
       int rejected = fast.rejected().values().stream().mapToInt(Integer::intValue).sum();
       assertEquals(fast.considered(), fast.fitsTotal() + fast.nearTotal() + rejected, where);
       fast.rejected().forEach((reason, count) -> note(seen, reason, count));
+      plain.near().forEach(each -> each.blockedBy().forEach(by -> missed.add(by.code())));
       fitting += fast.fitsTotal();
       near += fast.nearTotal();
     }
     assertTrue(fitting > 0 && near > 0, "the jobs are too hard to tell anything");
+    assertTrue(missed.size() >= 9, "only these were missed: " + missed);
     assertTrue(seen.size() >= 11, "only these rejections occurred: " + seen);
   }
 

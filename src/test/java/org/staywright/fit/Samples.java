@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
@@ -138,7 +139,8 @@ public final class Samples {
             5e-3,
             4e-3,
             plain.requirements().openStop(),
-            random.nextInt(4) == 0),
+            random.nextInt(4) == 0,
+            random.nextInt(3) == 0 ? randomBehaviour(random, mechanism) : Behaviour.ANY),
         new Job.Filters(
             Set.of(Family.GAS_SPRING),
             random.nextInt(5) == 0 ? Finish.STAINLESS : null,
@@ -165,6 +167,25 @@ public final class Samples {
     }
     StraightLift lift = (StraightLift) meant;
     return new StraightLift(masses, lift.end(), lift.direction(), lift.friction(), mounts);
+  }
+
+  /** One to three of the things that may be asked besides. */
+  private static Behaviour randomBehaviour(Random random, Mechanism mechanism) {
+    double way = mechanism.end() - mechanism.start();
+    Double[] asked = {
+      between(random, 20, 150),
+      between(random, 20, 150),
+      mechanism.start() + way * random.nextDouble(),
+      mechanism.start() + way * random.nextDouble() / 2,
+      mechanism.start() + way * (1 + random.nextDouble()) / 2,
+      random.nextBoolean() ? 0 : between(random, 0, 100),
+      mechanism.start() + way * random.nextDouble()
+    };
+    int kept = 1 + random.nextInt(3);
+    while (IntStream.range(0, asked.length).filter(i -> asked[i] != null).count() > kept) {
+      asked[random.nextInt(asked.length)] = null;
+    }
+    return new Behaviour(asked[0], asked[1], asked[2], asked[3], asked[4], asked[5], asked[6]);
   }
 
   /** Springs and end fittings at random; limits drawn so tight that every rejection occurs. */

@@ -12,13 +12,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.staywright.fit.Behaviour;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Seal;
 import org.staywright.part.Family;
 import org.staywright.part.FittingType;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
+import org.staywright.unit.Unit;
 
 class JobFormTest {
 
@@ -49,6 +52,47 @@ class JobFormTest {
     ObjectNode whole = JobForm.withDefaults(Jobs.lid());
     assertEquals(whole.put("name", ""), least);
     assertEquals(whole, JobForm.withDefaults(whole), "normalising twice changes nothing");
+  }
+
+  @Test
+  void readsWhatElseIsAskedInSi() {
+    ObjectNode lid = Jobs.lid();
+    lid.withObject("/requirements")
+        .put("maxHandOpenN", 80)
+        .put("risesFromDeg", 30)
+        .put("staysPutFromDeg", 10)
+        .put("staysPutToDeg", 20)
+        .put("maxLatchPushN", 0)
+        .put("overCentreByDeg", 15);
+    lid.withObject("/load").put("sealMomentNm", -4).put("sealAngleDeg", 3);
+    Job job = JobForm.read(lid);
+    assertEquals(80, job.requirements().handOpenLimit());
+    assertEquals(50, job.requirements().handCloseLimit());
+    assertEquals(
+        new Behaviour(
+            80.0,
+            null,
+            Unit.DEGREE.si(30),
+            Unit.DEGREE.si(10),
+            Unit.DEGREE.si(20),
+            0.0,
+            Unit.DEGREE.si(15)),
+        job.requirements().behaviour());
+    assertEquals(new Seal(-4, Unit.DEGREE.si(3)), ((HingedFlap) job.mechanism()).seal());
+  }
+
+  @Test
+  void whatMakesNoSenseForALoadIsAFault() {
+    ObjectNode lid = Jobs.lid();
+    lid.withObject("/requirements")
+        .put("risesFromMm", 30)
+        .put("staysPutFromDeg", 30)
+        .put("staysPutToDeg", 20);
+    assertEquals(
+        Map.of(
+            "#/requirements/risesFromMm", "not-with-this-load",
+            "#/requirements/staysPutFromDeg", "out-of-order"),
+        codes(lid));
   }
 
   @Test

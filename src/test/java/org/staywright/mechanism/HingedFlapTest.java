@@ -169,6 +169,32 @@ class HingedFlapTest {
     assertEquals("handle", held.faults().get(0).where());
   }
 
+  @Test
+  void aSealActsFullyWhenShutAndHalfAsMuchHalfWayToWhereItLetsGo() {
+    HingedFlap plain = new Flap(0, 10, at(0.5, 0), 1, 1.2, 0, at(0.1, -0.2), at(0.3, 0)).made();
+    HingedFlap sealed =
+        new HingedFlap(
+            plain.masses(),
+            plain.centreOfMass(),
+            plain.handle(),
+            1,
+            1.2,
+            0,
+            0,
+            plain.mounts(),
+            null,
+            new Seal(8, 0.2));
+    Travel without = plain.travel(1.2);
+    Travel with = sealed.travel(1.2);
+    // 61 samples over 1.2 rad: one each 0.02 rad.
+    double[] taken = {8, 7.2, 6.4, 5.6, 4.8, 4, 3.2, 2.4, 1.6, 0.8, 0, 0, 0};
+    for (int i = 0; i < taken.length; i++) {
+      assertEquals(without.load()[i] - taken[i], with.load()[i], 1e-9);
+      assertEquals(without.heavy()[i] - taken[i], with.heavy()[i], 1e-9);
+      assertEquals(without.light()[i] - taken[i], with.light()[i], 1e-9);
+    }
+  }
+
   private static List<String> codes(Point frame, Point moving, int sense, double end) {
     HingedFlap flap = new Flap(0, 10, at(0.5, 0), sense, end, 0, frame, moving).made();
     return flap.faults().stream().map(Fault::code).toList();

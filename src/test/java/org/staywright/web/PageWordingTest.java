@@ -63,12 +63,13 @@ class PageWordingTest {
       }
       if (path.startsWith("/mounts") || path.equals("/springCounts")) {
         keys.addAll(List.of(key + ".more", key + ".less"));
-      } else if (path.equals("/requirements/maxHandForceN")) {
+      } else if (path.matches("/requirements/(max|rises).*")) {
         keys.add(key + ".more");
       } else if (!path.startsWith("/fittings")) {
         keys.add(key + ".less");
       }
     }
+    keys.addAll(List.of("fit.blocker.never.rises", "fit.blocker.never.over-centre"));
     codes("fit.rank-by.", RankBy.values(), keys);
     codes("page.option.", Job.OpenStop.values(), keys);
     codes("page.option.", Mounts.RodEnd.values(), keys);

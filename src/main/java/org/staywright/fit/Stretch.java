@@ -1,0 +1,32 @@
+package org.staywright.fit;
+
+import org.staywright.mechanism.Travel;
+
+/**
+ * Samples of a travel that cover a stretch of it, the sample before it and the one after included.
+ *
+ * @param first sample
+ * @param last sample
+ */
+record Stretch(int first, int last) {
+
+  /**
+   * @param from null for the start of the travel
+   * @param to null for its end
+   */
+  static Stretch of(Travel travel, Double from, Double to) {
+    int first = 0;
+    int last = travel.last();
+    while (from != null && first < travel.last() && travel.q()[first + 1] <= from) {
+      first++;
+    }
+    while (to != null && last > first && travel.q()[last - 1] >= to) {
+      last--;
+    }
+    return new Stretch(first, last);
+  }
+
+  boolean holds(int sample) {
+    return first <= sample && sample <= last;
+  }
+}
