@@ -1,5 +1,11 @@
 package org.staywright.fit;
 
+import static org.staywright.unit.Unit.BAR;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +15,7 @@ import org.staywright.mechanism.Travel;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
+import org.staywright.unit.Unit;
 
 /**
  * One candidate, part × count, judged plainly and exactly: the equation of state at every sample.
@@ -16,8 +23,13 @@ import org.staywright.part.Range;
  *
  * @param rejection why it is out, null where it is not
  * @param fit what it does, null where it is out
+ * @param shortfall by how much it is out, null where it is not or that cannot be counted
  */
-public record Assessment(Rejection rejection, Fit fit) {
+public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
+
+  Assessment(Rejection rejection, Fit fit) {
+    this(rejection, fit, null);
+  }
 
   /** Least ratio of buckling load to fast force: the same that a row of our range must keep. */
   public static final double LEAST_BUCKLING_FACTOR = 3;
@@ -27,6 +39,10 @@ public record Assessment(Rejection rejection, Fit fit) {
 
   private static Assessment out(Rejection rejection) {
     return new Assessment(rejection, null);
+  }
+
+  private static Assessment out(Rejection rejection, double needed, double has, Unit unit) {
+    return new Assessment(rejection, null, new Shortfall(needed, has, unit));
   }
 
   /** Judges a part of a range, with the end fittings that suit it best. */
@@ -40,7 +56,9 @@ public record Assessment(Rejection rejection, Fit fit) {
     }
     Optional<Rejection> early = early(job, part, count);
     if (early.isPresent()) {
-      return out(early.get());
+      return early.get() == Rejection.STOCK
+          ? out(Rejection.STOCK, count, part.offer().stock(), null)
+          : out(early.get());
     }
     List<Fitting> rods = FittingChoice.of(range.fittings(), job.rodEnd(), part.ends().rod());
     List<Fitting> tubes = FittingChoice.of(range.fittings(), job.tubeEnd(), part.ends().tube());
@@ -177,21 +195,42 @@ public record Assessment(Rejection rejection, Fit fit) {
       return Math.max(figures.peakMountLoad(), figures.stopLoad()) > fitting.rating();
     }
 
+    private Assessment early(Job job) {
+      double fittings = rod.lengthToCentre() + tube.lengthToCentre();
+      double compressed = part.spring().compressedLength() + fittings;
+      double extended = part.spring().extendedLength() + fittings;
+      Job.Requirements asked = job.requirements();
+      Travel travel = path.travel();
+      return switch (early) {
+        case TOO_LONG_CLOSED ->
+            out(early, travel.shortest() - asked.compressedReserve(), compressed, MILLIMETRE);
+        case TOO_SHORT_OPEN ->
+            asked.openStop() == Job.OpenStop.FLAP_STOP
+                ? out(early, travel.longest() + asked.extendedReserve(), extended, MILLIMETRE)
+                : out(early);
+        case AGEING -> out(early, LEAST_GAS, Load.gasLeft(job.conditions(), part.wear()), PERCENT);
+        default -> out(early);
+      };
+    }
+
     Assessment judged(Job job) {
       if (early != null) {
-        return out(early);
+        return early(job);
       }
       if (figures.peakPressure() > part.limits().pressure()) {
-        return out(Rejection.PRESSURE);
+        return out(Rejection.PRESSURE, part.limits().pressure(), figures.peakPressure(), BAR);
       }
       if (figures.bucklingFactor() < LEAST_BUCKLING_FACTOR) {
-        return out(Rejection.BUCKLING);
+        return out(Rejection.BUCKLING, LEAST_BUCKLING_FACTOR, figures.bucklingFactor(), null);
       }
       if (overloads(rod) || overloads(tube)) {
-        return out(Rejection.FITTING_LOAD);
+        double load = Math.max(figures.peakMountLoad(), figures.stopLoad());
+        double rating = Math.min(rod.rating(), tube.rating());
+        return out(Rejection.FITTING_LOAD, rating, load, NEWTON);
       }
       if (failsRod() || failsTube()) {
-        return out(Rejection.SWING);
+        double swing = Math.min(rod.swing(), tube.swing());
+        return out(Rejection.SWING, swing, figures.swing(), DEGREE);
       }
       List<Blocker> blockers = new ArrayList<>(Requirement.missed(job, figures));
       if (path.blocker() != null) {

@@ -22,6 +22,7 @@ import org.staywright.part.FittingType;
  * @param filters on the range
  * @param rankBy order of what fits
  * @param limit most rows returned of each list
+ * @param weights of the balanced order
  */
 public record Job(
     String name,
@@ -33,7 +34,8 @@ public record Job(
     Requirements requirements,
     Filters filters,
     RankBy rankBy,
-    int limit) {
+    int limit,
+    Weights weights) {
 
   public Job {
     springCounts = List.copyOf(springCounts);
@@ -42,6 +44,32 @@ public record Job(
   /** Numbers of springs that are judged: under a seat stands one column. */
   public List<Integer> counts() {
     return mechanism instanceof SeatColumn ? List.of(1) : springCounts;
+  }
+
+  /** With the usual weights. */
+  public Job(
+      String name,
+      Mechanism mechanism,
+      List<Integer> springCounts,
+      FittingWish rodEnd,
+      FittingWish tubeEnd,
+      Conditions conditions,
+      Requirements requirements,
+      Filters filters,
+      RankBy rankBy,
+      int limit) {
+    this(
+        name,
+        mechanism,
+        springCounts,
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        filters,
+        rankBy,
+        limit,
+        Weights.BALANCED);
   }
 
   /** The same job with other wishes for the end fittings. */
@@ -56,7 +84,8 @@ public record Job(
         requirements,
         filters,
         rankBy,
-        limit);
+        limit,
+        weights);
   }
 
   /** The same job for a number of springs that the shelf holds. */
@@ -71,7 +100,8 @@ public record Job(
         requirements,
         new Filters(filters.families(), filters.finish(), true),
         rankBy,
-        most);
+        most,
+        weights);
   }
 
   /**

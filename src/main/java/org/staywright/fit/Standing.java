@@ -40,7 +40,7 @@ final class Standing {
             ? 0
             : Math.min(1, cheapest / candidate.setPrice().doubleValue());
     double supply = 1 / (1 + candidate.days() / WEEK_DAYS);
-    Weights weights = Weights.BALANCED;
+    Weights weights = job.weights();
     return 100
         * (weights.effort() * effort
             + weights.margin() * margin

@@ -11,4 +11,10 @@ package org.staywright.fit;
 public record Weights(double effort, double margin, double price, double supply) {
 
   public static final Weights BALANCED = new Weights(0.45, 0.25, 0.15, 0.15);
+
+  /** Shares of any weights that are not all nothing. */
+  public static Weights of(double effort, double margin, double price, double supply) {
+    double all = effort + margin + price + supply;
+    return new Weights(effort / all, margin / all, price / all, supply / all);
+  }
 }

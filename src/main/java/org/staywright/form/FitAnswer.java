@@ -104,7 +104,7 @@ public final class FitAnswer {
               "cautions",
               new Many(Shape.of("caution", required("code", TEXT), required("message", TEXT)))));
 
-  private static final Shape BLOCKER =
+  static final Shape BLOCKER =
       Shape.of(
           "blocker",
           required("code", Choice.of(Blocker.Code.class)),

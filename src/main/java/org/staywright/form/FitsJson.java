@@ -62,14 +62,13 @@ public final class FitsJson {
     for (Rejection reason : Rejection.values()) {
       rejected.put(reason.code(), ranking.rejected().getOrDefault(reason, 0));
     }
-    json.set("weights", weights());
+    json.set("weights", weights(job.weights()));
     json.set("fits", form.list(ranking.fits()));
     json.set("near", form.list(ranking.near()));
     return json;
   }
 
-  private static ObjectNode weights() {
-    Weights weights = Weights.BALANCED;
+  private static ObjectNode weights(Weights weights) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("effort", JsonNumber.of(weights.effort()));
     json.set("margin", JsonNumber.of(weights.margin()));
@@ -110,7 +109,7 @@ public final class FitsJson {
     }
     if (!fit.fits()) {
       ArrayNode blockers = json.putArray("blockedBy");
-      fit.blockedBy().forEach(blocker -> blockers.add(blocker(blocker)));
+      fit.blockedBy().forEach(blocker -> blockers.add(blocker(mechanism, blocker)));
       json.set("clearedBy", rank > Clearing.ROWS ? null : cleared(fit));
     }
     return json;
@@ -192,7 +191,7 @@ public final class FitsJson {
         JsonNumber.of(figures.closedHoldStrong()));
   }
 
-  private ObjectNode blocker(Blocker blocker) {
+  static ObjectNode blocker(Mechanism mechanism, Blocker blocker) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     Unit unit = blocker.code().unit(mechanism.kind());
     json.put("code", blocker.code().code());

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.staywright.fit.Behaviour;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
+import org.staywright.fit.Weights;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -25,6 +26,9 @@ import org.staywright.unit.Refusal;
 
 /** A job from its JSON: every fault at once, or the job in SI. */
 public final class JobForm {
+
+  private static final List<String> WEIGHTS =
+      List.of("/weights/effort", "/weights/margin", "/weights/price", "/weights/supply");
 
   private final JobTree tree;
 
@@ -85,6 +89,9 @@ public final class JobForm {
     load.ifPresent(form -> senseless(form, faults));
     atMost("/requirements/staysPutFromDeg", "/requirements/staysPutToDeg", faults);
     atMost("/requirements/staysPutFromMm", "/requirements/staysPutToMm", faults);
+    if (WEIGHTS.stream().allMatch(at -> tree.number(at) == 0)) {
+      faults.add(tree.fault(WEIGHTS.get(0), "> 0", "no-weight"));
+    }
     atMost("/conditions/minC", "/conditions/nominalC", faults);
     atMost("/conditions/nominalC", "/conditions/maxC", faults);
     atMost("/load/lightestMassKg", "/load/massKg", faults);
@@ -137,7 +144,12 @@ public final class JobForm {
             tree.choice("/filters/finish", Finish.class),
             tree.flag("/filters/inStockOnly")),
         tree.choice("/rankBy", RankBy.class),
-        tree.root().at("/limit").intValue());
+        tree.root().at("/limit").intValue(),
+        Weights.of(
+            tree.number("/weights/effort"),
+            tree.number("/weights/margin"),
+            tree.number("/weights/price"),
+            tree.number("/weights/supply")));
   }
 
   private Behaviour behaviour() {

@@ -94,6 +94,15 @@ public final class JobShape {
           optional("finish", Choice.of(Finish.class)),
           withDefault("inStockOnly", new Flag(), false));
 
+  private static final Amount WEIGHT = new Amount(Bound.between(0, 100, ""));
+  private static final Shape WEIGHTS =
+      Shape.of(
+          "weights-asked",
+          withDefault("effort", WEIGHT, 0.45),
+          withDefault("margin", WEIGHT, 0.25),
+          withDefault("price", WEIGHT, 0.15),
+          withDefault("supply", WEIGHT, 0.15));
+
   /** A job as a client sends it. */
   public static final Shape JOB =
       Shape.of(
@@ -110,6 +119,7 @@ public final class JobShape {
           withDefaults("requirements", REQUIREMENTS),
           withDefaults("filters", FILTERS),
           withDefault("rankBy", Choice.of(RankBy.class), "balanced"),
+          withDefaults("weights", WEIGHTS),
           withDefault("limit", new Whole(1, 200), 20));
 
   private JobShape() {}

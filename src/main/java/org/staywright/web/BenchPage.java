@@ -13,9 +13,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.fit.Job;
+import org.staywright.fit.Why;
 import org.staywright.form.JobForm;
+import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 
@@ -112,6 +115,23 @@ public abstract class BenchPage {
       throw new NotFoundException();
     }
     return Templates.rows(bench, answer.ranking().near(), true);
+  }
+
+  /** Why a part is where it is in the ranking. */
+  @GET
+  @Path("why")
+  public TemplateInstance why(@Context UriInfo uri, @QueryParam("partNumber") String partNumber) {
+    JobQuery query = asked(uri);
+    Range range = stock.get();
+    String number = partNumber == null ? "" : partNumber.strip().toUpperCase(Locale.ROOT);
+    Optional<Part> part = range.part(number);
+    if (part.isEmpty()) {
+      return Templates.why(bench.path(), WhyView.unknown(query, number));
+    }
+    Job job = JobForm.read(query.tree());
+    Why why = Why.of(job, range, part.get());
+    return Templates.why(
+        bench.path(), WhyView.of(query, job, why, cleared(query, job), bench.wording()));
   }
 
   private Cleared cleared(JobQuery query, Job job) {

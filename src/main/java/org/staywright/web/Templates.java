@@ -48,6 +48,8 @@ final class Templates {
 
   static native TemplateInstance compare(CompareView compare);
 
+  static native TemplateInstance why(String path, WhyView why);
+
   static native TemplateInstance out(OutView out);
 
   static native TemplateInstance error(int status, String heading, String advice);

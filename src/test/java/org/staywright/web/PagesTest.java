@@ -205,6 +205,25 @@ class PagesTest {
   }
 
   @Test
+  void aPartIsAskedAboutByItsNumber() {
+    String number = PageForm.first(JobPagesTest.PICK, lid().get("/flap").asString()).substring(2);
+    lid()
+        .queryParam("partNumber", number.toLowerCase(java.util.Locale.ROOT))
+        .get("/flap/why")
+        .then()
+        .statusCode(200)
+        .body(containsString("1 × " + number))
+        .body(containsString("2 × " + number))
+        .body(containsString("no. 1 in this order"));
+    lid()
+        .queryParam("partNumber", "NOPE-<i>")
+        .get("/flap/why")
+        .then()
+        .statusCode(200)
+        .body(containsString("NOPE-&lt;I&gt;"));
+  }
+
+  @Test
   void rankingFollowsTheOrderAskedFor() {
     lid()
         .queryParam("rankBy", "lowest-cost")

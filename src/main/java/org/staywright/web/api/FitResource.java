@@ -18,6 +18,7 @@ import org.staywright.fit.InTime;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Spreads;
+import org.staywright.fit.Why;
 import org.staywright.form.ChanceRequest;
 import org.staywright.form.CurveJson;
 import org.staywright.form.CurveRequest;
@@ -26,6 +27,7 @@ import org.staywright.form.InTimeJson;
 import org.staywright.form.JobForm;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.MotionRequest;
+import org.staywright.form.WhyJson;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Part;
@@ -34,6 +36,7 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.wording.CautionText;
+import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
 /** The range judged for a job. */
@@ -114,6 +117,22 @@ public class FitResource {
       throw new Refusal(fault(asked, assessment.rejection().code(), "part-rejected"));
     }
     return assessment.fit();
+  }
+
+  /** Why a part is where it is in the ranking, in every number asked for. */
+  @POST
+  @Path("why")
+  public ObjectNode why(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    WhyJson.Request asked = WhyJson.read(Body.read(body));
+    Range range = current.get();
+    String number = asked.partNumber();
+    Part part =
+        range
+            .part(number)
+            .orElseThrow(() -> new Refusal(new Fault("#/partNumber", number, "", "no-such-part")));
+    FitText text = FitText.in(Wording.english().about(asked.job().mechanism().code()));
+    return WhyJson.of(asked.job(), Why.of(asked.job(), range, part), text::rejection);
   }
 
   private static Fault fault(CurveRequest asked, String bound, String code) {

@@ -16,6 +16,7 @@ import org.staywright.form.RangeAnswer;
 import org.staywright.form.ReplacementShape;
 import org.staywright.form.SearchShape;
 import org.staywright.form.Shape;
+import org.staywright.form.WhyJson;
 
 /**
  * One address with a method, as the OpenAPI document describes it.
@@ -63,6 +64,7 @@ record Route(
               AnswerShape.page(RangeAnswer.FITTING)),
           get("/fittings/{partNumber}", "fitting", null, RangeAnswer.FITTING),
           post("/fits", "rank", JobShape.JOB, 200, FitAnswer.FITS),
+          post("/fits/why", "fitWhy", WhyJson.REQUEST, 200, WhyJson.ANSWER),
           post("/fits/curve", "fitCurve", CurveRequest.SHAPE, 200, FitAnswer.HAND_CURVE),
           post(
               "/replacements",

@@ -18,10 +18,14 @@ import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
+import org.staywright.part.Column;
+import org.staywright.part.Family;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Stock;
@@ -110,6 +114,63 @@ class FitsTest {
       assertTrue(fits.contains(wanted), () -> wanted + " with " + change + " is not in " + fits);
     }
     assertTrue(cleared > 0, "nothing was cleared");
+  }
+
+  @Test
+  void weightsAreSharedOutReturnedAndDecideTheBalance() throws Exception {
+    ObjectNode lid = Jobs.lid();
+    lid.putObject("weights").put("effort", 0).put("margin", 0).put("price", 3).put("supply", 0);
+    JsonNode cheap = rank(lid);
+    assertEquals(1, cheap.at("/weights/price").doubleValue());
+    assertEquals(0, cheap.at("/weights/effort").doubleValue());
+    // With price alone the cheapest fit scores the whole hundred.
+    assertEquals(100, cheap.at("/fits/0/score").doubleValue(), 1e-9);
+    JsonNode cost = rank(((ObjectNode) lid.deepCopy()).put("rankBy", "lowest-cost"));
+    assertEquals(cost.at("/fits/0/partNumber"), cheap.at("/fits/0/partNumber"));
+    lid.withObject("/weights").put("price", 0);
+    post("/api/v1/fits", lid)
+        .statusCode(422)
+        .body("errors.pointer", is(List.of("#/weights/effort")))
+        .body("errors.code", is(List.of("no-weight")));
+  }
+
+  @Test
+  void whyTellsTheRankOfAFitAndTheReasonAgainstTheRest() throws Exception {
+    JsonNode third = rank(Jobs.lid()).at("/fits/2");
+    JsonNode why =
+        json(post("/api/v1/fits/why", why(third.get("partNumber").textValue())).statusCode(200));
+    assertEquals(2, why.get("counts").size());
+    for (JsonNode count : why.get("counts")) {
+      if (count.get("count").intValue() == third.get("count").intValue()) {
+        assertEquals("fits", count.get("verdict").textValue());
+        assertEquals(3, count.get("rank").intValue());
+      }
+    }
+    JsonNode tiny = json(post("/api/v1/fits/why", why(shortestGasSpring())).statusCode(200));
+    JsonNode rejection = tiny.at("/counts/0/rejection");
+    assertEquals("too-short-open", rejection.get("code").textValue());
+    assertEquals("mm", rejection.get("unit").textValue());
+    assertTrue(rejection.get("has").doubleValue() < rejection.get("needed").doubleValue());
+    post("/api/v1/fits/why", why("NO-SUCH"))
+        .statusCode(422)
+        .body("errors.pointer", is(List.of("#/partNumber")));
+  }
+
+  private String shortestGasSpring() {
+    Range range = current.get();
+    double[] extended = range.column(Column.EXTENDED_LENGTH);
+    return range.number(
+        IntStream.range(0, range.size())
+            .filter(row -> range.family(row) == Family.GAS_SPRING)
+            .boxed()
+            .min(Comparator.comparingDouble(row -> extended[row]))
+            .orElseThrow());
+  }
+
+  private static ObjectNode why(String partNumber) {
+    ObjectNode body = request(partNumber, 1);
+    body.remove("count");
+    return body;
   }
 
   @Test

@@ -1,0 +1,84 @@
+package org.staywright.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.fit.Assessment;
+import org.staywright.fit.Job;
+import org.staywright.fit.Shortfall;
+import org.staywright.fit.Why;
+import org.staywright.unit.Unit;
+import org.staywright.wording.FitText;
+import org.staywright.wording.Wording;
+
+/**
+ * Why a part is where it is, in words.
+ *
+ * @param partNumber asked about
+ * @param known whether the range has it
+ * @param counts one for each number of springs
+ * @param job it is for
+ * @param back address of its ranking
+ */
+public record WhyView(
+    String partNumber, boolean known, List<Count> counts, List<JobQuery.Pair> job, String back) {
+
+  /**
+   * @param count of springs
+   * @param kind how the verdict looks
+   * @param reasons in words
+   * @param address of all about it, "" where it is out
+   */
+  public record Count(int count, String kind, List<String> reasons, String address) {}
+
+  static WhyView unknown(JobQuery query, String partNumber) {
+    return new WhyView(partNumber, false, List.of(), query.pairs(), query.address());
+  }
+
+  static WhyView of(JobQuery query, Job job, Why why, Cleared cleared, Wording wording) {
+    List<Count> counts = new ArrayList<>();
+    for (Why.Count each : why.counts()) {
+      counts.add(count(query, job, why, each, cleared, wording));
+    }
+    return new WhyView(why.part().number(), true, counts, query.pairs(), query.address());
+  }
+
+  private static Count count(
+      JobQuery query, Job job, Why why, Why.Count each, Cleared cleared, Wording wording) {
+    FitText text = FitText.in(wording);
+    Assessment judged = each.assessment();
+    if (judged.rejection() != null) {
+      String reason = text.rejection(judged.rejection());
+      Shortfall by = judged.shortfall();
+      return new Count(
+          each.count(),
+          "none",
+          List.of(
+              by == null
+                  ? reason
+                  : wording.text(
+                      "page.why.by",
+                      reason,
+                      shown(by.has(), by, wording),
+                      shown(by.needed(), by, wording))),
+          "");
+    }
+    boolean fits = judged.fit().fits();
+    String rank = wording.number(each.rank(), 0);
+    List<String> reasons = new ArrayList<>();
+    reasons.add(wording.text(fits ? "page.why.fits" : "page.why.near", rank));
+    judged
+        .fit()
+        .blockedBy()
+        .forEach(by -> reasons.add(text.blocker(by, by.code().unit(job.mechanism().kind()))));
+    if (!fits) {
+      reasons.add(cleared.of(1, judged.fit()));
+    }
+    Pick pick = new Pick(each.count(), why.part().number(), !fits);
+    return new Count(each.count(), fits ? "fits" : "near", reasons, query.address(pick));
+  }
+
+  private static String shown(double si, Shortfall by, Wording wording) {
+    Unit unit = by.unit();
+    return unit == null ? wording.shortest(si, 2) : wording.quantity(si, unit, 1);
+  }
+}
