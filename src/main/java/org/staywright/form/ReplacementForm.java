@@ -53,6 +53,33 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
           "centresClosedMm", Gauge.CENTRES_CLOSED,
           "centresOpenMm", Gauge.CENTRES_OPEN);
 
+  /** Fields of the form by their dotted names. */
+  public static final Shape SHAPE = ReplacementShape.REPLACEMENT;
+
+  /**
+   * Of a form's fields; lengths may carry mm or in, and what hangs on an empty field is left out.
+   */
+  public static ReplacementForm typed(Map<String, List<String>> fields) {
+    Map<String, List<String>> values = LengthText.inMillimetres(fields);
+    values
+        .keySet()
+        .removeIf(name -> name.endsWith("Mm.plusMinus") && !values.containsKey(value(name)));
+    values
+        .keySet()
+        .removeIf(name -> name.endsWith("Mm.measured") && !values.containsKey(value(name)));
+    if (!values.containsKey("printedForce.value")) {
+      values.keySet().removeIf(name -> name.startsWith("printedForce."));
+    }
+    if (!values.containsKey("scaleReading.force")) {
+      values.keySet().removeIf(name -> name.startsWith("scaleReading."));
+    }
+    return read(new JsonText(FlatForm.tree(SHAPE, values), List.of()));
+  }
+
+  private static String value(String name) {
+    return name.substring(0, name.lastIndexOf('.')) + ".value";
+  }
+
   /** A refusal names every fault of the body. */
   public static ReplacementForm read(JsonText body) {
     List<Fault> faults = new ArrayList<>(body.repeated());

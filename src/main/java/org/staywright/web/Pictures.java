@@ -5,6 +5,7 @@ import java.util.List;
 import org.staywright.document.Drawing;
 import org.staywright.document.ForceChart;
 import org.staywright.document.HandForceChart;
+import org.staywright.document.MeasuringView;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SideView;
 import org.staywright.document.Sparkline;
@@ -24,6 +25,14 @@ final class Pictures {
 
   static RawString sideView(Job job, Fit fit, Wording wording) {
     return of(SideView.of(job, fit, wording));
+  }
+
+  static RawString whereToMeasure(Wording wording) {
+    return of(MeasuringView.spring(wording));
+  }
+
+  static RawString whereItHangs(Wording wording) {
+    return of(MeasuringView.places(wording));
   }
 
   static RawString forces(Part part, Wording wording) {

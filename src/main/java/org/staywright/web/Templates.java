@@ -52,5 +52,10 @@ final class Templates {
 
   static native TemplateInstance out(OutView out);
 
+  static native TemplateInstance replace(
+      ReplaceFields form, LabelView label, SwapView swap, RawString spring, RawString places);
+
+  static native TemplateInstance replaceList(ListView list, String pdf, String part);
+
   static native TemplateInstance error(int status, String heading, String advice);
 }

@@ -1,0 +1,213 @@
+package org.staywright.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.staywright.fit.replacement.LabelReading;
+import org.staywright.form.Field;
+import org.staywright.form.Kind;
+import org.staywright.form.ReplacementForm;
+import org.staywright.part.FittingType;
+import org.staywright.unit.Fault;
+import org.staywright.wording.Wording;
+
+/** The questions about an old spring, with what was typed and what is wrong with it. */
+public final class ReplaceFields {
+
+  private static final String LABEL = "label";
+
+  /** One question after the other; fields of each by their dotted names. */
+  private static final Map<String, List<String>> QUESTIONS = new LinkedHashMap<>();
+
+  static {
+    QUESTIONS.put("label", List.of(LABEL));
+    QUESTIONS.put("thickness", List.of("rodDiameterMm", "tubeDiameterMm"));
+    QUESTIONS.put(
+        "length",
+        List.of(
+            "extendedLengthMm",
+            "extendedLengthMm.measured",
+            "tubeLengthMm",
+            "exposedRodMm",
+            "strokeMm",
+            "compressedLengthMm",
+            "compressedLengthMm.measured"));
+    QUESTIONS.put("ends", List.of("rodEnd", "tubeEnd", "ballDiameterMm", "rodThread"));
+    QUESTIONS.put("place", List.of("centresClosedMm", "centresOpenMm", "handleTravelMm"));
+    QUESTIONS.put("force", List.of("printedForce.value", "printedForce.unit"));
+    QUESTIONS.put(
+        "scale",
+        List.of(
+            "scaleReading.force",
+            "scaleReading.unit",
+            "scaleReading.atCompressionMm",
+            "scaleReading.temperatureC",
+            "scaleReading.direction",
+            "madeIn"));
+    QUESTIONS.put("rest", List.of("springCount", "finish", "damping"));
+  }
+
+  /**
+   * @param name of it
+   * @param title in words
+   * @param hint how to go about it
+   * @param open whether its fields show at once
+   * @param measures sizes with their uncertainty
+   * @param choices one of several each
+   * @param fields all others
+   */
+  public record Question(
+      String name,
+      String title,
+      String hint,
+      boolean open,
+      List<Measure> measures,
+      List<Input> choices,
+      List<Input> fields) {}
+
+  /** A size and how far off it may be. */
+  public record Measure(Input size, Input off) {}
+
+  private final Map<String, List<String>> typed;
+  private final List<Fault> faults;
+  private final boolean all;
+  private final Wording wording;
+
+  ReplaceFields(Map<String, List<String>> typed, List<Fault> faults, boolean all, Wording wording) {
+    this.typed = typed;
+    this.faults = faults;
+    this.all = all;
+    this.wording = wording;
+  }
+
+  /** What of an address belongs to the questions. */
+  static Map<String, List<String>> known(Map<String, List<String>> query) {
+    Map<String, List<String>> known = JobQuery.known(ReplacementForm.SHAPE, query);
+    if (query.containsKey(LABEL)) {
+      known.put(LABEL, query.get(LABEL));
+    }
+    known.values().removeIf(texts -> texts.stream().allMatch(String::isBlank));
+    return known;
+  }
+
+  /** Null where there is none. */
+  static LabelReading label(Map<String, List<String>> typed) {
+    return typed.containsKey(LABEL) ? LabelReading.of(typed.get(LABEL).get(0)) : null;
+  }
+
+  /** With what the label says where nothing else was given for it. */
+  static Map<String, List<String>> readable(Map<String, List<String>> typed, LabelReading label) {
+    Map<String, List<String>> values = new LinkedHashMap<>(typed);
+    values.remove(LABEL);
+    if (label != null && label.force() != null && !values.containsKey("printedForce.value")) {
+      values.put("printedForce.value", List.of(label.force().toString()));
+      values.put("printedForce.unit", List.of("N"));
+    }
+    if (label != null && label.madeIn() != null) {
+      values.putIfAbsent("madeIn", List.of(label.madeIn()));
+    }
+    return values;
+  }
+
+  public boolean all() {
+    return all;
+  }
+
+  public List<Question> questions() {
+    List<Question> questions = new ArrayList<>();
+    QUESTIONS.forEach(
+        (name, fields) -> {
+          boolean open = all || questions.isEmpty();
+          questions.add(question(name, fields, open));
+        });
+    return questions;
+  }
+
+  private Question question(String name, List<String> fields, boolean open) {
+    List<Measure> measures = new ArrayList<>();
+    List<Input> choices = new ArrayList<>();
+    List<Input> others = new ArrayList<>();
+    for (String field : fields) {
+      boolean measured = ReplacementForm.SHAPE.field(field + ".plusMinus").isPresent();
+      if (measured) {
+        measures.add(new Measure(input(field + ".value"), input(field + ".plusMinus")));
+      } else {
+        Input input = input(field);
+        (input.options().isEmpty() ? others : choices).add(input);
+      }
+    }
+    return new Question(
+        name,
+        wording.text("replace.question." + name),
+        wording.text("replace.question." + name + ".about"),
+        open,
+        measures,
+        choices,
+        others);
+  }
+
+  /** What is wrong, a sentence each beside the field it is about. */
+  public List<Input> wrong() {
+    List<Input> wrong = new ArrayList<>();
+    for (Fault fault : faults) {
+      String name = name(fault);
+      String sentence = wording.fault(fault.at(label(name)));
+      String field =
+          ReplacementForm.SHAPE.field(name + ".value").isPresent() ? name + ".value" : name;
+      wrong.add(
+          new Input(field, label(name), List.of(), "", "text", sentence, List.of(), List.of()));
+    }
+    return wrong;
+  }
+
+  private static String name(Fault fault) {
+    return fault.where().replaceFirst("^#?/?", "").replace('/', '.');
+  }
+
+  private String label(String name) {
+    String plain = name.replaceFirst("\\.value$", "");
+    String key = "replace.field." + (plain.isEmpty() ? "anything" : plain);
+    return wording.knows(key) ? wording.text(key) : plain;
+  }
+
+  private Input input(String name) {
+    Field field = ReplacementForm.SHAPE.field(name).orElse(null);
+    String given = typed.getOrDefault(name, List.of("")).get(0);
+    boolean shown = given.isEmpty() && field != null && field.fallback() != null;
+    String value = shown ? field.fallback().asText() : given;
+    String fault =
+        faults.stream()
+            .filter(each -> name(each).equals(name) || (name(each) + ".value").equals(name))
+            .map(each -> wording.fault(each.at(label(name))))
+            .findFirst()
+            .orElse("");
+    boolean off = name.endsWith(".plusMinus");
+    String label =
+        off ? wording.text("replace.off", label(name.replace(".plusMinus", ""))) : label(name);
+    String unit = field != null && field.kind() instanceof Kind.Amount a ? a.bound().unit() : "";
+    return new Input(
+        name, label, List.of(value), unit, "text", fault, options(name, field, value), List.of());
+  }
+
+  private List<Input.Option> options(String name, Field field, String value) {
+    Map<String, String> words = new LinkedHashMap<>();
+    if (name.equals("rodEnd") || name.equals("tubeEnd")) {
+      words.put("", wording.text("replace.option.unknown"));
+      for (FittingType type : FittingType.values()) {
+        if (type.endsASpring()) {
+          words.put(type.code(), wording.text("part.fitting." + type.code()));
+        }
+      }
+    } else if (field != null && field.kind() instanceof Kind.Choice choice) {
+      if (field.fallback() == null) {
+        words.put("", wording.text("replace.option.unknown"));
+      }
+      String list = name.equals("finish") ? "part.finish." : "replace.option.";
+      choice.words().forEach(word -> words.put(word, wording.text(list + word)));
+    }
+    return words.entrySet().stream()
+        .map(e -> new Input.Option(e.getKey(), e.getValue(), e.getKey().equals(value)))
+        .toList();
+  }
+}
