@@ -3,6 +3,8 @@ package org.staywright.fit;
 import java.util.List;
 import java.util.Set;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Mounted;
+import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
@@ -70,6 +72,22 @@ public record Job(
         rankBy,
         limit,
         Weights.BALANCED);
+  }
+
+  /** The same job with the spring hung elsewhere; only for a mechanism that has mounts. */
+  public Job at(Mounts mounts) {
+    return new Job(
+        name,
+        ((Mounted) mechanism).at(mounts),
+        springCounts,
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        filters,
+        rankBy,
+        limit,
+        weights);
   }
 
   /** The same job with other wishes for the end fittings. */

@@ -24,7 +24,7 @@ final class Paths {
 
   Paths(Job job) {
     mechanism = job.mechanism();
-    window = mechanism.kind() == Mechanism.Kind.TURNS ? WINDOW_TURNING : WINDOW_SHIFTING;
+    window = window(mechanism);
     whole = new Path(mechanism.travel(mechanism.end()), null, null);
     if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
       lengths = null;
@@ -34,6 +34,11 @@ final class Paths {
     for (int i = 0; i <= STEPS; i++) {
       lengths[i] = mechanism.length(q(i));
     }
+  }
+
+  /** How far from the end of the travel a spring may stop it, rad or m. */
+  static double window(Mechanism mechanism) {
+    return mechanism.kind() == Mechanism.Kind.TURNS ? WINDOW_TURNING : WINDOW_SHIFTING;
   }
 
   /** One path for all springs: the flap stops itself. */

@@ -16,6 +16,18 @@ final class Sieve {
   /** Either a survivor or the first reason against it. */
   record Result(Rejection rejection, Survivor survivor) {}
 
+  /**
+   * What a row brings along wherever it is hung: its first end fittings and its lengths with them;
+   * or why it is out.
+   */
+  record Outfit(
+      Rejection rejection,
+      Fitting rod,
+      Fitting tube,
+      double shortest,
+      double longest,
+      double gasLeft) {}
+
   /** The end fittings that go with a pair of threads; null where there are none. */
   private record Pair(Fitting rod, Fitting tube) {}
 
@@ -50,34 +62,53 @@ final class Sieve {
   }
 
   Result sift(int row) {
-    if (!job.filters().families().contains(range.family(row))) {
-      return out(Rejection.FAMILY);
+    Outfit outfit = outfit(row);
+    if (outfit.rejection() != null) {
+      return out(outfit.rejection());
     }
-    if (job.filters().finish() != null && job.filters().finish() != range.finish(row)) {
-      return out(Rejection.FINISH);
-    }
-    if (job.conditions().coldest() < coldest[row] || job.conditions().hottest() > hottest[row]) {
-      return out(Rejection.TEMPERATURE);
-    }
-    Pair pair = pairs.computeIfAbsent(range.ends(row), this::pair);
-    if (pair.rod == null || pair.tube == null) {
-      return out(Rejection.FITTING);
-    }
-    // The same order of additions as in the assessment: the last digit decides at a bound.
-    double fittings = pair.rod.lengthToCentre() + pair.tube.lengthToCentre();
-    double shortest = compressed[row] + fittings;
-    double longest = extended[row] + fittings;
+    double longest = outfit.longest();
     Path path = paths.shared() ? paths.of(longest) : pathOf.computeIfAbsent(longest, paths::of);
-    Rejection misfit = path.misfit(job.requirements(), shortest, longest);
+    Rejection misfit = path.misfit(job.requirements(), outfit.shortest(), longest);
     if (misfit != null) {
       return out(misfit);
     }
-    double gasLeft = Load.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row]));
-    if (gasLeft < Assessment.LEAST_GAS) {
+    if (outfit.gasLeft() < Assessment.LEAST_GAS) {
       return out(Rejection.AGEING);
     }
     return new Result(
-        null, new Survivor(row, pair.rod, pair.tube, shortest, longest, gasLeft, path));
+        null,
+        new Survivor(
+            row, outfit.rod(), outfit.tube(), outfit.shortest(), longest, outfit.gasLeft(), path));
+  }
+
+  /** What can be told without any geometry. */
+  Outfit outfit(int row) {
+    if (!job.filters().families().contains(range.family(row))) {
+      return bare(Rejection.FAMILY);
+    }
+    if (job.filters().finish() != null && job.filters().finish() != range.finish(row)) {
+      return bare(Rejection.FINISH);
+    }
+    if (job.conditions().coldest() < coldest[row] || job.conditions().hottest() > hottest[row]) {
+      return bare(Rejection.TEMPERATURE);
+    }
+    Pair pair = pairs.computeIfAbsent(range.ends(row), this::pair);
+    if (pair.rod == null || pair.tube == null) {
+      return bare(Rejection.FITTING);
+    }
+    // The same order of additions as in the assessment: the last digit decides at a bound.
+    double fittings = pair.rod.lengthToCentre() + pair.tube.lengthToCentre();
+    return new Outfit(
+        null,
+        pair.rod,
+        pair.tube,
+        compressed[row] + fittings,
+        extended[row] + fittings,
+        Load.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row])));
+  }
+
+  private static Outfit bare(Rejection rejection) {
+    return new Outfit(rejection, null, null, 0, 0, 0);
   }
 
   private Pair pair(Part.Ends ends) {

@@ -120,6 +120,14 @@ public final class FitAnswer {
           required("to", new Anything()),
           required("unit", TEXT));
 
+  static final Shape FIT_SHAPE = shape("fit", FIT);
+
+  static final Shape NEAR_SHAPE =
+      shape(
+          "near-fit",
+          FIT,
+          List.of(required("blockedBy", new Many(BLOCKER)), optional("clearedBy", CHANGE)));
+
   public static final Shape FITS =
       shape(
           "fits",
@@ -132,16 +140,8 @@ public final class FitAnswer {
                       numbers(
                           Stream.of(Rejection.values()).map(Coded::code).toArray(String[]::new)))),
               required("weights", shape("weights", numbers("effort", "margin", "price", "supply"))),
-              required("fits", new Many(shape("fit", FIT))),
-              required(
-                  "near",
-                  new Many(
-                      shape(
-                          "near-fit",
-                          FIT,
-                          List.of(
-                              required("blockedBy", new Many(BLOCKER)),
-                              optional("clearedBy", CHANGE)))))));
+              required("fits", new Many(FIT_SHAPE)),
+              required("near", new Many(NEAR_SHAPE))));
 
   private FitAnswer() {}
 }

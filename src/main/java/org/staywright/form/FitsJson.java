@@ -85,6 +85,15 @@ public final class FitsJson {
     return list;
   }
 
+  /**
+   * One fit alone; what would clear a near one is not looked for.
+   *
+   * @param rank among others
+   */
+  static ObjectNode of(Job job, Fit fit, int rank, Function<Fit, List<Note>> cautions) {
+    return new FitsJson(job.mechanism(), cautions, null).fit(fit, rank);
+  }
+
   private ObjectNode fit(Fit fit, int rank) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("rank", rank);
@@ -110,7 +119,7 @@ public final class FitsJson {
     if (!fit.fits()) {
       ArrayNode blockers = json.putArray("blockedBy");
       fit.blockedBy().forEach(blocker -> blockers.add(blocker(mechanism, blocker)));
-      json.set("clearedBy", rank > Clearing.ROWS ? null : cleared(fit));
+      json.set("clearedBy", clearing == null || rank > Clearing.ROWS ? null : cleared(fit));
     }
     return json;
   }

@@ -58,17 +58,21 @@ public final class FlatForm {
   }
 
   private static JsonNode several(Kind kind, List<String> texts) {
-    if (kind instanceof Kind.Listing listing) {
+    if (kind instanceof Kind.Many many && many.of() instanceof Shape row) {
+      return FlatTable.rows(row, String.join("\n", texts), FlatForm::one);
+    }
+    Kind entry =
+        kind instanceof Kind.Listing listing
+            ? listing.of()
+            : kind instanceof Kind.Many many ? many.of() : null;
+    if (entry != null) {
       ArrayNode list = NODES.arrayNode();
       for (String text : texts) {
         for (String each : text.split("[,;\\s]+")) {
-          list.add(one(listing.of(), each));
+          list.add(one(entry, each));
         }
       }
       return list;
-    }
-    if (kind instanceof Kind.Many many && many.of() instanceof Shape row) {
-      return FlatTable.rows(row, String.join("\n", texts), FlatForm::one);
     }
     if (texts.size() > 1) {
       ArrayNode list = NODES.arrayNode();

@@ -22,7 +22,13 @@ public final class FlatTable {
     StringJoiner lines = new StringJoiner("\n");
     for (JsonNode row : list) {
       StringJoiner cells = new StringJoiner(",");
-      row.forEach(cell -> cells.add(cell.asText()));
+      for (JsonNode cell : row) {
+        if (cell.isArray()) {
+          cell.forEach(each -> cells.add(each.asText()));
+        } else {
+          cells.add(cell.asText());
+        }
+      }
       lines.add(cells.toString());
     }
     return lines.toString();
@@ -40,15 +46,28 @@ public final class FlatTable {
     for (Iterator<String> lines = text.lines().iterator(); lines.hasNext(); ) {
       String line = lines.next().strip();
       // Whatever is too much stays in the last cell, which will not be a number then.
-      String[] cells = line.split(BETWEEN, fields.size());
+      String[] cells = line.split(BETWEEN, fields.stream().mapToInt(FlatTable::cells).sum());
       if (line.isEmpty() || list.isEmpty() && cells[0].equals(fields.get(0).name())) {
         continue;
       }
       ObjectNode object = list.addObject();
-      for (int i = 0; i < cells.length; i++) {
-        object.set(fields.get(i).name(), cell.apply(fields.get(i).kind(), cells[i]));
+      int next = 0;
+      for (Field field : fields) {
+        if (field.kind() instanceof Kind.Many many) {
+          ArrayNode several = object.putArray(field.name());
+          for (int i = 0; i < cells(field) && next < cells.length; i++) {
+            several.add(cell.apply(many.of(), cells[next++]));
+          }
+        } else if (next < cells.length) {
+          object.set(field.name(), cell.apply(field.kind(), cells[next++]));
+        }
       }
     }
     return list;
+  }
+
+  /** A list in a line has as many cells as it may have entries. */
+  private static int cells(Field field) {
+    return field.kind() instanceof Kind.Many many ? many.most() : 1;
   }
 }

@@ -92,6 +92,10 @@ public final class JobForm {
     if (WEIGHTS.stream().allMatch(at -> tree.number(at) == 0)) {
       faults.add(tree.fault(WEIGHTS.get(0), "> 0", "no-weight"));
     }
+    if (tree.given("/zones") && load.map(form -> !form.mounted()).orElse(false)) {
+      faults.add(tree.fault("/zones", "", "no-mounts-here"));
+    }
+    faults.addAll(ZonesShape.faults(tree));
     atMost("/conditions/minC", "/conditions/nominalC", faults);
     atMost("/conditions/nominalC", "/conditions/maxC", faults);
     atMost("/load/lightestMassKg", "/load/massKg", faults);
@@ -105,6 +109,11 @@ public final class JobForm {
         faults.add(tree.fault(at, load.shape().name(), "not-with-this-load"));
       }
     }
+  }
+
+  /** The job of a document that has been checked already. */
+  static Job unchecked(JsonNode tree) {
+    return new JobForm(tree).job();
   }
 
   private void atMost(String lower, String upper, List<Fault> faults) {

@@ -20,7 +20,6 @@ import org.staywright.fit.RankBy;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Flag;
-import org.staywright.form.Kind.Later;
 import org.staywright.form.Kind.Listing;
 import org.staywright.form.Kind.Text;
 import org.staywright.form.Kind.Variants;
@@ -112,7 +111,7 @@ public final class JobShape {
               "load",
               new Variants("type", LoadForm.ALL.stream().map(LoadForm::shape).toList(), List.of())),
           optional("mounts", LoadShape.MOUNTS),
-          optional("zones", new Later()),
+          optional("zones", ZonesShape.ZONES),
           withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),
           withDefaults("fittings", FITTINGS),
           withDefaults("conditions", CONDITIONS),
@@ -133,6 +132,7 @@ public final class JobShape {
     load.senseless().forEach(requirements::remove);
     if (!load.mounted()) {
       fields.remove("mounts");
+      fields.remove("zones");
       requirements.remove("openStop");
     }
     fields.put(

@@ -76,12 +76,16 @@ record JobTree(JsonNode root) {
   }
 
   Mounts mounts() {
-    String rodEnd = text("/mounts/rodEndAt");
     return new Mounts(
         point("/mounts/frameMm"),
         point("/mounts/movingMm"),
         si("/mounts/lateralOffsetMm", MILLIMETRE),
-        rodEnd == null ? null : Mounts.RodEnd.valueOf(rodEnd.toUpperCase(Locale.ROOT)));
+        rodEnd("/mounts/rodEndAt"));
+  }
+
+  Mounts.RodEnd rodEnd(String at) {
+    String word = text(at);
+    return word == null ? null : Mounts.RodEnd.valueOf(word.toUpperCase(Locale.ROOT));
   }
 
   Fault fault(String at, String bound, String code) {

@@ -37,7 +37,7 @@ public record HingedFlap(
     Mounts mounts,
     Double ownInertia,
     Seal seal)
-    implements Rigid {
+    implements Rigid, Mounted {
 
   public static final String CODE = "hinged-flap";
 
@@ -128,6 +128,12 @@ public record HingedFlap(
   }
 
   @Override
+  public HingedFlap at(Mounts elsewhere) {
+    return new HingedFlap(
+        masses, centreOfMass, handle, sense, end, tilt, friction, elsewhere, ownInertia, seal);
+  }
+
+  @Override
   public double lateralOffset() {
     return mounts.lateralOffset();
   }
@@ -144,7 +150,8 @@ public record HingedFlap(
   }
 
   /** dL/dθ = (P − A)·(dP/dθ) / L with dP/dθ = σ(−P_y, P_x), so the P·P part drops out. */
-  private double lever(double q) {
+  @Override
+  public double lever(double q) {
     Point frame = mounts.frame();
     Point moving = mounts.moving().turned(sense * q);
     return sense * (frame.x() * moving.y() - frame.y() * moving.x()) / length(q);

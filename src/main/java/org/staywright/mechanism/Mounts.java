@@ -10,6 +10,11 @@ package org.staywright.mechanism;
  */
 public record Mounts(Point frame, Point moving, double lateralOffset, RodEnd rodEnd) {
 
+  /** Others like these. */
+  public Mounts with(Point otherFrame, Point otherMoving) {
+    return new Mounts(otherFrame, otherMoving, lateralOffset, rodEnd);
+  }
+
   /** Which mount carries the rod. */
   public enum RodEnd {
     FRAME,

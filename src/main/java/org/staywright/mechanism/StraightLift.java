@@ -20,7 +20,8 @@ import org.staywright.unit.Fault;
  * @param mounts of the spring, the moving one at the lowest position
  */
 public record StraightLift(
-    Masses masses, double end, double direction, double friction, Mounts mounts) implements Rigid {
+    Masses masses, double end, double direction, double friction, Mounts mounts)
+    implements Rigid, Mounted {
 
   public static final String CODE = "straight-lift";
 
@@ -66,7 +67,8 @@ public record StraightLift(
     return Math.hypot(apart(q).distance(), mounts.lateralOffset());
   }
 
-  private double lever(double q) {
+  @Override
+  public double lever(double q) {
     Point apart = apart(q);
     return (apart.x() * Math.cos(direction) + apart.y() * Math.sin(direction)) / length(q);
   }
@@ -92,6 +94,11 @@ public record StraightLift(
   @Override
   public OptionalDouble inertia() {
     return OptionalDouble.of(masses.nominal());
+  }
+
+  @Override
+  public StraightLift at(Mounts elsewhere) {
+    return new StraightLift(masses, end, direction, friction, elsewhere);
   }
 
   @Override

@@ -61,6 +61,44 @@ public record Travel(
         friction);
   }
 
+  /** The same travel with the spring hung elsewhere: the load asks nothing of the mounts. */
+  public Travel on(Mounted mechanism) {
+    double[] lengths = new double[q.length];
+    double[] levers = new double[q.length];
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (int i = 0; i < q.length; i++) {
+      lengths[i] = mechanism.length(q[i]);
+      levers[i] = mechanism.lever(q[i]);
+      least = Math.min(least, lengths[i]);
+      most = Math.max(most, lengths[i]);
+    }
+    return new Travel(q, lengths, least, most, levers, load, heavy, light, hand, friction);
+  }
+
+  /** The first of every so many samples: a coarser view, whose ends are the same if they divide. */
+  public Travel every(int step) {
+    double[] lengths = every(step, length);
+    DoubleSummaryStatistics extremes = Arrays.stream(lengths).summaryStatistics();
+    return new Travel(
+        every(step, q),
+        lengths,
+        extremes.getMin(),
+        extremes.getMax(),
+        every(step, lever),
+        every(step, load),
+        every(step, heavy),
+        every(step, light),
+        hand,
+        friction);
+  }
+
+  private static double[] every(int step, double[] all) {
+    return IntStream.range(0, (all.length - 1) / step + 1)
+        .mapToDouble(i -> all[i * step])
+        .toArray();
+  }
+
   public int last() {
     return q.length - 1;
   }

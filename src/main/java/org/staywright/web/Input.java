@@ -41,6 +41,11 @@ public record Input(
     return values.isEmpty() ? "" : values.get(0);
   }
 
+  /** Of two values the second; the only one of one. */
+  public String last() {
+    return values.isEmpty() ? "" : values.get(values.size() - 1);
+  }
+
   public boolean wrong() {
     return !fault.isEmpty();
   }

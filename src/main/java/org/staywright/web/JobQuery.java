@@ -59,6 +59,18 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
     return new JobQuery(bench, changed, saved);
   }
 
+  /** The same with other values. */
+  JobQuery with(String name, List<String> texts) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(values);
+    changed.put(name, List.copyOf(texts));
+    return new JobQuery(bench, changed, saved);
+  }
+
+  /** The zones of its mounts, for a form that does not show them. */
+  public List<Pair> zones() {
+    return pairs().stream().filter(pair -> pair.name().startsWith("zones.")).toList();
+  }
+
   /** What a shape knows; whatever else an address or a form carries is left out. */
   static Map<String, List<String>> known(Shape shape, Map<String, List<String>> parameters) {
     Map<String, List<String>> known = new LinkedHashMap<>();

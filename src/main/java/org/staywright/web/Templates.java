@@ -28,6 +28,14 @@ final class Templates {
   static native TemplateInstance fit(
       Bench bench, List<JobQuery.Pair> job, String back, FitView fit);
 
+  static native TemplateInstance mounts(
+      Bench bench,
+      FormFields form,
+      List<JobQuery.Pair> rest,
+      List<JobQuery.Pair> all,
+      String back,
+      MountsView found);
+
   static native TemplateInstance detail(Bench bench, FitView fit);
 
   static native TemplateInstance rows(Bench bench, List<FitRow> rows, boolean near);

@@ -3,6 +3,7 @@ package org.staywright.wording;
 import java.math.BigDecimal;
 import org.staywright.fit.Blocker;
 import org.staywright.fit.Change;
+import org.staywright.fit.Obstacle;
 import org.staywright.fit.Rejection;
 import org.staywright.unit.Unit;
 
@@ -21,6 +22,14 @@ public final class FitText {
 
   public String rejection(Rejection rejection) {
     return wording.text("fit.rejection." + rejection.code());
+  }
+
+  /** Why a search for mounts found no fit. */
+  public String obstacle(Obstacle obstacle) {
+    return wording.text(
+        "mounts.obstacle." + obstacle.code().code(),
+        wording.quantity(obstacle.needed(), Unit.MILLIMETRE, 0),
+        wording.quantity(obstacle.has(), Unit.MILLIMETRE, 0));
   }
 
   /**

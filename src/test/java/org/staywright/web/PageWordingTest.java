@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Blocker;
 import org.staywright.fit.Job;
+import org.staywright.fit.Obstacle;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Rejection;
 import org.staywright.form.ChoiceForm;
@@ -31,7 +32,8 @@ import org.staywright.part.Coded;
 /** The sentences of the pages: each that is asked for is there, and none lies idle. */
 class PageWordingTest {
 
-  private static final List<String> TOPICS = List.of("page", "fit", "saved", "order", "compare");
+  private static final List<String> TOPICS =
+      List.of("page", "fit", "saved", "order", "compare", "mounts");
 
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
@@ -70,6 +72,7 @@ class PageWordingTest {
       }
     }
     keys.addAll(List.of("fit.blocker.never.rises", "fit.blocker.never.over-centre"));
+    codes("mounts.obstacle.", Obstacle.Code.values(), keys);
     codes("fit.rank-by.", RankBy.values(), keys);
     codes("page.option.", Job.OpenStop.values(), keys);
     codes("page.option.", Mounts.RodEnd.values(), keys);

@@ -18,6 +18,8 @@ final class Allowed {
               FittingResource.class,
               FitResource.class,
               ReplacementResource.class,
+              MountsResource.class,
+              TaskResource.class,
               JobResource.class,
               PartsListResource.class,
               CommonListResource.class)

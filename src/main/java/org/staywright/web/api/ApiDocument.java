@@ -16,6 +16,7 @@ import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.staywright.form.AnswerShape;
 import org.staywright.form.Field;
+import org.staywright.form.FoundAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.Shape;
 import org.staywright.wording.Wording;
@@ -74,6 +75,11 @@ public final class ApiDocument implements OASFilter {
     if (route.guarded()) {
       operation.addParameter(parameter("If-Match", Parameter.In.HEADER, text()).required(true));
     }
+    if (route.answer() == FoundAnswer.FOUND) {
+      Schema async = text().addEnumeration(Prefer.ASYNC);
+      operation.addParameter(parameter(Prefer.HEADER, Parameter.In.HEADER, async));
+      operation.getResponses().addAPIResponse("202", accepted());
+    }
     if (route.body() != null) {
       operation.setRequestBody(
           OASFactory.createRequestBody()
@@ -91,6 +97,13 @@ public final class ApiDocument implements OASFilter {
                   .content(content(Problem.TYPE, reference(AnswerShape.PROBLEM))));
     }
     return operation;
+  }
+
+  private APIResponse accepted() {
+    return OASFactory.createAPIResponse()
+        .description(wording.text("api.status.202"))
+        .content(content("application/json", reference(FoundAnswer.TASK)))
+        .addHeader("Location", OASFactory.createHeader().schema(text()));
   }
 
   private APIResponse success(Route route) {

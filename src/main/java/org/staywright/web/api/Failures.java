@@ -10,6 +10,7 @@ import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.staywright.form.Unreadable;
 import org.staywright.job.Stale;
+import org.staywright.job.Tasks;
 import org.staywright.unit.Refusal;
 import org.staywright.wording.Wording;
 
@@ -47,6 +48,13 @@ public final class Failures {
   }
 
   @ServerExceptionMapper
+  Response busy(Tasks.Busy busy) {
+    Response problem = Problem.of(wording, 503).response();
+    problem.getHeaders().putSingle(HttpHeaders.RETRY_AFTER, "10");
+    return problem;
+  }
+
+  @ServerExceptionMapper
   Response stale(Stale stale) {
     return Problem.of(wording, 412).response();
   }
@@ -79,7 +87,7 @@ public final class Failures {
 
   private static int known(int status) {
     return switch (status) {
-      case 400, 404, 405, 406, 409, 412, 413, 415, 422, 428 -> status;
+      case 400, 404, 405, 406, 409, 412, 413, 415, 422, 428, 503 -> status;
       default -> status < 500 ? 400 : 500;
     };
   }

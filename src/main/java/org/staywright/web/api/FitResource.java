@@ -61,7 +61,7 @@ public class FitResource {
     return FitsJson.of(job, Ranking.of(range, job), fit -> cautions(job, fit), clearing);
   }
 
-  private static List<FitsJson.Note> cautions(Job job, Fit fit) {
+  static List<FitsJson.Note> cautions(Job job, Fit fit) {
     CautionText text = CautionText.in(Wording.english().about(job.mechanism().code()));
     return Cautions.of(job, fit).stream()
         .map(caution -> new FitsJson.Note(caution.code(), text.sentence(caution)))

@@ -6,12 +6,14 @@ import org.staywright.form.ChanceRequest;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitAnswer;
+import org.staywright.form.FoundAnswer;
 import org.staywright.form.InTimeAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
 import org.staywright.form.ListAnswer;
 import org.staywright.form.ListRequest;
 import org.staywright.form.MotionRequest;
+import org.staywright.form.MountsRequest;
 import org.staywright.form.RangeAnswer;
 import org.staywright.form.ReplacementShape;
 import org.staywright.form.SearchShape;
@@ -74,6 +76,19 @@ record Route(
               ReplacementShape.REPLACEMENTS),
           post("/fits/motion", "fitMotion", MotionRequest.SHAPE, 200, InTimeAnswer.MOTION),
           post("/fits/chance", "fitChance", ChanceRequest.SHAPE, 200, InTimeAnswer.CHANCE),
+          post("/mounts", "findMounts", MountsRequest.SHAPE, 200, FoundAnswer.FOUND),
+          get("/tasks/{id}", "task", null, FoundAnswer.TASK),
+          new Route(
+              "DELETE",
+              "/tasks/{id}",
+              "stopTask",
+              null,
+              null,
+              false,
+              204,
+              null,
+              null,
+              List.of(400, 404)),
           get("/jobs", "listJobs", SearchShape.PAGES, AnswerShape.page(JobAnswer.SAVED_JOB)),
           post("/jobs", "addJob", JobShape.JOB, 201, JobAnswer.SAVED_JOB),
           get("/jobs/{id}", "job", null, JobAnswer.SAVED_JOB),

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.form.AnswerShape;
 import org.staywright.form.Field;
 import org.staywright.form.FitAnswer;
+import org.staywright.form.FoundAnswer;
 import org.staywright.form.InTimeAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
@@ -158,6 +159,8 @@ class ApiDocumentTest {
     sent("/api/v1/fits/curve", request, FitAnswer.HAND_CURVE);
     sent("/api/v1/fits/motion", request, InTimeAnswer.MOTION);
     sent("/api/v1/fits/chance", request, InTimeAnswer.CHANCE);
+    JsonNode found = sent("/api/v1/mounts", MountsTest.LID, FoundAnswer.FOUND);
+    assertTrue(found.at("/arrangements").size() >= 3, found.toString());
     sent("/api/v1/jobs", Jobs.LID, JobAnswer.SAVED_JOB);
     for (String job : List.of(Jobs.LIFT, Jobs.PROFILE)) {
       JsonNode ranked = sent("/api/v1/fits", job, FitAnswer.FITS);

@@ -1,0 +1,57 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.staywright.fit.Found;
+import org.staywright.fit.MountSearch;
+import org.staywright.fit.Progress;
+import org.staywright.form.FoundJson;
+import org.staywright.form.MountsRequest;
+import org.staywright.job.Tasks;
+import org.staywright.part.Range;
+import org.staywright.stock.CurrentRange;
+import org.staywright.wording.FitText;
+import org.staywright.wording.Wording;
+
+/** Mounts and stock part found together. */
+@Path("/api/v1/mounts")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class MountsResource {
+
+  /** The same question gets the same answer. */
+  private static final long SEED = 1;
+
+  private final CurrentRange current;
+  private final Tasks tasks;
+
+  MountsResource(CurrentRange current, Tasks tasks) {
+    this.current = current;
+    this.tasks = tasks;
+  }
+
+  @POST
+  public Response find(byte[] body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+    Query.none(uri);
+    MountsRequest asked = MountsRequest.read(Body.read(body));
+    Range range = current.get();
+    return Prefer.async(prefer)
+        ? TaskResource.accepted(tasks.start(progress -> found(asked, range, progress)), uri)
+        : Response.ok(found(asked, range, Progress.UNSEEN)).build();
+  }
+
+  private static ObjectNode found(MountsRequest asked, Range range, Progress progress) {
+    Found found = MountSearch.of(range, asked.job(), asked.zones(), SEED, progress);
+    Wording wording = Wording.english().about(asked.job().mechanism().code());
+    String message =
+        found.obstacle() == null ? null : FitText.in(wording).obstacle(found.obstacle());
+    return FoundJson.of(asked.job(), found, FitResource::cautions, message);
+  }
+}

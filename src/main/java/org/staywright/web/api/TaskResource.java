@@ -1,0 +1,69 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.staywright.job.Task;
+import org.staywright.job.Tasks;
+
+/** Long work: how far it is, what came of it, and its stop. */
+@Path("/api/v1/tasks")
+@Produces(MediaType.APPLICATION_JSON)
+public class TaskResource {
+
+  private static final String UNKNOWN = "problem.no-task";
+
+  private final Tasks tasks;
+
+  TaskResource(Tasks tasks) {
+    this.tasks = tasks;
+  }
+
+  /** What a caller gets who would rather not wait. */
+  static Response accepted(Task task, UriInfo uri) {
+    return Response.accepted(json(task))
+        .location(uri.getBaseUriBuilder().path("api/v1/tasks").path(task.id()).build())
+        .header("Preference-Applied", Prefer.ASYNC)
+        .build();
+  }
+
+  @GET
+  @Path("{id}")
+  public ObjectNode task(@PathParam("id") String id, UriInfo uri) {
+    Query.none(uri);
+    return json(find(id));
+  }
+
+  @DELETE
+  @Path("{id}")
+  public void stop(@PathParam("id") String id, UriInfo uri) {
+    Query.none(uri);
+    find(id);
+    tasks.stop(id);
+  }
+
+  /** Work that a page has started has no answer in JSON, and is nobody else's. */
+  private Task find(String id) {
+    return tasks
+        .find(id)
+        .filter(task -> task.result() == null || task.result() instanceof JsonNode)
+        .orElseThrow(() -> new NotThere(UNKNOWN, id));
+  }
+
+  private static ObjectNode json(Task task) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("state", task.state().code());
+    json.put("done", task.done());
+    json.put("total", task.total());
+    json.set("result", (JsonNode) task.result());
+    return json;
+  }
+}

@@ -1,0 +1,113 @@
+package org.staywright.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.staywright.fit.Progress;
+
+class TasksTest {
+
+  /** A clock that is set. */
+  private static final class Set extends Clock {
+    private Instant now = Instant.parse("2026-11-25T12:00:00Z");
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+
+    @Override
+    public Instant instant() {
+      return now;
+    }
+  }
+
+  private final Set clock = new Set();
+  private final Tasks tasks = new Tasks(clock);
+
+  @AfterEach
+  void letGo() {
+    tasks.close();
+  }
+
+  @Test
+  void keepsWhatCameOfItForAWhile() throws Exception {
+    Task task = tasks.start(progress -> progress.goOn(3, 3) ? "made" : "");
+    await(task, Task.State.DONE);
+    assertEquals("made", task.result());
+    assertEquals(3, task.done());
+    clock.now = clock.now.plus(Tasks.KEPT).minusSeconds(1);
+    assertSame(task, tasks.find(task.id()).orElseThrow());
+    clock.now = clock.now.plus(Duration.ofSeconds(2));
+    assertTrue(tasks.find(task.id()).isEmpty());
+  }
+
+  @Test
+  void stopsWhatRunsAndWhatWaits() throws Exception {
+    Task running = tasks.start(this::untilStopped);
+    Task waiting = tasks.start(progress -> "never");
+    await(running, Task.State.RUNNING);
+    tasks.stop(waiting.id());
+    tasks.stop(running.id());
+    assertEquals(Task.State.STOPPED, running.state());
+    assertEquals(Task.State.STOPPED, waiting.state());
+    Task next = tasks.start(progress -> "after");
+    await(next, Task.State.DONE);
+  }
+
+  @Test
+  void aFailureIsOneTasksOwn() throws Exception {
+    Task failing =
+        tasks.start(
+            progress -> {
+              throw new IllegalStateException("meant to");
+            });
+    await(failing, Task.State.FAILED);
+    await(tasks.start(progress -> 1), Task.State.DONE);
+  }
+
+  @Test
+  void oneNameOneTask() {
+    Task first = tasks.start("same", this::untilStopped);
+    assertSame(first, tasks.start("same", progress -> "other"));
+    tasks.forget("same");
+    assertTrue(tasks.find("same").isEmpty());
+  }
+
+  @Test
+  void fewMayWait() {
+    for (int i = 0; i < Tasks.MOST_OPEN; i++) {
+      tasks.start(this::untilStopped);
+    }
+    assertThrows(Tasks.Busy.class, () -> tasks.start(progress -> 1));
+  }
+
+  private Object untilStopped(Progress progress) {
+    while (progress.goOn(1, 2)) {
+      Thread.onSpinWait();
+    }
+    throw new CancellationException();
+  }
+
+  private static void await(Task task, Task.State state) throws InterruptedException {
+    for (int i = 0; i < 1000 && task.state() != state; i++) {
+      Thread.sleep(5);
+    }
+    assertEquals(state, task.state());
+  }
+}

@@ -1,0 +1,122 @@
+package org.staywright.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Mounts found on a page, without script. */
+@QuarkusTest
+class MountsPageTest {
+
+  private static final String LID =
+      "load.type=hinged-flap&load.massKg=18&load.centreOfMassMm.x=410&load.centreOfMassMm.y=15"
+          + "&load.handleMm.x=800&load.handleMm.y=0&load.opens=counterclockwise"
+          + "&load.openingAngleDeg=80&mounts.frameMm.x=15&mounts.frameMm.y=-65"
+          + "&mounts.movingMm.x=360&mounts.movingMm.y=-11";
+
+  private static final String ZONES =
+      "&zones.frameMm.x=-50&zones.frameMm.x=150&zones.frameMm.y=-250&zones.frameMm.y=-50"
+          + "&zones.movingMm.x=200&zones.movingMm.x=400&zones.movingMm.y=-100"
+          + "&zones.movingMm.y=100";
+
+  @Test
+  void opensWithZonesAroundTheMountsOfTheBench() {
+    given().get("/flap?" + LID).then().body(containsString("formaction=\"/mounts\""));
+    given()
+        .get("/mounts?" + LID)
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"zones.frameMm.x\" value=\"-85\""))
+        .body(containsString("name=\"zones.frameMm.x\" value=\"115\""))
+        .body(containsString("name=\"load.massKg\" value=\"18\""));
+    given().get("/mounts").then().statusCode(200);
+  }
+
+  @Test
+  void comesAgainUntilThereAreCardsThatOpenTheBench() throws Exception {
+    String address = "/mounts/found?" + LID + ZONES;
+    String page = given().get(address).then().statusCode(200).extract().asString();
+    for (int i = 0; i < 600 && page.contains("http-equiv=\"refresh\""); i++) {
+      assertTrue(page.contains("<progress"), page);
+      Thread.sleep(50);
+      page = given().get(address).then().statusCode(200).extract().asString();
+    }
+    assertTrue(page.contains("class=\"arrangements\""), page);
+    int cards = page.split("Open with these mounts", -1).length - 1;
+    assertTrue(cards >= 3 && cards <= 8, "cards: " + cards);
+    Matcher link = Pattern.compile("href=\"(/flap\\?[^\"]*mounts[^\"]*)\"").matcher(page);
+    String bench = null;
+    while (link.find()) {
+      bench = link.group(1);
+    }
+    String opened =
+        given()
+            .urlEncodingEnabled(false)
+            .get(bench.replace("&amp;", "&"))
+            .then()
+            .statusCode(200)
+            .extract()
+            .asString();
+    assertTrue(opened.contains("class=\"verdict fits\""), bench);
+    assertTrue(opened.contains("name=\"zones.frameMm.x\" value=\"-50\""), "zones go along");
+  }
+
+  @Test
+  void keepOutsAreLinesOfText() {
+    given()
+        .get("/mounts?" + LID + ZONES + "&zones.keepOutMm=0,50,-100,-50%0A60 70 -90 -80")
+        .then()
+        .statusCode(200)
+        .body(containsString("0,50,-100,-50"));
+    given()
+        .get("/mounts/found?" + LID + ZONES + "&zones.keepOutMm=-60,160,-260,-40")
+        .then()
+        .statusCode(200)
+        .body(containsString("covers a whole zone"));
+  }
+
+  @Test
+  void faultsStandBesideTheirFields() {
+    given()
+        .get("/mounts/found?" + LID + ZONES.replace("zones.frameMm.x=-50", "zones.frameMm.x=500"))
+        .then()
+        .statusCode(200)
+        .body(containsString("Frame mount, x is 500"))
+        .body(not(containsString("http-equiv")));
+    given()
+        .get("/mounts/found?load.type=force-profile")
+        .then()
+        .statusCode(200)
+        .body(containsString("Choose a flap or a lift"));
+    given().get("/mounts/found").then().statusCode(200);
+  }
+
+  @Test
+  void saysWhatStandsInTheWay() throws Exception {
+    String address =
+        "/mounts/found?"
+            + LID
+            + ZONES.replace(
+                "zones.frameMm.x=-50&zones.frameMm.x=150",
+                "zones.frameMm.x=5000&zones.frameMm.x=5100");
+    String page = given().get(address).asString();
+    for (int i = 0; i < 200 && page.contains("http-equiv=\"refresh\""); i++) {
+      Thread.sleep(50);
+      page = given().get(address).asString();
+    }
+    assertTrue(page.contains("The mounts get too far apart"), page);
+  }
+
+  @Test
+  void stoppingNeedsATokenAndGoesBack() {
+    assertEquals(
+        400, given().formParam("load.type", "hinged-flap").post("/mounts/stop").statusCode());
+  }
+}
