@@ -5,6 +5,7 @@ import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.part.Part;
 import org.staywright.part.Price;
+import org.staywright.wording.LawText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -62,6 +63,9 @@ public final class Datasheet {
     }
     sheet.heading(wording.text("document.terms"));
     sheet.pairs(terms());
+    sheet.heading(wording.text("law.heading"));
+    sheet.statements(LawText.in(wording).pairs(part));
+    sheet.note(wording.text("law.note"));
     sheet.heading(wording.text("document.cautions"));
     sheet.remarks(Remarks.of(Cautions.of(part), wording));
   }

@@ -236,6 +236,13 @@ final class Sheet {
     add(table);
   }
 
+  /** What is spoken of, and sentences about it. */
+  void statements(List<String[]> pairs) {
+    PdfPTable table = table(32, 68);
+    pairs.forEach(pair -> pair(table, pair));
+    add(table);
+  }
+
   /** Numbered sentences. */
   void steps(List<String> steps) {
     PdfPTable table = table(4, 96);

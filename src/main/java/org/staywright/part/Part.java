@@ -2,6 +2,7 @@ package org.staywright.part;
 
 import java.util.List;
 import java.util.Optional;
+import org.staywright.spring.Damper;
 import org.staywright.spring.GasFilled;
 import org.staywright.spring.Spring;
 
@@ -88,6 +89,13 @@ public record Part(
   /** The gas in it, empty where something else pushes. */
   public Optional<GasFilled> gas() {
     return spring instanceof GasFilled filled ? Optional.of(filled) : Optional.empty();
+  }
+
+  /** The gas it holds under pressure, whether that drives it or only backs a damper's oil. */
+  public Optional<GasFilled> charge() {
+    return spring instanceof Damper damper
+        ? damper.reserve().map(GasFilled.class::cast)
+        : gas();
   }
 
   /** Stroke that oil damps at its end, 0 where none does, m. */

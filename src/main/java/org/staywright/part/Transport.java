@@ -5,9 +5,9 @@ import static org.staywright.unit.Unit.ATMOSPHERE;
 import org.staywright.spring.GasFilled;
 
 /**
- * What can be computed of the conditions under which ADR lets a gas spring travel as an ordinary
- * article. Information only: burst pressure, material, quality assurance and fire test are for the
- * supplier to declare, and local codes decide.
+ * What can be computed of the conditions under which ADR, and the texts of {@link TransportText},
+ * let a gas spring travel as an ordinary article. Information only: burst pressure, material,
+ * quality assurance and fire test are for the supplier to declare, and local codes decide.
  *
  * <p>Source: ADR 2023, 3.3.1, special provision 283 (figures in {@code shared/regulations.csv}).
  *
@@ -17,13 +17,13 @@ import org.staywright.spring.GasFilled;
 public record Transport(double gasSpace, double charge) {
 
   /** 1.6 L. */
-  static final double MOST_GAS_SPACE = 1.6e-3;
+  public static final double MOST_GAS_SPACE = 1.6e-3;
 
   /** 280 bar. */
-  static final double MOST_CHARGE = 280e5;
+  public static final double MOST_CHARGE = 280e5;
 
   /** 80 bar·L, in Pa·m³. */
-  static final double MOST_PRODUCT = 80 * 1e5 * 1e-3;
+  public static final double MOST_PRODUCT = 80 * 1e5 * 1e-3;
 
   /** Up to 0.5 L a burst pressure of four times the charge is asked for, above it five times. */
   static final double SMALL = 0.5e-3;

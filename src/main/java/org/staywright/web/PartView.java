@@ -7,6 +7,7 @@ import org.staywright.document.FamilyCharts;
 import org.staywright.document.FamilyFigures;
 import org.staywright.document.PartFigures;
 import org.staywright.part.Part;
+import org.staywright.wording.LawText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -25,6 +26,7 @@ import org.staywright.wording.Wording;
  * @param slow forces where the trade measures them
  * @param prices by quantity; none where none is known
  * @param supply terms, stock and lead time
+ * @param law how it stands under published texts
  * @param cautions it calls for
  */
 public record PartView(
@@ -40,6 +42,7 @@ public record PartView(
     List<Figure> slow,
     List<Figure> prices,
     List<Figure> supply,
+    List<Figure> law,
     List<CautionView> cautions) {
 
   /**
@@ -68,6 +71,7 @@ public record PartView(
         figures(new PartFigures(part, wording).forces()),
         Supply.prices(part.offer(), wording),
         Supply.terms(part.offer(), wording),
+        figures(LawText.in(wording).pairs(part)),
         CautionView.of(Cautions.of(part), wording));
   }
 

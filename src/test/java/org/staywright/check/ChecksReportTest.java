@@ -18,6 +18,7 @@ import org.staywright.gas.NitrogenChecks;
 import org.staywright.gas.ViscosityChecks;
 import org.staywright.mechanism.StaticsChecks;
 import org.staywright.motion.MotionChecks;
+import org.staywright.part.LawChecks;
 import org.staywright.part.StandardChecks;
 import org.staywright.spring.CoilChecks;
 import org.staywright.spring.LockChecks;
@@ -61,6 +62,7 @@ class ChecksReportTest {
     SUBJECTS.put("Loads on inclines", StaticsChecks.inclines());
     SUBJECTS.put("Preferred numbers", StandardChecks.preferredNumbers());
     SUBJECTS.put("Threads", StandardChecks.threads());
+    SUBJECTS.put("Pressure equipment and transport", LawChecks.all());
     SUBJECTS.put("Nitrogen: table", NitrogenChecks.table());
   }
 

@@ -1,0 +1,80 @@
+package org.staywright.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.part.Part;
+import org.staywright.part.PressureDirective;
+import org.staywright.part.Transport;
+import org.staywright.part.TransportText;
+import org.staywright.unit.Unit;
+
+/** How a part stands under published texts, in words; information only. */
+public final class LawText {
+
+  private final Wording wording;
+
+  private LawText(Wording wording) {
+    this.wording = wording;
+  }
+
+  public static LawText in(Wording wording) {
+    return new LawText(wording);
+  }
+
+  /** Text with its finding, a pair each. */
+  public List<String[]> pairs(Part part) {
+    List<String[]> pairs = new ArrayList<>();
+    PressureDirective.of(part)
+        .ifPresent(
+            directive ->
+                pairs.add(new String[] {wording.text("law.directive"), finding(directive)}));
+    part.charge()
+        .map(Transport::of)
+        .ifPresent(
+            transport -> {
+              for (TransportText text : TransportText.values()) {
+                String name = wording.text("law.transport." + text.code());
+                pairs.add(new String[] {name, finding(transport, text)});
+              }
+            });
+    if (pairs.isEmpty()) {
+      pairs.add(new String[] {wording.text("law.no-gas"), wording.text("law.no-gas.finding")});
+    }
+    return pairs;
+  }
+
+  private String finding(PressureDirective directive) {
+    return wording.text(
+        "law.directive." + directive.standing().code(),
+        wording.quantity(directive.pressure(), Unit.BAR, 0),
+        litres(directive.volume()),
+        product(directive.product()),
+        litres(PressureDirective.SMALL),
+        wording.quantity(PressureDirective.MOST_PRESSURE, Unit.BAR, 0),
+        product(PressureDirective.MOST_PRODUCT),
+        wording.quantity(PressureDirective.LEAST_PRESSURE, Unit.BAR, 1));
+  }
+
+  private String finding(Transport transport, TransportText text) {
+    String found = transport.withinFigures() ? "kept" : "passed";
+    return wording.text(
+        "law.transport." + (text.seen() ? "" : "same.") + found,
+        litres(transport.gasSpace()),
+        litres(Transport.MOST_GAS_SPACE),
+        wording.quantity(transport.charge(), Unit.BAR, 0),
+        wording.quantity(Transport.MOST_CHARGE, Unit.BAR, 0),
+        product(transport.product()),
+        product(Transport.MOST_PRODUCT),
+        wording.number(transport.burstFactor(), 0),
+        wording.quantity(transport.burstFactor() * transport.charge(), Unit.BAR, 0));
+  }
+
+  private String litres(double volume) {
+    return wording.shortest(Unit.LITRE.of(volume), 3) + "\u00a0" + Unit.LITRE.symbol();
+  }
+
+  private String product(double pressureByVolume) {
+    String bars = wording.shortest(Unit.LITRE.of(Unit.BAR.of(pressureByVolume)), 1);
+    return bars + "\u00a0" + Unit.BAR.symbol() + "·" + Unit.LITRE.symbol();
+  }
+}
