@@ -1,21 +1,24 @@
 package org.staywright.caution;
 
-import java.util.List;
 import java.util.Optional;
-import org.staywright.caution.Caution.Severity;
+import java.util.function.Predicate;
 import org.staywright.part.Part;
 
 /**
- * A caution that every charged spring calls for, whatever its figures.
+ * A caution that needs no figures, only a kind of part.
  *
- * @param code key of its sentence
- * @param severity how near the harm is
- * @param source standard, or common practice
+ * @param kind of part that calls for it
+ * @param caution itself
  */
-record Always(String code, Severity severity, String source) implements CautionRule {
+record Always(Predicate<Part> kind, Caution caution) implements CautionRule {
+
+  /** Whatever the part. */
+  static Always of(Caution caution) {
+    return new Always(part -> true, caution);
+  }
 
   @Override
   public Optional<Caution> of(Part part) {
-    return Optional.of(new Caution(code, severity, List.of(), source));
+    return Optional.of(caution).filter(any -> kind.test(part));
   }
 }

@@ -14,6 +14,9 @@ import org.staywright.unit.Unit;
  */
 public record Caution(String code, Severity severity, List<Figure> figures, String source) {
 
+  /** Source of a rule that no standard states. */
+  static final String COMMON_PRACTICE = "common practice, no source";
+
   /** How near the harm is. */
   public enum Severity implements Coded {
     DANGER,
@@ -23,12 +26,34 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
 
   /**
    * @param si value
-   * @param unit it is shown in
+   * @param unit it is shown in, null for a plain number
    * @param decimals it is shown with
    */
-  public record Figure(double si, Unit unit, int decimals) {}
+  public record Figure(double si, Unit unit, int decimals) {
+
+    static Figure of(double si, Unit unit) {
+      return new Figure(si, unit, 0);
+    }
+  }
 
   public Caution {
     figures = List.copyOf(figures);
+  }
+
+  static Caution danger(String code, Figure... figures) {
+    return new Caution(code, Severity.DANGER, List.of(figures), COMMON_PRACTICE);
+  }
+
+  static Caution warning(String code, Figure... figures) {
+    return new Caution(code, Severity.WARNING, List.of(figures), COMMON_PRACTICE);
+  }
+
+  static Caution note(String code, Figure... figures) {
+    return new Caution(code, Severity.NOTE, List.of(figures), COMMON_PRACTICE);
+  }
+
+  /** The same, stated by a standard. */
+  Caution by(String standard) {
+    return new Caution(code, severity, figures, standard);
   }
 }

@@ -1,6 +1,7 @@
 package org.staywright.caution;
 
 import java.util.Optional;
+import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.part.Part;
@@ -8,14 +9,18 @@ import org.staywright.part.Part;
 /** One thing that could hurt, and when to say so. */
 interface CautionRule {
 
-  /** Source of a rule that no standard states. */
-  String COMMON_PRACTICE = "common practice, no source";
+  /** What a part calls for wherever it is used; nothing, where only a job can tell. */
+  default Optional<Caution> of(Part part) {
+    return Optional.empty();
+  }
 
-  /** What a part calls for wherever it is used. */
-  Optional<Caution> of(Part part);
-
-  /** What it calls for in a job; the same, unless the job tells more. */
-  default Optional<Caution> of(Job job, Fit fit) {
+  /** What it calls for where a hand moves a load; the same, unless the job tells more. */
+  default Optional<Caution> of(Job job, Fit fit, Figures figures) {
     return of(fit.part());
+  }
+
+  /** What it calls for in a job; under a seat the same as anywhere, unless a rule knows more. */
+  default Optional<Caution> of(Job job, Fit fit) {
+    return fit.outcome() instanceof Figures figures ? of(job, fit, figures) : of(fit.part());
   }
 }

@@ -1,12 +1,9 @@
 package org.staywright.caution;
 
-import static org.staywright.caution.CautionRule.COMMON_PRACTICE;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.staywright.caution.Caution.Severity;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.part.Part;
@@ -17,18 +14,29 @@ public final class Cautions {
   private static final List<CautionRule> RULES =
       List.of(
           new ChargePressure(),
-          new Always("never-open", Severity.DANGER, COMMON_PRACTICE),
-          new Always("prop-first", Severity.DANGER, COMMON_PRACTICE),
+          new StoredEnergy(),
+          new Always(part -> part.charge().isPresent(), Caution.danger("never-open")),
+          new Always(part -> part.charge().isEmpty(), Caution.danger("no-heat")),
+          Always.of(Caution.danger("prop-first")),
           new SpringFails(),
+          new SecondHold(),
+          new LockIsNoGuard(),
+          new TwistWhenOneFails(),
           new RodDown(),
+          new EndDampingIdle(),
           new LatchPressure(),
-          new Always("pinch-points", Severity.WARNING, "ISO 13854, ISO 14120"),
+          new PullsTogether(),
+          new CrushGaps(),
           new TemperatureLimits(),
-          new Always("no-side-load", Severity.WARNING, COMMON_PRACTICE),
+          new NearCold(),
+          new NearHot(),
+          new NearPressure(),
+          new NearBuckling(),
+          new SideLoad(),
           new ReplaceTogether(),
-          new Always("sticking", Severity.NOTE, COMMON_PRACTICE),
-          new Always("disposal", Severity.NOTE, COMMON_PRACTICE),
-          new Always("local-codes", Severity.NOTE, COMMON_PRACTICE));
+          new Sticking(),
+          new Disposal(),
+          Always.of(Caution.note("local-codes")));
 
   private Cautions() {}
 

@@ -1,18 +1,16 @@
 package org.staywright.caution;
 
-import java.util.List;
 import java.util.Optional;
-import org.staywright.caution.Caution.Severity;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.part.Part;
 
-/** An old spring beside a new one pulls the flap askew. */
+/** An old spring beside a new one pulls the load askew. */
 final class ReplaceTogether implements CautionRule {
 
   @Override
   public Optional<Caution> of(Part part) {
-    return Optional.of(new Caution("replace-together", Severity.NOTE, List.of(), COMMON_PRACTICE));
+    return Optional.of(Caution.note("replace-together"));
   }
 
   @Override

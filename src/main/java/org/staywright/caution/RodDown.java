@@ -1,9 +1,8 @@
 package org.staywright.caution;
 
-import java.util.List;
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.mechanism.Mounts.RodEnd;
@@ -16,28 +15,24 @@ final class RodDown implements CautionRule {
 
   @Override
   public Optional<Caution> of(Part part) {
-    return wantsRodDown(part)
-        ? Optional.of(new Caution("rod-down", Severity.NOTE, List.of(), COMMON_PRACTICE))
+    return part.mounting() == Mounting.ROD_DOWN
+        ? Optional.of(Caution.note("rod-down"))
         : Optional.empty();
   }
 
   @Override
-  public Optional<Caution> of(Job job, Fit fit) {
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     double closed = rodAboveLevel(job, fit, 0);
-    double open = rodAboveLevel(job, fit, fit.figures().openingAngle());
-    if (!wantsRodDown(fit.part()) || closed <= 0 && open <= 0) {
-      return of(fit.part());
-    }
-    return Optional.of(
-        new Caution(
-            "rod-up",
-            Severity.WARNING,
-            List.of(new Figure(closed, Unit.DEGREE, 0), new Figure(open, Unit.DEGREE, 0)),
-            COMMON_PRACTICE));
-  }
-
-  private static boolean wantsRodDown(Part part) {
-    return part.mounting() == Mounting.ROD_DOWN;
+    double open = rodAboveLevel(job, fit, figures.openingAngle());
+    return of(fit.part())
+        .map(
+            down ->
+                closed <= 0 && open <= 0
+                    ? down
+                    : Caution.warning(
+                        "rod-up",
+                        Figure.of(closed, Unit.DEGREE),
+                        Figure.of(open, Unit.DEGREE)));
   }
 
   /** Slope from the tube's mount up to the rod's, rad; negative where the rod hangs down. */

@@ -1,24 +1,20 @@
 package org.staywright.caution;
 
-import java.util.List;
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.caution.Caution.Severity;
 import org.staywright.part.Part;
 import org.staywright.unit.Unit;
 
-/** Outside its limits a seal leaks or hardens, and heat raises the pressure. */
+/** Outside its limits a seal leaks or hardens, a coil creeps, and heat raises a gas's pressure. */
 final class TemperatureLimits implements CautionRule {
 
   @Override
   public Optional<Caution> of(Part part) {
+    String code = part.charge().isPresent() ? "temperature-limits" : "temperature-limits-dry";
     return Optional.of(
-        new Caution(
-            "temperature-limits",
-            Severity.WARNING,
-            List.of(
-                new Figure(part.limits().coldest(), Unit.CELSIUS, 0),
-                new Figure(part.limits().hottest(), Unit.CELSIUS, 0)),
-            COMMON_PRACTICE));
+        Caution.warning(
+            code,
+            Figure.of(part.limits().coldest(), Unit.CELSIUS),
+            Figure.of(part.limits().hottest(), Unit.CELSIUS)));
   }
 }

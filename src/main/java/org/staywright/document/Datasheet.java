@@ -67,7 +67,7 @@ public final class Datasheet {
     sheet.statements(LawText.in(wording).pairs(part));
     sheet.note(wording.text("law.note"));
     sheet.heading(wording.text("document.cautions"));
-    sheet.remarks(Remarks.of(Cautions.of(part), wording));
+    sheet.remarks(Remarks.of(Cautions.of(part), wording.about(part.family().code())));
   }
 
   /** What only its family has, and what it must bear. */

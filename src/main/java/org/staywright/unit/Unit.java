@@ -17,6 +17,7 @@ public enum Unit {
   POUND_FORCE("lbf", 4.4482216152605),
   KILOGRAM_FORCE("kgf", 9.80665),
   NEWTON_METRE("N·m", 1),
+  JOULE("J", 1),
   POUND_FORCE_INCH("lbf·in", 4.4482216152605 * 0.0254),
   KILOGRAM("kg", 1),
   POUND("lb", 0.45359237),

@@ -72,7 +72,7 @@ public record PartView(
         Supply.prices(part.offer(), wording),
         Supply.terms(part.offer(), wording),
         figures(LawText.in(wording).pairs(part)),
-        CautionView.of(Cautions.of(part), wording));
+        CautionView.of(Cautions.of(part), wording.about(part.family().code())));
   }
 
   private static List<Figure> figures(List<String[]> pairs) {

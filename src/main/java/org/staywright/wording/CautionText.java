@@ -19,10 +19,14 @@ public final class CautionText {
   /** The sentence, its figures filled in. */
   public String sentence(Caution caution) {
     Object[] figures =
-        caution.figures().stream()
-            .map(figure -> wording.quantity(figure.si(), figure.unit(), figure.decimals()))
-            .toArray();
+        caution.figures().stream().map(this::shown).toArray();
     return wording.text("caution." + caution.code(), figures);
+  }
+
+  private String shown(Caution.Figure figure) {
+    return figure.unit() == null
+        ? wording.number(figure.si(), figure.decimals())
+        : wording.quantity(figure.si(), figure.unit(), figure.decimals());
   }
 
   /** "Danger", "Warning", "Note". */

@@ -62,8 +62,9 @@ class OrderDocumentsTest {
     String text = Printed.text(JobSheet.pdf(LID, LIST, ENGLISH));
     List<Caution> cautions = Cautions.of(LID.job(), LID.fit());
     assertTrue(cautions.size() >= 10, cautions.toString());
+    CautionText words = CautionText.in(ENGLISH.about(LID.job().mechanism().code()));
     for (Caution caution : cautions) {
-      assertTrue(text.contains(Printed.spaced(CautionText.in(ENGLISH).sentence(caution))), text);
+      assertTrue(text.contains(Printed.spaced(words.sentence(caution))), text);
     }
   }
 

@@ -1,0 +1,28 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.part.Part;
+import org.staywright.unit.Unit;
+
+/** Whatever moves can pinch; what shuts by itself pinches by itself, with so much at the hand. */
+final class CrushGaps implements CautionRule {
+
+  private static final String STANDARDS = "ISO 13854, ISO 14120";
+
+  @Override
+  public Optional<Caution> of(Part part) {
+    return Optional.of(Caution.warning("pinch-points").by(STANDARDS));
+  }
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
+    double shuts = figures.closedHold() / job.mechanism().travel(figures.openingAngle()).hand();
+    return shuts > 0
+        ? Optional.of(Caution.warning("shuts", Figure.of(shuts, Unit.NEWTON)).by(STANDARDS))
+        : of(fit.part());
+  }
+}

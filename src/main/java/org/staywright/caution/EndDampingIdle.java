@@ -1,0 +1,32 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.unit.Unit;
+
+/**
+ * Oil damps only the last of the stroke: where the load meets its stop before the rod gets there,
+ * nothing slows it, and with half of the zone unused only little does.
+ */
+final class EndDampingIdle implements CautionRule {
+
+  /** Our choice, no source. */
+  private static final double LITTLE = 0.5;
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
+    double zone = fit.part().endZone();
+    double unused = figures.extended() - figures.lengthOpen();
+    if (zone == 0 || unused < LITTLE * zone) {
+      return Optional.empty();
+    }
+    Figure of = Figure.of(zone, Unit.MILLIMETRE);
+    return Optional.of(
+        unused < zone
+            ? Caution.note("end-damping-short", Figure.of(zone - unused, Unit.MILLIMETRE), of)
+            : Caution.warning("end-damping-idle", Figure.of(unused, Unit.MILLIMETRE), of));
+  }
+}

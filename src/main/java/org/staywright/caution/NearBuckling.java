@@ -1,0 +1,32 @@
+package org.staywright.caution;
+
+import static org.staywright.fit.Assessment.LEAST_BUCKLING_FACTOR;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.SeatFigures;
+
+/** The rod is not far from the load at which it would buckle: it must be loaded straight. */
+final class NearBuckling implements CautionRule {
+
+  /** Times the least factor: our choice, no source. */
+  private static final double NEAR = 1.25;
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit) {
+    double factor =
+        fit.outcome() instanceof SeatFigures seat
+            ? seat.bucklingFactor()
+            : ((Figures) fit.outcome()).bucklingFactor();
+    return factor < NEAR * LEAST_BUCKLING_FACTOR
+        ? Optional.of(
+            Caution.warning(
+                "near-buckling",
+                new Figure(factor, null, 1),
+                new Figure(LEAST_BUCKLING_FACTOR, null, 0)))
+        : Optional.empty();
+  }
+}

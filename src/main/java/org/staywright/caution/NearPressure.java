@@ -1,0 +1,30 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.SeatFigures;
+import org.staywright.unit.Unit;
+
+/** The hardest stroke of the job comes near to the highest pressure of the part. */
+final class NearPressure implements CautionRule {
+
+  /** Share of the limit: our choice, no source. */
+  private static final double NEAR = 0.9;
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit) {
+    double peak =
+        fit.outcome() instanceof SeatFigures seat
+            ? seat.peakPressure()
+            : ((Figures) fit.outcome()).peakPressure();
+    double limit = fit.part().limits().pressure();
+    return peak > NEAR * limit
+        ? Optional.of(
+            Caution.warning(
+                "near-pressure", Figure.of(peak, Unit.BAR), Figure.of(limit, Unit.BAR)))
+        : Optional.empty();
+  }
+}

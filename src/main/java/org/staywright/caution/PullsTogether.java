@@ -1,0 +1,23 @@
+package org.staywright.caution;
+
+import static org.staywright.unit.Unit.ROOM;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.part.Part;
+import org.staywright.spring.Spring;
+import org.staywright.unit.Unit;
+
+/** A spring that pulls draws in whatever is let go: its greatest slow force. */
+final class PullsTogether implements CautionRule {
+
+  @Override
+  public Optional<Caution> of(Part part) {
+    Spring spring = part.spring();
+    if (spring.sense() > 0) {
+      return Optional.empty();
+    }
+    double most = Math.abs(spring.law().force(0, ROOM));
+    return Optional.of(Caution.warning("pulls-together", Figure.of(most, Unit.NEWTON)));
+  }
+}

@@ -1,0 +1,34 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.part.Part;
+import org.staywright.unit.Unit;
+
+/**
+ * A rod guides its own axis and nothing else. Mounts that stand apart across the side view slant
+ * it: the angle at the shortest length, and what the hardest push then has across, F·sin.
+ */
+final class SideLoad implements CautionRule {
+
+  @Override
+  public Optional<Caution> of(Part part) {
+    return Optional.of(Caution.warning("no-side-load"));
+  }
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
+    double offset = job.mechanism().lateralOffset();
+    return offset == 0
+        ? of(fit.part())
+        : Optional.of(
+            Caution.warning(
+                "side-load",
+                new Figure(offset, Unit.MILLIMETRE, 1),
+                new Figure(figures.swing(), Unit.DEGREE, 1),
+                Figure.of(figures.peakMountLoad() * Math.sin(figures.swing()), Unit.NEWTON)));
+  }
+}

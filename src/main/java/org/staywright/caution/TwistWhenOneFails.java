@@ -1,0 +1,20 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.unit.Unit;
+
+/** Of several springs one that fails leaves the others on their side alone: their hardest push. */
+final class TwistWhenOneFails implements CautionRule {
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
+    return fit.count() > 1
+        ? Optional.of(
+            Caution.warning("twist", Figure.of(figures.peakMountLoad(), Unit.NEWTON)))
+        : Optional.empty();
+  }
+}

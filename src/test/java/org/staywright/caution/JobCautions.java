@@ -1,0 +1,65 @@
+package org.staywright.caution;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.staywright.fit.Job;
+import org.staywright.fit.RankBy;
+import org.staywright.fit.Samples;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.mechanism.Point;
+
+/** Every caution that the figures of a job can call for. */
+final class JobCautions {
+
+  private JobCautions() {}
+
+  static List<Caution> everything() {
+    Trial bad = new Trial();
+    bad.part = Trial.damped();
+    bad.rod = RodEnd.MOVING;
+    bad.extended = 0.1;
+    bad.closedHold = 5;
+    bad.closedHoldStrong = -5;
+    bad.peakPressure = 1e9;
+    bad.bucklingFactor = 3.1;
+    bad.swing = 0.1;
+    Trial pair = new Trial();
+    pair.part = Trial.damped();
+    pair.count = 2;
+    pair.extended = 0.02;
+    Trial four = new Trial();
+    four.count = 4;
+    four.holdRatio = 1.4;
+    Job hard = hard();
+    return Stream.of(bad, pair, four).flatMap(trial -> trial.of(hard).stream()).toList();
+  }
+
+  private static Job hard() {
+    HingedFlap lid = (HingedFlap) Samples.lid().mechanism();
+    Mounts apart = new Mounts(new Point(0.015, -0.065), new Point(0.36, -0.011), 0.03, null);
+    HingedFlap slanted =
+        new HingedFlap(
+            lid.masses(),
+            lid.centreOfMass(),
+            lid.handle(),
+            lid.sense(),
+            lid.end(),
+            lid.tilt(),
+            lid.friction(),
+            apart);
+    Job plain = Samples.job(slanted, Job.OpenStop.FLAP_STOP, RankBy.BALANCED);
+    return new Job(
+        plain.name(),
+        plain.mechanism(),
+        plain.springCounts(),
+        plain.rodEnd(),
+        plain.tubeEnd(),
+        new Job.Conditions(245, 293.15, 350, 5, 10),
+        plain.requirements(),
+        plain.filters(),
+        plain.rankBy(),
+        plain.limit());
+  }
+}

@@ -1,0 +1,236 @@
+package org.staywright.caution;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.caution.Trial.figure;
+import static org.staywright.caution.Trial.has;
+import static org.staywright.caution.Trial.named;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.Job;
+import org.staywright.fit.RankBy;
+import org.staywright.fit.Samples;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Masses;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
+
+/** What the figures of a job call for, and when they do not. */
+class JobCautionsTest {
+
+  private static final Job LID = Samples.lid();
+
+  private final Trial trial = new Trial();
+
+  @BeforeEach
+  void theLidAloneCallsForNoneOfThese() {
+    List<Caution> calm = trial.of(LID);
+    for (String code :
+        List.of(
+            "near-cold",
+            "near-hot",
+            "near-pressure",
+            "near-buckling",
+            "side-load",
+            "twist",
+            "latch-pressure",
+            "long-rest",
+            "rod-up",
+            "shuts",
+            "others-still-hold",
+            "end-damping-idle",
+            "end-damping-short")) {
+      assertFalse(has(calm, code), code);
+    }
+  }
+
+  @Test
+  void aJobNearTheColdestOrHottestServiceIsTold() {
+    // The part serves from −30 to 80 °C.
+    assertFalse(has(trial.of(between(-19.9, 69.9)), "near-cold"));
+    assertFalse(has(trial.of(between(-19.9, 69.9)), "near-hot"));
+    List<Caution> cold = trial.of(between(-20.1, 69.9));
+    assertEquals(253.05, figure(cold, "near-cold", 0), 1e-9);
+    assertEquals(243.15, figure(cold, "near-cold", 1), 1e-9);
+    List<Caution> hot = trial.of(between(-19.9, 75));
+    assertEquals(348.15, figure(hot, "near-hot", 0), 1e-9);
+    assertEquals(353.15, figure(hot, "near-hot", 1), 1e-9);
+    assertFalse(has(hot, "near-cold"));
+  }
+
+  @Test
+  void aStrokeNearThePartsHighestPressureIsTold() {
+    double limit = trial.part.limits().pressure();
+    trial.peakPressure = 0.89 * limit;
+    assertFalse(has(trial.of(LID), "near-pressure"));
+    trial.peakPressure = 0.95 * limit;
+    assertEquals(0.95 * limit, figure(trial.of(LID), "near-pressure", 0), 1e-3);
+  }
+
+  @Test
+  void aRodNearItsBucklingLoadIsTold() {
+    trial.bucklingFactor = 3.76;
+    assertFalse(has(trial.of(LID), "near-buckling"));
+    trial.bucklingFactor = 3.2;
+    assertEquals(3.2, figure(trial.of(LID), "near-buckling", 0));
+    assertEquals(3, figure(trial.of(LID), "near-buckling", 1));
+  }
+
+  @Test
+  void mountsThatStandApartPushSideways() {
+    Job slanted = lid(new Mounts(new Point(0.015, -0.065), new Point(0.36, -0.011), 0.03, null));
+    trial.swing = Math.toRadians(5);
+    List<Caution> cautions = trial.of(slanted);
+    assertEquals(0.03, figure(cautions, "side-load", 0));
+    // 700 N · sin 5° = 61.0 N, by hand.
+    assertEquals(61.01, figure(cautions, "side-load", 2), 0.01);
+    assertFalse(has(cautions, "no-side-load"));
+    assertTrue(has(trial.of(LID), "no-side-load"));
+  }
+
+  @Test
+  void endDampingThatTheStopForestallsIsTold() {
+    trial.part = Trial.damped();
+    trial.lengthOpen = 0.5;
+    trial.extended = 0.514;
+    List<Caution> used = trial.of(LID);
+    assertFalse(has(used, "end-damping-idle") || has(used, "end-damping-short"));
+    trial.extended = 0.52;
+    assertEquals(0.01, figure(trial.of(LID), "end-damping-short", 0), 1e-12);
+    trial.extended = 0.535;
+    List<Caution> idle = trial.of(LID);
+    assertEquals(0.035, figure(idle, "end-damping-idle", 0), 1e-12);
+    assertEquals(0.03, figure(idle, "end-damping-idle", 1), 1e-12);
+    assertFalse(has(idle, "end-damping-short"));
+    trial.part = Trial.PART;
+    assertFalse(has(trial.of(LID), "end-damping-idle"));
+  }
+
+  @Test
+  void severalSpringsTwistTheFlapWhenOneFails() {
+    trial.count = 2;
+    assertEquals(700, figure(trial.of(LID), "twist", 0));
+  }
+
+  @Test
+  void whatTheOthersStillHoldIsTold() {
+    trial.count = 2;
+    trial.holdRatio = 1.4;
+    assertTrue(has(trial.of(LID), "one-of-several-fails"));
+    trial.count = 4;
+    List<Caution> held = trial.of(LID);
+    assertEquals(1.05, figure(held, "others-still-hold", 1), 1e-12);
+    assertFalse(has(held, "one-of-several-fails"));
+  }
+
+  @Test
+  void aFlapThatWouldFallNeedsASecondHold() {
+    // m·g·(height of the centre open − closed): 18.9 kg, centre at (410, 15) mm turned by 80°.
+    double rise = 0.410 * Math.sin(Math.toRadians(80)) + 0.015 * Math.cos(Math.toRadians(80));
+    double energy = 18.9 * 9.80665 * (rise - 0.015);
+    List<Caution> cautions = trial.of(LID);
+    assertEquals(energy, figure(cautions, "second-hold", 0), 1e-3 * energy);
+    assertEquals(Severity.DANGER, named(cautions, "second-hold").severity());
+  }
+
+  @Test
+  void aFlapThatRestsOpenNeedsNoSecondHold() {
+    HingedFlap lid = (HingedFlap) LID.mechanism();
+    HingedFlap over =
+        new HingedFlap(
+            lid.masses(),
+            lid.centreOfMass(),
+            lid.handle(),
+            lid.sense(),
+            Math.toRadians(110),
+            lid.tilt(),
+            lid.friction(),
+            lid.mounts());
+    Job job = Samples.job(over, Job.OpenStop.FLAP_STOP, RankBy.BALANCED);
+    assertFalse(has(trial.of(job), "second-hold"));
+    assertTrue(has(trial.of(job), "only-spring-fails"));
+  }
+
+  @Test
+  void aLoadThatWeighsNothingAlongItsWayNeedsNobodyToHoldIt() {
+    Job level = lift(0);
+    assertFalse(has(trial.of(level), "only-spring-fails"));
+    assertFalse(has(trial.of(level), "second-hold"));
+    Job upright = lift(Math.PI / 2);
+    assertEquals(10 * 9.80665, figure(trial.of(upright), "only-spring-fails", 0), 1e-9);
+    assertEquals(10 * 9.80665 * 0.2, figure(trial.of(upright), "second-hold", 0), 1e-9);
+  }
+
+  @Test
+  void aFlapThatShutsByItselfSaysHowHard() {
+    trial.closedHold = 8;
+    List<Caution> cautions = trial.of(LID);
+    assertEquals(8 / 0.8, figure(cautions, "shuts", 0), 1e-9);
+    assertTrue(named(cautions, "shuts").source().contains("ISO 13854"));
+    assertFalse(has(cautions, "pinch-points"));
+  }
+
+  @Test
+  void aSpringThatSeldomMovesIsTold() {
+    assertTrue(has(trial.of(used(52)), "sticking"));
+    assertFalse(has(trial.of(used(52)), "long-rest"));
+    List<Caution> rare = trial.of(used(10));
+    assertEquals(36.5, figure(rare, "long-rest", 0), 1e-9);
+    assertFalse(has(rare, "sticking"));
+    assertEquals(365, figure(trial.of(used(0)), "long-rest", 0), 1e-9);
+  }
+
+  private static Job used(double cycles) {
+    Job.Conditions plain = LID.conditions();
+    return with(
+        new Job.Conditions(
+            plain.coldest(), plain.nominal(), plain.hottest(), plain.years(), cycles));
+  }
+
+  private static Job between(double coldest, double hottest) {
+    return with(new Job.Conditions(coldest + 273.15, 293.15, hottest + 273.15, 5, 1000));
+  }
+
+  private static Job with(Job.Conditions conditions) {
+    return new Job(
+        LID.name(),
+        LID.mechanism(),
+        LID.springCounts(),
+        LID.rodEnd(),
+        LID.tubeEnd(),
+        conditions,
+        LID.requirements(),
+        LID.filters(),
+        LID.rankBy(),
+        LID.limit());
+  }
+
+  private static Job lid(Mounts mounts) {
+    HingedFlap lid = (HingedFlap) LID.mechanism();
+    HingedFlap other =
+        new HingedFlap(
+            lid.masses(),
+            lid.centreOfMass(),
+            lid.handle(),
+            lid.sense(),
+            lid.end(),
+            lid.tilt(),
+            lid.friction(),
+            mounts);
+    return Samples.job(other, Job.OpenStop.FLAP_STOP, RankBy.BALANCED);
+  }
+
+  private static Job lift(double direction) {
+    Mounts mounts = new Mounts(new Point(0, 0), new Point(0.1, 0.3), 0, RodEnd.FRAME);
+    return Samples.job(
+        new StraightLift(new Masses(10, 10, 10), 0.2, direction, 0, mounts),
+        Job.OpenStop.FLAP_STOP,
+        RankBy.BALANCED);
+  }
+}

@@ -1,0 +1,111 @@
+package org.staywright.caution;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.Samples;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.part.Family;
+import org.staywright.part.Finish;
+import org.staywright.part.Mounting;
+import org.staywright.part.Offer;
+import org.staywright.part.Part;
+import org.staywright.spring.Spring;
+
+/** A fit with a few figures of its own; the others call for nothing. */
+final class Trial {
+
+  static final Part PART = Samples.part(new Random(1));
+
+  Part part = PART;
+  int count = 1;
+  RodEnd rod = RodEnd.FRAME;
+  double lengthOpen;
+  double extended;
+  Double holdRatio;
+  double closedHold = -1;
+  double closedHoldStrong = 1;
+  double peakPressure = 1e6;
+  double peakMountLoad = 700;
+  double bucklingFactor = 4;
+  double swing;
+
+  List<Caution> of(Job job) {
+    return Cautions.of(job, fit(job));
+  }
+
+  Fit fit(Job job) {
+    Figures figures =
+        new Figures(
+            job.mechanism().end(),
+            0,
+            lengthOpen,
+            0,
+            lengthOpen,
+            0,
+            extended,
+            0,
+            0,
+            0,
+            0,
+            0,
+            holdRatio,
+            null,
+            null,
+            closedHold,
+            closedHoldStrong,
+            peakPressure,
+            peakMountLoad,
+            0,
+            bucklingFactor,
+            swing);
+    return new Fit(part, count, null, null, rod, figures, List.of(), null, 0, 0);
+  }
+
+  /** A gas spring whose last 30 mm are damped by oil. */
+  static Part damped() {
+    return part(PART.family(), PART.spring(), new Part.Damping(30e-3, 0.6e-3, 2e-3, 4, 3));
+  }
+
+  static Part part(Family family, Spring spring) {
+    return part(family, spring, PART.damping());
+  }
+
+  private static Part part(Family family, Spring spring, Part.Damping damping) {
+    boolean gas = family.hasGas();
+    return new Part(
+        "T-0001",
+        null,
+        family,
+        Finish.ZINC,
+        spring,
+        15,
+        new Part.Ends("M8", "M8"),
+        damping,
+        new Part.Limits(243.15, 353.15, gas ? 400e5 : Double.POSITIVE_INFINITY),
+        gas ? new Part.Wear(0.02, 1.5e-6) : Part.Wear.NONE,
+        0.3,
+        gas ? Mounting.ROD_DOWN : Mounting.ANY,
+        new Offer(null, 1, LocalDate.of(2026, 11, 20), 5),
+        List.of());
+  }
+
+  static boolean has(List<Caution> cautions, String code) {
+    return cautions.stream().anyMatch(caution -> caution.code().equals(code));
+  }
+
+  static Caution named(List<Caution> cautions, String code) {
+    return cautions.stream()
+        .filter(caution -> caution.code().equals(code))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(code + " not in " + cautions));
+  }
+
+  /** A figure of a caution, SI. */
+  static double figure(List<Caution> cautions, String code, int index) {
+    return named(cautions, code).figures().get(index).si();
+  }
+}
