@@ -1,6 +1,6 @@
 package org.staywright.caution;
 
-import static org.staywright.caution.CautionRule.COMMON_PRACTICE;
+import static org.staywright.caution.Caution.COMMON_PRACTICE;
 
 import java.util.ArrayList;
 import java.util.List;
