@@ -61,7 +61,11 @@ final class Trial {
             peakMountLoad,
             0,
             bucklingFactor,
-            swing);
+            swing,
+            null,
+            null,
+            0,
+            null);
     return new Fit(part, count, null, null, rod, figures, List.of(), null, 0, 0);
   }
 
