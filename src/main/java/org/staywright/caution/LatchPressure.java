@@ -17,7 +17,6 @@ final class LatchPressure implements CautionRule {
       return Optional.empty();
     }
     double atHandle = opening / job.mechanism().travel(job.mechanism().end()).hand();
-    return Optional.of(
-        Caution.warning("latch-pressure", Figure.of(atHandle, Unit.NEWTON)));
+    return Optional.of(Caution.warning("latch-pressure", Figure.of(atHandle, Unit.NEWTON)));
   }
 }

@@ -12,8 +12,7 @@ final class LockIsNoGuard implements CautionRule {
   @Override
   public Optional<Caution> of(Part part) {
     return part.spring() instanceof LockingSpring locking
-        ? Optional.of(
-            Caution.danger("lock-no-guard", Figure.of(locking.lockForce(), Unit.NEWTON)))
+        ? Optional.of(Caution.danger("lock-no-guard", Figure.of(locking.lockForce(), Unit.NEWTON)))
         : Optional.empty();
   }
 }

@@ -30,9 +30,7 @@ final class RodDown implements CautionRule {
                 closed <= 0 && open <= 0
                     ? down
                     : Caution.warning(
-                        "rod-up",
-                        Figure.of(closed, Unit.DEGREE),
-                        Figure.of(open, Unit.DEGREE)));
+                        "rod-up", Figure.of(closed, Unit.DEGREE), Figure.of(open, Unit.DEGREE)));
   }
 
   /** Slope from the tube's mount up to the rod's, rad; negative where the rod hangs down. */

@@ -9,8 +9,8 @@ import org.staywright.mechanism.Travel;
 import org.staywright.unit.Unit;
 
 /**
- * Where the open load would come down without its springs, people under it need a second hold:
- * what it would bring down with it, −∫Q dq of the heaviest load over the travel.
+ * Where the open load would come down without its springs, people under it need a second hold: what
+ * it would bring down with it, −∫Q dq of the heaviest load over the travel.
  */
 final class SecondHold implements CautionRule {
 

@@ -18,8 +18,7 @@ final class StoredEnergy implements CautionRule {
   @Override
   public Optional<Caution> of(Part part) {
     return part.family() == Family.COIL_SPRING
-        ? Optional.of(
-            Caution.danger("stored-energy", Figure.of(energy(part.spring()), Unit.JOULE)))
+        ? Optional.of(Caution.danger("stored-energy", Figure.of(energy(part.spring()), Unit.JOULE)))
         : Optional.empty();
   }
 

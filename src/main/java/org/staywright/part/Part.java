@@ -93,9 +93,7 @@ public record Part(
 
   /** The gas it holds under pressure, whether that drives it or only backs a damper's oil. */
   public Optional<GasFilled> charge() {
-    return spring instanceof Damper damper
-        ? damper.reserve().map(GasFilled.class::cast)
-        : gas();
+    return spring instanceof Damper damper ? damper.reserve().map(GasFilled.class::cast) : gas();
   }
 
   /** Stroke that oil damps at its end, 0 where none does, m. */

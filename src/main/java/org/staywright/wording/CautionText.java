@@ -18,8 +18,7 @@ public final class CautionText {
 
   /** The sentence, its figures filled in. */
   public String sentence(Caution caution) {
-    Object[] figures =
-        caution.figures().stream().map(this::shown).toArray();
+    Object[] figures = caution.figures().stream().map(this::shown).toArray();
     return wording.text("caution." + caution.code(), figures);
   }
 

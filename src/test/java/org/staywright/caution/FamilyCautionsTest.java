@@ -9,16 +9,16 @@ import static org.staywright.caution.Trial.has;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.staywright.mechanism.ForceProfile;
-import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.SeatColumn;
-import org.staywright.mechanism.StraightLift;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Samples;
 import org.staywright.fit.SeatFigures;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
@@ -39,13 +39,22 @@ class FamilyCautionsTest {
       Trial.part(
           Family.COIL_SPRING,
           new CoilSpring(
-              0.008, 0.027, 0.003, 10, 0.15, CoilSpring.DRAWN_WIRE, 1500e6, 0.05, 0.18, 0.13, 60,
+              0.008,
+              0.027,
+              0.003,
+              10,
+              0.15,
+              CoilSpring.DRAWN_WIRE,
+              1500e6,
+              0.05,
+              0.18,
+              0.13,
+              60,
               2));
   private static final Part TRACTION =
       Trial.part(
           Family.TRACTION_SPRING,
-          new TractionSpring(
-              0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, 300, 17, 1.5, 38e-6, 1e-6));
+          new TractionSpring(0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, 300, 17, 1.5, 38e-6, 1e-6));
   private static final GasSpring OPEN =
       new GasSpring(0.01, 0.028, 0.024, 0.12, 0.32, 0.2, 400, 20, 1.5, 8e-5, 1e-6);
   private static final LockingSpring LOCK =

@@ -88,8 +88,7 @@ public final class LawChecks {
     boolean seen = row.get("seen").equals("yes");
     String source = provision + (seen ? ": " + row.get("source") : " (from memory)");
     checks.add(
-        Check.percent(
-            item + ", " + unit, published.group(1), boundary(holds), unit, 1e-9, source));
+        Check.percent(item + ", " + unit, published.group(1), boundary(holds), unit, 1e-9, source));
   }
 
   private static double boundary(DoublePredicate holds) {

@@ -44,8 +44,7 @@ class PressureDirectiveTest {
   void aSpringOfOurRangeIsSoundEngineeringPractice() {
     for (int seed = 0; seed < 50; seed++) {
       Part part = Samples.part(new Random(seed));
-      assertEquals(
-          Standing.SOUND_PRACTICE, PressureDirective.of(part).orElseThrow().standing());
+      assertEquals(Standing.SOUND_PRACTICE, PressureDirective.of(part).orElseThrow().standing());
     }
   }
 }
