@@ -8,7 +8,7 @@ import java.math.BigDecimal;
  * @param row of the range
  * @param count of springs
  * @param fits whether it meets every requirement
- * @param handRms N
+ * @param handRms effort, N
  * @param margin least margin
  * @param setPrice null where unknown
  * @param days until all are here

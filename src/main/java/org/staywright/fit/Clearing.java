@@ -119,7 +119,11 @@ public final class Clearing {
     return fit != null && fit.fits();
   }
 
+  /** A column is one, without end fittings. */
   private Optional<Change> swap(Fit near) {
+    if (!job.fitted()) {
+      return Optional.empty();
+    }
     return IntStream.of(near.count() + 1, near.count() - 1)
         .filter(count -> count >= 1 && count <= MOST_SPRINGS && fits(job, paths, near, count, 0))
         .mapToObj(

@@ -90,6 +90,21 @@ public record Job(
         weights);
   }
 
+  /** Whether the spring takes an end fitting on either end: a column stands in its cones. */
+  public boolean fitted() {
+    return !(mechanism instanceof SeatColumn);
+  }
+
+  /**
+   * What the effort is measured against, N: the limit at the hand; under a seat what the lightest
+   * sitter brings to push it down with.
+   */
+  public double effortLimit() {
+    return mechanism instanceof SeatColumn seat
+        ? seat.light() - seat.empty()
+        : requirements.maxHandForce();
+  }
+
   /** The same job with other wishes for the end fittings. */
   public Job with(FittingWish rodEnd, FittingWish tubeEnd) {
     return new Job(

@@ -33,7 +33,7 @@ final class Standing {
 
   /** 100·Σ weight·term. */
   double score(Candidate candidate) {
-    double effort = 1 - Math.min(1, candidate.handRms() / job.requirements().maxHandForce());
+    double effort = 1 - Math.min(1, candidate.handRms() / job.effortLimit());
     double margin = Math.min(1, Math.max(0, candidate.margin()) / AMPLE);
     double price =
         candidate.setPrice() == null || candidate.setPrice().signum() == 0

@@ -33,6 +33,11 @@ public final class JobKnobs {
           path, unit, from, new BigDecimal(step), measure, asked, to -> changed(tree, to));
     }
 
+    /** Its dotted name. */
+    String field() {
+      return path.substring(1).replace('/', '.');
+    }
+
     private Optional<Job> changed(ObjectNode tree, BigDecimal to) {
       JsonPointer pointer = JsonPointer.compile(path);
       ObjectNode copy = tree.deepCopy();
@@ -60,6 +65,9 @@ public final class JobKnobs {
           new Place("/load/massKg", Unit.KILOGRAM.symbol(), "-0.01", 0.05, true, false),
           new Place("/load/openingAngleDeg", Unit.DEGREE.symbol(), "-0.1", 4, false, false),
           new Place("/load/travelMm", Unit.MILLIMETRE.symbol(), "-0.1", 10, false, false),
+          new Place("/load/heightTravelMm", Unit.MILLIMETRE.symbol(), "-0.1", 10, false, false),
+          new Place("/load/seatMassKg", Unit.KILOGRAM.symbol(), "-0.01", 0.1, true, false),
+          asked("/load/sitterMassKg/min", Unit.KILOGRAM.symbol(), "0.1"),
           asked("/requirements/maxHandForceN", Unit.NEWTON.symbol(), "0.1"),
           asked("/requirements/maxHandOpenN", Unit.NEWTON.symbol(), "0.1"),
           asked("/requirements/maxHandCloseN", Unit.NEWTON.symbol(), "0.1"),
@@ -96,7 +104,9 @@ public final class JobKnobs {
    * @param tree a sound job with its defaults filled in
    */
   public static List<Knob> of(ObjectNode tree) {
+    Shape shape = JobShape.of(tree.at("/load/type").textValue());
     return PLACES.stream()
+        .filter(place -> shape.field(place.field()).isPresent())
         .flatMap(
             place -> {
               JsonNode value = tree.at(place.path());

@@ -137,6 +137,9 @@ public final class JobShape {
     }
     fields.put(
         "requirements", withDefaults("requirements", new Shape("requirements", requirements)));
+    if (!load.handMoved()) {
+      fields.keySet().removeAll(List.of("springCounts", "fittings", "requirements"));
+    }
     return new Shape(JOB.name(), fields);
   }
 

@@ -24,6 +24,11 @@ interface LoadForm {
   /** Requirements that make no sense for it, by name. */
   List<String> senseless();
 
+  /** Whether a hand moves it, by springs with end fittings. */
+  default boolean handMoved() {
+    return true;
+  }
+
   /** What is wrong between fields that are each sound alone. */
   List<Fault> faults(JobTree job);
 

@@ -49,6 +49,11 @@ final class SeatForm implements LoadForm {
   }
 
   @Override
+  public boolean handMoved() {
+    return false;
+  }
+
+  @Override
   public List<Fault> faults(JobTree job) {
     List<Fault> faults = new ArrayList<>();
     if (job.given("/mounts")) {
