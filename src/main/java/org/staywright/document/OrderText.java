@@ -115,11 +115,15 @@ public final class OrderText {
   }
 
   private String alternate(Alternate alternate) {
+    String stock = wording.number(alternate.stock(), 0);
+    if (alternate.handOpenMax() == null) {
+      return wording.text("document.note.alternate.column", alternate.part(), stock);
+    }
     boolean compared = alternate.openMore() != null && alternate.closeMore() != null;
     return wording.text(
         "document.note.alternate" + (compared ? "" : ".alone"),
         alternate.part(),
-        wording.number(alternate.stock(), 0),
+        stock,
         wording.quantity(Math.max(0, alternate.handOpenMax()), NEWTON, 0),
         wording.quantity(Math.max(0, alternate.handCloseMax()), NEWTON, 0),
         compared ? signed(alternate.openMore()) : "",

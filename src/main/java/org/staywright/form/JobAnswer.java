@@ -23,7 +23,7 @@ public final class JobAnswer {
           numbers("count", "sets", "spares", "stockRevision"),
           List.of(
               required("partNumber", JobShape.PART_NUMBER),
-              required("fittings", ENDS),
+              optional("fittings", ENDS),
               required("rodEndAt", END),
               required("brackets", new Flag()),
               required("evenIfMisfit", new Flag()),

@@ -3,6 +3,7 @@ package org.staywright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
@@ -13,16 +14,16 @@ import org.staywright.part.Range;
  *
  * @param part number of the spring
  * @param stock pieces on the shelf
- * @param handOpenMax largest hand force opening, nominal, N
- * @param handCloseMax largest hand force closing, nominal, N
+ * @param handOpenMax largest hand force opening, nominal, N; null where no hand moves the load
+ * @param handCloseMax largest hand force closing, nominal, N; likewise
  * @param openMore that more than the chosen part's opening, N; null where that one has no figures
  * @param closeMore the same closing
  */
 public record Alternate(
     String part,
     int stock,
-    double handOpenMax,
-    double handCloseMax,
+    Double handOpenMax,
+    Double handCloseMax,
     Double openMore,
     Double closeMore) {
 
@@ -43,11 +44,16 @@ public record Alternate(
   }
 
   private static Alternate compared(Fit fit, Fit chosen) {
-    double open = fit.figures().handOpenMax();
-    double close = fit.figures().handCloseMax();
+    String number = fit.part().number();
+    int stock = fit.part().offer().stock();
+    if (!(fit.outcome() instanceof Figures figures)) {
+      return new Alternate(number, stock, null, null, null, null);
+    }
+    double open = figures.handOpenMax();
+    double close = figures.handCloseMax();
     return new Alternate(
-        fit.part().number(),
-        fit.part().offer().stock(),
+        number,
+        stock,
         open,
         close,
         chosen == null ? null : open - chosen.figures().handOpenMax(),
@@ -74,8 +80,8 @@ public record Alternate(
     return new Alternate(
         part,
         stock,
-        Math.max(handOpenMax, other.handOpenMax),
-        Math.max(handCloseMax, other.handCloseMax),
+        more(handOpenMax, other.handOpenMax),
+        more(handCloseMax, other.handCloseMax),
         more(openMore, other.openMore),
         more(closeMore, other.closeMore));
   }

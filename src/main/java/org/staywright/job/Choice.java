@@ -12,8 +12,8 @@ import org.staywright.mechanism.Mounts.RodEnd;
  *
  * @param part number of the spring
  * @param count of springs in a set
- * @param rodFitting number
- * @param tubeFitting number
+ * @param rodFitting number, null for a column, which needs none
+ * @param tubeFitting number, likewise
  * @param rodEndAt where the rod hangs
  * @param sets wanted
  * @param spares of each line beyond the sets
@@ -35,6 +35,11 @@ public record Choice(
     @Column(name = "choice_even_if_misfit") Boolean evenIfMisfit,
     @Column(name = "choice_revision") Integer revision,
     @Column(name = "choice_made") Instant made) {
+
+  /** Whether end fittings belong to it: a column has none. */
+  public boolean fitted() {
+    return rodFitting != null;
+  }
 
   /** True where the part is wanted although it does not fit. */
   public boolean despite() {

@@ -3,6 +3,7 @@ package org.staywright.job;
 import java.time.Instant;
 import java.util.List;
 import org.staywright.fit.Assessment;
+import org.staywright.fit.Fit;
 import org.staywright.fit.FittingChoice;
 import org.staywright.fit.Job;
 import org.staywright.fit.Job.FittingWish;
@@ -31,22 +32,27 @@ final class Choosing {
         job.with(
             wish.rodEnd() == null ? job.rodEnd() : wish.rodEnd(),
             wish.tubeEnd() == null ? job.tubeEnd() : wish.tubeEnd());
+    if (!job.fitted() && wish.count() > 1) {
+      throw new Refusal(new Fault("#/count", wish.count(), "1", "one-column"));
+    }
     Assessment assessment = Assessment.of(fitted, range, part, wish.count());
     Misfit misfit = Misfit.of(job, assessment);
     if (misfit != null && !wish.evenIfMisfit()) {
       String code = misfit.rejection() == null ? "part-near" : "part-rejected";
       throw new Refusal(new Fault(PART, part.number(), misfit.codes(), code));
     }
-    boolean judged = assessment.fit() != null;
-    Fitting rod =
-        judged ? assessment.fit().rodFitting() : any(range, fitted.rodEnd(), part.ends().rod());
-    Fitting tube =
-        judged ? assessment.fit().tubeFitting() : any(range, fitted.tubeEnd(), part.ends().tube());
+    Fit fit = assessment.fit();
+    Fitting rod = null;
+    Fitting tube = null;
+    if (job.fitted()) {
+      rod = fit != null ? fit.rodFitting() : any(range, fitted.rodEnd(), part.ends().rod());
+      tube = fit != null ? fit.tubeFitting() : any(range, fitted.tubeEnd(), part.ends().tube());
+    }
     return new Choice(
         part.number(),
         wish.count(),
-        rod.number(),
-        tube.number(),
+        rod == null ? null : rod.number(),
+        tube == null ? null : tube.number(),
         Assessment.rodEnd(job),
         wish.sets(),
         wish.spares(),

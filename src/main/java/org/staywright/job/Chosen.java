@@ -20,9 +20,11 @@ public record Chosen(Job job, Choice choice, Range range, Assessment assessment)
 
   static Chosen of(Job job, Choice choice, Range range) {
     Job fitted =
-        job.with(
-            new FittingWish(null, choice.rodFitting()),
-            new FittingWish(null, choice.tubeFitting()));
+        choice.fitted()
+            ? job.with(
+                new FittingWish(null, choice.rodFitting()),
+                new FittingWish(null, choice.tubeFitting()))
+            : job;
     Part part = range.part(choice.part()).orElseThrow();
     return new Chosen(job, choice, range, Assessment.of(fitted, range, part, choice.count()));
   }
@@ -60,7 +62,8 @@ public record Chosen(Job job, Choice choice, Range range, Assessment assessment)
         Alternate.of(job, range, choice, fit()));
   }
 
+  /** Null where the choice has none. */
   private Fitting fitting(String number) {
-    return range.fitting(number).orElseThrow();
+    return number == null ? null : range.fitting(number).orElseThrow();
   }
 }

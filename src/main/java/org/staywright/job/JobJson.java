@@ -29,9 +29,11 @@ public final class JobJson {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("partNumber", choice.part());
     json.put("count", choice.count());
-    json.putObject("fittings")
-        .put("rodEnd", choice.rodFitting())
-        .put("tubeEnd", choice.tubeFitting());
+    if (choice.fitted()) {
+      json.putObject("fittings")
+          .put("rodEnd", choice.rodFitting())
+          .put("tubeEnd", choice.tubeFitting());
+    }
     json.put("rodEndAt", choice.rodEndAt().name().toLowerCase(Locale.ROOT));
     json.put("sets", choice.sets());
     json.put("spares", choice.spares());

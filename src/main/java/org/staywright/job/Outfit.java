@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 
@@ -13,8 +15,8 @@ import org.staywright.part.Part;
  *
  * @param part the spring
  * @param count of springs
- * @param rod fitting on each rod
- * @param tube fitting on each tube
+ * @param rod fitting on each rod, null for a column, which needs none
+ * @param tube fitting on each tube, likewise
  * @param brackets whether plates take the place of studs
  */
 public record Outfit(Part part, int count, Fitting rod, Fitting tube, boolean brackets) {
@@ -32,11 +34,11 @@ public record Outfit(Part part, int count, Fitting rod, Fitting tube, boolean br
    * @param revision of that range
    */
   Bill bill(List<Fitting> range, int revision) {
-    List<Fitting> held = new ArrayList<>(List.of(rod, tube));
+    List<Fitting> ends = Stream.of(rod, tube).filter(Objects::nonNull).toList();
+    List<Fitting> held = new ArrayList<>(ends);
     List<Mate.Missing> unmatched = new ArrayList<>();
     Mate mate = new Mate(range, brackets);
-    mate.of(rod, held, unmatched);
-    mate.of(tube, held, unmatched);
+    ends.forEach(end -> mate.of(end, held, unmatched));
     Map<Item, Integer> pieces = new LinkedHashMap<>();
     pieces.put(Item.of(part, revision), count);
     held.stream()

@@ -46,8 +46,10 @@ final class Copy {
     Map<String, List<String>> wish = new HashMap<>();
     wish.put("partNumber", List.of(choice.part()));
     wish.put("count", List.of(choice.count().toString()));
-    wish.put("fittings.rodEnd", List.of(choice.rodFitting()));
-    wish.put("fittings.tubeEnd", List.of(choice.tubeFitting()));
+    if (choice.fitted()) {
+      wish.put("fittings.rodEnd", List.of(choice.rodFitting()));
+      wish.put("fittings.tubeEnd", List.of(choice.tubeFitting()));
+    }
     wish.put("sets", List.of(choice.sets().toString()));
     wish.put("spares", List.of(choice.spares().toString()));
     wish.put("brackets", List.of(choice.brackets().toString()));

@@ -65,7 +65,7 @@ class PageWordingTest {
       }
       if (path.startsWith("/mounts") || path.equals("/springCounts")) {
         keys.addAll(List.of(key + ".more", key + ".less"));
-      } else if (path.matches("/requirements/(max|rises).*")) {
+      } else if (path.matches("/requirements/(max|rises).*|/load/sitterMassKg/min")) {
         keys.add(key + ".more");
       } else if (!path.startsWith("/fittings")) {
         keys.add(key + ".less");
