@@ -46,13 +46,17 @@ public final class Datasheet {
   private void fill(Sheet sheet) {
     sheet.title(
         wording.text("document.datasheet"), part.number(), PartText.in(wording).describe(part));
-    sheet.drawing(SpringOutline.of(part, wording), 190);
+    sheet.drawing(SpringOutline.of(part, wording), 165);
     if (part.spring().force() > 0) {
       sheet.heading(wording.text("document.force-curves"));
-      sheet.drawing(ForceChart.forPaper(part, wording), 300);
+      sheet.drawing(ForceChart.forPaper(part, wording), 280);
       sheet.heading(wording.text("document.forces"));
       sheet.pairs(new PartFigures(part, wording).forces());
       sheet.note(wording.text("document.near"));
+    }
+    sheet.heading(wording.text("document.terms"));
+    sheet.pairs(terms());
+    if (part.spring().force() > 0) {
       sheet.newPage();
     }
     family(sheet);
@@ -61,8 +65,6 @@ public final class Datasheet {
     if (!part.derived().isEmpty()) {
       sheet.note(wording.text("document.derived"));
     }
-    sheet.heading(wording.text("document.terms"));
-    sheet.pairs(terms());
     sheet.heading(wording.text("law.heading"));
     sheet.statements(LawText.in(wording).pairs(part));
     sheet.note(wording.text("law.note"));

@@ -1,7 +1,9 @@
 package org.staywright.wording;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.staywright.part.Part;
 import org.staywright.part.PressureDirective;
 import org.staywright.part.Transport;
@@ -32,10 +34,8 @@ public final class LawText {
         .map(Transport::of)
         .ifPresent(
             transport -> {
-              for (TransportText text : TransportText.values()) {
-                String name = wording.text("law.transport." + text.code());
-                pairs.add(new String[] {name, finding(transport, text)});
-              }
+              pairs.add(new String[] {names(true), finding(transport, "")});
+              pairs.add(new String[] {names(false), finding(transport, "same.")});
             });
     if (pairs.isEmpty()) {
       pairs.add(new String[] {wording.text("law.no-gas"), wording.text("law.no-gas.finding")});
@@ -55,10 +55,18 @@ public final class LawText {
         wording.quantity(PressureDirective.LEAST_PRESSURE, Unit.BAR, 1));
   }
 
-  private String finding(Transport transport, TransportText text) {
+  /** The texts whose figures were read, or those whose figures are remembered. */
+  private String names(boolean seen) {
+    return Arrays.stream(TransportText.values())
+        .filter(text -> text.seen() == seen)
+        .map(text -> wording.text("law.transport." + text.code()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String finding(Transport transport, String same) {
     String found = transport.withinFigures() ? "kept" : "passed";
     return wording.text(
-        "law.transport." + (text.seen() ? "" : "same.") + found,
+        "law.transport." + same + found,
         litres(transport.gasSpace()),
         litres(Transport.MOST_GAS_SPACE),
         wording.quantity(transport.charge(), Unit.BAR, 0),

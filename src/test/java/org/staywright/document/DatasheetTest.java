@@ -38,14 +38,14 @@ class DatasheetTest {
   }
 
   @Test
-  void hasThreePagesOfA4ThatSaySo() throws IOException {
+  void hasTwoPagesOfA4ThatSaySo() throws IOException {
     PdfReader reader = new PdfReader(PDF);
-    assertEquals(3, reader.getNumberOfPages());
-    for (int page = 1; page <= 3; page++) {
+    assertEquals(2, reader.getNumberOfPages());
+    for (int page = 1; page <= 2; page++) {
       assertEquals(PageSize.A4.getWidth(), reader.getPageSize(page).getWidth(), 0.5);
       assertEquals(PageSize.A4.getHeight(), reader.getPageSize(page).getHeight(), 0.5);
       String text = new PdfTextExtractor(reader).getTextFromPage(page);
-      assertTrue(text.contains(page + "/3"), text);
+      assertTrue(text.contains(page + "/2"), text);
       assertTrue(text.contains("not certified"), text);
       assertTrue(text.contains("2026-11-20"), text);
     }
@@ -105,11 +105,11 @@ class DatasheetTest {
   }
 
   @Test
-  void everyKindOfPartFitsOnThreePages() throws IOException {
+  void everyKindOfPartFitsOnTwoPages() throws IOException {
     List<Part> parts = Stocked.parts();
     for (int i = 0; i < parts.size(); i += 97) {
       byte[] pdf = Datasheet.pdf(parts.get(i), Stocked.ENGLISH);
-      assertEquals(3, new PdfReader(pdf).getNumberOfPages(), parts.get(i).toString());
+      assertEquals(2, new PdfReader(pdf).getNumberOfPages(), parts.get(i).toString());
     }
   }
 

@@ -23,11 +23,11 @@ class LawTextTest {
   @Test
   void namesEveryTextWithItsProvision() {
     List<String[]> pairs = LawText.in(ENGLISH).pairs(PART);
-    assertEquals(1 + TransportText.values().length, pairs.size());
-    List<String> provisions =
-        List.of("2014/68/EU", "ADR 2023", "IMDG", "A114", "49 CFR 173.306(f)(4)");
-    for (int i = 0; i < provisions.size(); i++) {
-      assertTrue(pairs.get(i)[0].contains(provisions.get(i)), pairs.get(i)[0]);
+    assertEquals(3, pairs.size());
+    assertTrue(pairs.get(0)[0].contains("2014/68/EU"), pairs.get(0)[0]);
+    assertTrue(pairs.get(1)[0].contains("ADR 2023"), pairs.get(1)[0]);
+    for (String provision : List.of("IMDG", "A114", "49 CFR 173.306(f)(4)")) {
+      assertTrue(pairs.get(2)[0].contains(provision), pairs.get(2)[0]);
     }
   }
 
@@ -45,10 +45,8 @@ class LawTextTest {
   @Test
   void whatWasNotReadSaysSo() {
     List<String[]> pairs = LawText.in(ENGLISH).pairs(PART);
-    for (TransportText text : TransportText.values()) {
-      String sentence = pairs.get(1 + text.ordinal())[1];
-      assertEquals(!text.seen(), sentence.contains("from memory"), sentence);
-    }
+    assertFalse(pairs.get(1)[1].contains("from memory"), pairs.get(1)[1]);
+    assertTrue(pairs.get(2)[1].contains("from memory"), pairs.get(2)[1]);
     for (Standing standing : Standing.values()) {
       String sentence = ENGLISH.text("law.directive." + standing.code());
       boolean category = standing.compareTo(Standing.CATEGORY_I) >= 0;
