@@ -22,8 +22,7 @@ import org.staywright.wording.Wording;
 public final class FormFields {
 
   /** Fields of a job that the form leaves out, or sends unseen. */
-  private static final Set<String> UNSEEN =
-      Set.of("load.type", "load.inertiaKgM2", "zones", "filters.families");
+  private static final Set<String> UNSEEN = Set.of("load.type", "load.inertiaKgM2", "zones");
 
   /** Brought up to date with the ranking that it belongs to. */
   private static final String RANK_BY = "rankBy";
@@ -194,6 +193,9 @@ public final class FormFields {
           .filter(FittingType::endsASpring)
           .map(FittingType::code)
           .forEach(word -> labels.put(word, wording.text(list(name) + word)));
+    } else if (field.kind() instanceof Kind.Listing listing
+        && listing.of() instanceof Kind.Choice choice) {
+      choice.words().forEach(word -> labels.put(word, wording.text(list(name) + word)));
     } else if (field.kind() instanceof Kind.Listing) {
       USUAL_COUNTS.forEach(count -> labels.put(count, count));
     } else {
@@ -209,6 +211,7 @@ public final class FormFields {
   private static String list(String name) {
     return switch (name) {
       case RANK_BY -> "fit.rank-by.";
+      case "filters.families" -> "part.family.";
       case "filters.finish" -> "part.finish.";
       case "fittings.rodEnd", "fittings.tubeEnd" -> "part.fitting.";
       default -> "page.option.";

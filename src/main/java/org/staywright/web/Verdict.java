@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.Comparator;
@@ -8,6 +9,7 @@ import org.staywright.fit.Blocker;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
+import org.staywright.fit.SeatFigures;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
@@ -47,6 +49,15 @@ public record Verdict(String kind, String sentence, String books) {
 
   /** What a fit does, for it and for its own page. */
   static String sentence(Fit fit, Wording wording) {
+    if (fit.outcome() instanceof SeatFigures seat) {
+      return wording.text(
+          "page.verdict.seat",
+          fit.part().number(),
+          wording.number(seat.risesEmpty(), 2),
+          wording.number(seat.sinksUnderLightest(), 2),
+          wording.quantity(seat.bounceMiddle(), MILLIMETRE, 1),
+          wording.quantity(seat.thrust(), NEWTON, 0));
+    }
     Double hold = fit.figures().holdRatioOpen();
     String hand = wording.quantity(Math.max(0, fit.figures().handForce()), NEWTON, 0);
     String key =

@@ -15,9 +15,12 @@ import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.part.Family;
+import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 
 /** The pages as a browser without script gets them. */
@@ -84,6 +87,14 @@ class PagesTest {
             .find());
     assertTrue(page.contains("Why the others are out"));
     assertTrue(page.contains("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\""));
+  }
+
+  @Test
+  void kindsOfSpringAreThereToTick() {
+    String html = given().get("/flap").asString();
+    assertTrue(html.contains("name=\"filters.families\" value=\"gas-spring\" checked"));
+    assertTrue(html.contains("name=\"filters.families\" value=\"coil-spring\" aria"));
+    assertTrue(!html.contains("value=\"damper\""), "a damper carries nothing");
   }
 
   @Test
@@ -234,7 +245,13 @@ class PagesTest {
 
   @Test
   void partPageShowsOutlineCurvesFiguresAndCautions() {
-    String number = stock.get().number(0);
+    Range range = stock.get();
+    int gasSpring =
+        IntStream.range(0, range.size())
+            .filter(row -> range.family(row) == Family.GAS_SPRING)
+            .findFirst()
+            .orElseThrow();
+    String number = range.number(gasSpring);
     given()
         .get("/parts/" + number)
         .then()

@@ -159,6 +159,15 @@ class SeatsTest {
   }
 
   @Test
+  void pagesOfASavedSeatSayWhatItDoesAndWhatIsNotThereYet() {
+    String path = saved();
+    String id = path.substring(path.lastIndexOf('/') + 1);
+    given().get("/jobs/" + id).then().statusCode(200).body(containsString("the empty seat"));
+    given().get("/compare?job=" + id).then().statusCode(200).body(containsString("left out"));
+    given().get(path + "/job-sheet.pdf").then().statusCode(404);
+  }
+
+  @Test
   void aSavedSeatIsPutBackAsItWasGotAndRemoved() {
     String path = saved();
     var got = given().get(path);
