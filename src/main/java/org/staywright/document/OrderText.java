@@ -89,7 +89,9 @@ public final class OrderText {
       if (line.alternate() != null) {
         notes.add(alternate(line.alternate()));
       }
-      notes.add(transport(figures));
+      if (figures.charge() != null) {
+        notes.add(transport(figures));
+      }
       if (figures.shelfYears() != null) {
         String years = wording.shortest(figures.shelfYears().doubleValue(), 1);
         notes.add(wording.text("document.note.shelf", years));

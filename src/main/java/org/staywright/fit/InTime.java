@@ -34,7 +34,7 @@ public final class InTime {
     }
     double extended = extended(job, fit);
     Travel travel = new Paths(job).of(extended).travel();
-    Course course = new Course(travel, travel.load());
+    Course course = new Course(travel, travel.load(), job.drag());
     int rod = fit.rodEndAt() == RodEnd.MOVING ? 1 : -1;
     return new Scene(
         course,

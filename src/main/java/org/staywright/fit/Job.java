@@ -6,6 +6,7 @@ import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Drag;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -25,6 +26,7 @@ import org.staywright.part.FittingType;
  * @param rankBy order of what fits
  * @param limit most rows returned of each list
  * @param weights of the balanced order
+ * @param beside dampers, null for none
  */
 public record Job(
     String name,
@@ -37,7 +39,8 @@ public record Job(
     Filters filters,
     RankBy rankBy,
     int limit,
-    Weights weights) {
+    Weights weights,
+    Beside beside) {
 
   public Job {
     springCounts = List.copyOf(springCounts);
@@ -48,7 +51,7 @@ public record Job(
     return mechanism instanceof SeatColumn ? List.of(1) : springCounts;
   }
 
-  /** With the usual weights. */
+  /** With the usual weights and no dampers. */
   public Job(
       String name,
       Mechanism mechanism,
@@ -71,7 +74,8 @@ public record Job(
         filters,
         rankBy,
         limit,
-        Weights.BALANCED);
+        Weights.BALANCED,
+        null);
   }
 
   /** The same job with the spring hung elsewhere; only for a mechanism that has mounts. */
@@ -87,7 +91,30 @@ public record Job(
         filters,
         rankBy,
         limit,
-        weights);
+        weights,
+        beside);
+  }
+
+  /** The same job with dampers beside its springs. */
+  public Job with(Beside dampers) {
+    return new Job(
+        name,
+        mechanism,
+        springCounts,
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        filters,
+        rankBy,
+        limit,
+        weights,
+        dampers);
+  }
+
+  /** What resists its speed besides the springs. */
+  Drag drag() {
+    return beside == null ? Drag.NONE : beside;
   }
 
   /** Whether the spring takes an end fitting on either end: a column stands in its cones. */
@@ -118,7 +145,8 @@ public record Job(
         filters,
         rankBy,
         limit,
-        weights);
+        weights,
+        beside);
   }
 
   /** The same job for a number of springs that the shelf holds. */
@@ -134,7 +162,8 @@ public record Job(
         new Filters(filters.families(), filters.finish(), true),
         rankBy,
         most,
-        weights);
+        weights,
+        beside);
   }
 
   /**

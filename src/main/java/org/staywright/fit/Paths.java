@@ -3,6 +3,7 @@ package org.staywright.fit;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.staywright.fit.Job.OpenStop;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Travel;
 
 /** The paths of one job by the spring's extended length; what they share is worked out once. */
 final class Paths {
@@ -16,6 +17,7 @@ final class Paths {
   private static final double ACCURACY = 1e-12;
 
   private final Mechanism mechanism;
+  private final Beside beside;
   private final double window;
   private final Path whole;
 
@@ -24,8 +26,9 @@ final class Paths {
 
   Paths(Job job) {
     mechanism = job.mechanism();
+    beside = job.beside();
     window = window(mechanism);
-    whole = new Path(mechanism.travel(mechanism.end()), null, null);
+    whole = new Path(travel(mechanism.end()), null, null);
     if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
       lengths = null;
       return;
@@ -61,7 +64,12 @@ final class Paths {
           reached == mechanism.start() || mechanism.length(end - window) - extended > Path.FAR;
       return far ? far(Rejection.TOO_SHORT_OPEN) : near(reached, extended);
     }
-    return new Path(mechanism.travel(reached), null, null);
+    return new Path(travel(reached), null, null);
+  }
+
+  private Travel travel(double end) {
+    Travel plain = mechanism.travel(end);
+    return beside == null ? plain : beside.on(plain);
   }
 
   private Path far(Rejection rejection) {
@@ -70,8 +78,7 @@ final class Paths {
 
   private Path near(double end, double extended) {
     double wanted = mechanism.length(mechanism.end());
-    return new Path(
-        mechanism.travel(end), null, new Blocker(Blocker.Code.SPRING_STOP, wanted, extended));
+    return new Path(travel(end), null, new Blocker(Blocker.Code.SPRING_STOP, wanted, extended));
   }
 
   /** The first q at which the spring is fully extended, NaN if it never is. */

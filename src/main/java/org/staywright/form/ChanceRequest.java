@@ -11,6 +11,7 @@ import org.staywright.fit.Chance;
 import org.staywright.fit.Spreads;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Whole;
+import org.staywright.part.Range;
 import org.staywright.unit.Bound;
 
 /**
@@ -42,10 +43,10 @@ public record ChanceRequest(CurveRequest of, int draws, int seed, Spreads spread
           withDefaults("spreads", SPREADS));
 
   /** A refusal names every fault of the body. */
-  public static ChanceRequest read(JsonText body) {
+  public static ChanceRequest read(JsonText body, Range range) {
     FitRequest.JsonTree asked = FitRequest.read(SHAPE, body, FitRequest::handed);
     return new ChanceRequest(
-        CurveRequest.of(asked),
+        CurveRequest.of(asked, range),
         asked.whole("/draws"),
         asked.whole("/seed"),
         new Spreads(

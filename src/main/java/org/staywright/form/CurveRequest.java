@@ -1,6 +1,7 @@
 package org.staywright.form;
 
 import org.staywright.fit.Job;
+import org.staywright.part.Range;
 
 /**
  * Which curve is asked for.
@@ -14,12 +15,12 @@ public record CurveRequest(Job job, String partNumber, int count) {
   public static final Shape SHAPE = FitRequest.shape("fit-curve");
 
   /** A refusal names every fault of the body. */
-  public static CurveRequest read(JsonText body) {
-    return of(FitRequest.read(SHAPE, body, FitRequest::handed));
+  public static CurveRequest read(JsonText body, Range range) {
+    return of(FitRequest.read(SHAPE, body, FitRequest::handed), range);
   }
 
-  static CurveRequest of(FitRequest.JsonTree asked) {
+  static CurveRequest of(FitRequest.JsonTree asked, Range range) {
     return new CurveRequest(
-        JobForm.read(asked.job()), asked.text("/partNumber"), asked.whole("/count"));
+        JobForm.read(asked.job(), range), asked.text("/partNumber"), asked.whole("/count"));
   }
 }

@@ -21,6 +21,7 @@ import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.FittingType;
+import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -36,9 +37,21 @@ public final class JobForm {
     this.tree = new JobTree(tree);
   }
 
-  /** The job a document describes; a refusal names every fault in it. */
+  /** The job a document describes, where no damper is considered: one in it is refused. */
   public static Job read(JsonNode document) {
-    return new JobForm(withDefaults(document)).job();
+    JobForm form = new JobForm(withDefaults(document));
+    form.tree.refuse("/damper/partNumber", "no-damper-in-this");
+    return form.job();
+  }
+
+  /**
+   * The job a document describes; a refusal names every fault in it.
+   *
+   * @param range that dampers beside the springs are taken from
+   */
+  public static Job read(JsonNode document, Range range) {
+    JobForm form = new JobForm(withDefaults(document));
+    return DamperForm.added(form.job(), form.tree, range);
   }
 
   /** The document with every default filled in; a refusal names every fault in it. */
@@ -94,6 +107,9 @@ public final class JobForm {
     }
     if (tree.given("/zones") && load.map(form -> !form.mounted()).orElse(false)) {
       faults.add(tree.fault("/zones", "", "no-mounts-here"));
+    }
+    if (tree.given("/damper") && load.map(form -> !form.mounted()).orElse(false)) {
+      faults.add(tree.fault("/damper/partNumber", "", "no-damper-here"));
     }
     faults.addAll(ZonesShape.faults(tree));
     atMost("/conditions/minC", "/conditions/nominalC", faults);
@@ -158,7 +174,8 @@ public final class JobForm {
             tree.number("/weights/effort"),
             tree.number("/weights/margin"),
             tree.number("/weights/price"),
-            tree.number("/weights/supply")));
+            tree.number("/weights/supply")),
+        null);
   }
 
   private Behaviour behaviour() {

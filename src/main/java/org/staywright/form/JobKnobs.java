@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.staywright.fit.Job;
 import org.staywright.fit.Knob;
+import org.staywright.part.Range;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 
@@ -27,10 +28,10 @@ public final class JobKnobs {
   private record Place(
       String path, String unit, String step, double ease, boolean relative, boolean asked) {
 
-    Knob knob(ObjectNode tree, BigDecimal from) {
+    Knob knob(ObjectNode tree, BigDecimal from, Range range) {
       double measure = relative ? ease * from.abs().doubleValue() : ease;
       return new Knob(
-          path, unit, from, new BigDecimal(step), measure, asked, to -> changed(tree, to));
+          path, unit, from, new BigDecimal(step), measure, asked, to -> changed(tree, to, range));
     }
 
     /** Its dotted name. */
@@ -38,13 +39,13 @@ public final class JobKnobs {
       return path.substring(1).replace('/', '.');
     }
 
-    private Optional<Job> changed(ObjectNode tree, BigDecimal to) {
+    private Optional<Job> changed(ObjectNode tree, BigDecimal to, Range range) {
       JsonPointer pointer = JsonPointer.compile(path);
       ObjectNode copy = tree.deepCopy();
       ObjectNode parent = (ObjectNode) copy.at(pointer.head());
       parent.put(pointer.last().getMatchingProperty(), to);
       try {
-        return Optional.of(JobForm.read(copy));
+        return Optional.of(JobForm.read(copy, range));
       } catch (Refusal outOfBounds) {
         return Optional.empty();
       }
@@ -102,8 +103,9 @@ public final class JobKnobs {
 
   /**
    * @param tree a sound job with its defaults filled in
+   * @param range that it is judged by
    */
-  public static List<Knob> of(ObjectNode tree) {
+  public static List<Knob> of(ObjectNode tree, Range range) {
     Shape shape = JobShape.of(tree.at("/load/type").textValue());
     return PLACES.stream()
         .filter(place -> shape.field(place.field()).isPresent())
@@ -111,7 +113,7 @@ public final class JobKnobs {
             place -> {
               JsonNode value = tree.at(place.path());
               return value.isNumber()
-                  ? Stream.of(place.knob(tree, value.decimalValue()))
+                  ? Stream.of(place.knob(tree, value.decimalValue(), range))
                   : Stream.empty();
             })
         .toList();

@@ -112,6 +112,7 @@ public final class JobShape {
               new Variants("type", LoadForm.ALL.stream().map(LoadForm::shape).toList(), List.of())),
           optional("mounts", LoadShape.MOUNTS),
           optional("zones", ZonesShape.ZONES),
+          optional("damper", DamperForm.SHAPE),
           withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),
           withDefaults("fittings", FITTINGS),
           withDefaults("conditions", CONDITIONS),
@@ -133,6 +134,7 @@ public final class JobShape {
     if (!load.mounted()) {
       fields.remove("mounts");
       fields.remove("zones");
+      fields.remove("damper");
       requirements.remove("openStop");
     }
     fields.put(

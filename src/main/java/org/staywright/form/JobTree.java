@@ -12,6 +12,7 @@ import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Coded;
 import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 
 /**
@@ -90,6 +91,13 @@ record JobTree(JsonNode root) {
 
   Fault fault(String at, String bound, String code) {
     return new Fault(at, Place.shown(root.at(at)), bound, code);
+  }
+
+  /** Refuses what has no place here. */
+  void refuse(String at, String code) {
+    if (given(at)) {
+      throw new Refusal(fault(at, "", code).at("#" + at));
+    }
   }
 
   /** A fault that a mechanism found, at its place in the document with the value given there. */

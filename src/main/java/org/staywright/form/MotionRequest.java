@@ -12,6 +12,7 @@ import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Whole;
 import org.staywright.mechanism.ForceProfile;
+import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 
 /**
@@ -41,10 +42,10 @@ public record MotionRequest(
           optional(MOVING_MASS, MASS));
 
   /** A refusal names every fault of the body. */
-  public static MotionRequest read(JsonText body) {
+  public static MotionRequest read(JsonText body, Range range) {
     FitRequest.JsonTree asked = FitRequest.read(SHAPE, body, MotionRequest::between);
     return new MotionRequest(
-        CurveRequest.of(asked),
+        CurveRequest.of(asked, range),
         FROM_OPEN.equals(asked.text("/release")),
         CELSIUS.si(asked.number("/temperatureC")),
         asked.whole("/failedSprings"),

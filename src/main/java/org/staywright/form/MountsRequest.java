@@ -45,6 +45,10 @@ public record MountsRequest(Job job, Zones zones, ObjectNode document) {
         faults.add(new Fault("#/load/type", type, "", "no-mounts-to-find"));
       } else {
         JobTree job = new JobTree(tree);
+        if (job.given("/damper")) {
+          faults.add(
+              job.fault("/damper/partNumber", "", "no-damper-in-zones").at("#/damper/partNumber"));
+        }
         boolean zoned = tree.hasNonNull("zones");
         if (zoned && ZonesShape.faults(job).isEmpty() && complete(tree.get("zones"))) {
           hang((ObjectNode) tree, ZonesShape.read(job));

@@ -18,6 +18,7 @@ import org.staywright.fit.Shortfall;
 import org.staywright.fit.Why;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;
+import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
@@ -61,7 +62,7 @@ public final class WhyJson {
   private WhyJson() {}
 
   /** A refusal names every fault of the body. */
-  public static Request read(JsonText body) {
+  public static Request read(JsonText body, Range range) {
     List<Fault> faults = new ArrayList<>(body.repeated());
     JsonNode tree = REQUEST.read(body.tree(), "#", faults);
     if (tree != null && tree.has("job")) {
@@ -70,7 +71,7 @@ public final class WhyJson {
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }
-    return new Request(JobForm.read(tree.get("job")), tree.get("partNumber").textValue());
+    return new Request(JobForm.read(tree.get("job"), range), tree.get("partNumber").textValue());
   }
 
   /**

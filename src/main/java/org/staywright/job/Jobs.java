@@ -76,7 +76,7 @@ public class Jobs {
   public SavedJob change(long id, int version, ObjectNode document, Range range) {
     SavedJob job = seen(id, version);
     if (job.choice != null) {
-      Choosing.again(JobForm.read(document), range, job.choice);
+      Choosing.again(JobForm.read(document, range), range, job.choice);
     }
     write(job, document);
     return flushed(job);
@@ -91,7 +91,7 @@ public class Jobs {
   /** Freezes a part of a range for a job, unless it is out for it. */
   public SavedJob choose(long id, int version, Range range, ChoiceForm wish) {
     SavedJob job = seen(id, version);
-    job.choice = Choosing.first(read(job), range, wish, now());
+    job.choice = Choosing.first(read(job, range), range, wish, now());
     job.changed = now();
     return flushed(job);
   }
@@ -103,9 +103,13 @@ public class Jobs {
     return flushed(job);
   }
 
-  /** The job in SI. */
-  public static Job read(SavedJob job) {
-    return JobForm.read(document(job));
+  /**
+   * The job in SI.
+   *
+   * @param range that dampers beside its springs are taken from
+   */
+  public static Job read(SavedJob job, Range range) {
+    return JobForm.read(document(job), range);
   }
 
   static JsonNode document(SavedJob job) {

@@ -20,7 +20,8 @@ public class Ordering {
 
   /** A saved job with its choice, which must be there. */
   public Chosen chosen(SavedJob saved) {
-    return Chosen.of(Jobs.read(saved), saved.choice, range(saved.choice.revision()));
+    Range range = range(saved.choice.revision());
+    return Chosen.of(Jobs.read(saved, range), saved.choice, range);
   }
 
   /** Several of them, in their order. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.staywright.fit.Beside;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 
@@ -18,8 +19,15 @@ import org.staywright.part.Part;
  * @param rod fitting on each rod, null for a column, which needs none
  * @param tube fitting on each tube, likewise
  * @param brackets whether plates take the place of studs
+ * @param beside dampers that work beside the springs, null for none
  */
-public record Outfit(Part part, int count, Fitting rod, Fitting tube, boolean brackets) {
+public record Outfit(
+    Part part, int count, Fitting rod, Fitting tube, boolean brackets, Beside beside) {
+
+  /** Springs alone. */
+  public Outfit(Part part, int count, Fitting rod, Fitting tube, boolean brackets) {
+    this(part, count, rod, tube, brackets, null);
+  }
 
   /**
    * What one set is made of.
@@ -34,16 +42,32 @@ public record Outfit(Part part, int count, Fitting rod, Fitting tube, boolean br
    * @param revision of that range
    */
   Bill bill(List<Fitting> range, int revision) {
-    List<Fitting> ends = Stream.of(rod, tube).filter(Objects::nonNull).toList();
-    List<Fitting> held = new ArrayList<>(ends);
+    Map<Item, Integer> pieces = new LinkedHashMap<>();
     List<Mate.Missing> unmatched = new ArrayList<>();
     Mate mate = new Mate(range, brackets);
-    ends.forEach(end -> mate.of(end, held, unmatched));
-    Map<Item, Integer> pieces = new LinkedHashMap<>();
     pieces.put(Item.of(part, revision), count);
+    hold(mate, count, Stream.of(rod, tube), pieces, unmatched, revision);
+    if (beside != null) {
+      pieces.merge(Item.of(beside.part(), revision), beside.count(), Integer::sum);
+      Stream<Fitting> ends = Stream.of(beside.rod(), beside.tube());
+      hold(mate, beside.count(), ends, pieces, unmatched, revision);
+    }
+    return new Bill(pieces, unmatched);
+  }
+
+  /** End fittings with all that they are mated with, for so many springs. */
+  private static void hold(
+      Mate mate,
+      int count,
+      Stream<Fitting> fittings,
+      Map<Item, Integer> pieces,
+      List<Mate.Missing> unmatched,
+      int revision) {
+    List<Fitting> ends = fittings.filter(Objects::nonNull).toList();
+    List<Fitting> held = new ArrayList<>(ends);
+    ends.forEach(end -> mate.of(end, held, unmatched));
     held.stream()
         .sorted(Comparator.comparing(Fitting::type))
         .forEach(fitting -> pieces.merge(Item.of(fitting, revision), count, Integer::sum));
-    return new Bill(pieces, unmatched);
   }
 }

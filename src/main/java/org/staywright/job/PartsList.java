@@ -62,7 +62,8 @@ public record PartsList(List<OrderLine> lines, List<Mate.Missing> unmatched, Lis
       pieces += each * wanted.sets() + wanted.spares();
       if (item.part() != null) {
         matched = Math.max(matched, each);
-        alternates.add(wanted.alternates());
+        boolean spring = item.part().equals(wanted.outfit().part());
+        alternates.add(spring ? wanted.alternates() : List.of());
       }
     }
 

@@ -76,6 +76,30 @@ public record Travel(
     return new Travel(q, lengths, least, most, levers, load, heavy, light, hand, friction);
   }
 
+  /**
+   * The same travel with something more on it.
+   *
+   * @param push at every sample, positive where it opens, N·m or N
+   * @param rubbing friction, N·m or N
+   */
+  public Travel with(double[] push, double rubbing) {
+    return new Travel(
+        q,
+        length,
+        shortest,
+        longest,
+        lever,
+        sum(load, push),
+        sum(heavy, push),
+        sum(light, push),
+        hand,
+        friction + rubbing);
+  }
+
+  private static double[] sum(double[] one, double[] other) {
+    return IntStream.range(0, one.length).mapToDouble(i -> one[i] + other[i]).toArray();
+  }
+
   /** The first of every so many samples: a coarser view, whose ends are the same if they divide. */
   public Travel every(int step) {
     double[] lengths = every(step, length);

@@ -18,12 +18,15 @@ public final class Course {
   private final double[] work;
   private final double hand;
   private final double friction;
+  private final Drag drag;
 
   /**
    * @param travel sampled evenly
    * @param load generalised load of the mass that moves, one of the travel's
+   * @param drag what resists its speed
    */
-  public Course(Travel travel, double[] load) {
+  public Course(Travel travel, double[] load, Drag drag) {
+    this.drag = drag;
     start = travel.q()[0];
     end = travel.q()[travel.last()];
     step = (end - start) / travel.last();
@@ -61,6 +64,11 @@ public final class Course {
   /** Friction of the mechanism, N·m or N. */
   public double friction() {
     return friction;
+  }
+
+  /** What resists its speed besides the springs, N·m or N. */
+  public double drag(double q, double speed) {
+    return drag.at(q, speed);
   }
 
   /** Mount centre to mount centre, m. */

@@ -7,7 +7,7 @@ package org.staywright.motion;
  * @param load work that gravity, or what the table stands for, did
  * @param hand work the hand did
  * @param friction lost to it
- * @param damping lost in the orifices
+ * @param damping lost in orifices and dampers
  * @param springs energy the springs gave: what their gas lost, or a plain spring's work
  * @param wall heat the springs' walls gave to their gas
  * @param air work the air outside did on the springs

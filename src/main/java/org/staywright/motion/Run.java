@@ -194,7 +194,7 @@ final class Run {
       int n = scene.springs();
       Strut.Instant now = scene.instant(q, speed, state[KELVIN]);
       double friction = scene.friction(q);
-      double damping = n * now.damping() * Math.abs(lever);
+      double damping = n * now.damping() * Math.abs(lever) + course.drag(q, speed);
       double drive = scene.drive(q, now);
       rate[Q] = speed;
       rate[SPEED] =

@@ -33,7 +33,7 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
     Wording wording = asked.bench().wording();
     try {
       ObjectNode tree = JobForm.withDefaults(asked.tree());
-      Job job = JobForm.read(tree);
+      Job job = JobForm.read(tree, range);
       Ranking ranking = Ranking.of(range, job);
       boolean solve = near || ranking.fits().isEmpty();
       JobQuery query = JobQuery.of(tree, asked.saved());

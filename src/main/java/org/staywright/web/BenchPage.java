@@ -128,7 +128,7 @@ public abstract class BenchPage {
     if (part.isEmpty()) {
       return Templates.why(bench.path(), WhyView.unknown(query, number));
     }
-    Job job = JobForm.read(query.tree());
+    Job job = JobForm.read(query.tree(), range);
     Why why = Why.of(job, range, part.get());
     return Templates.why(
         bench.path(), WhyView.of(query, job, why, cleared(query, job), bench.wording()));
@@ -144,7 +144,8 @@ public abstract class BenchPage {
   }
 
   private Judged judged(JobQuery query, String asked) {
-    return Judged.of(JobForm.read(query.tree()), stock.get(), asked.strip(), bench.wording());
+    return Judged.of(
+        JobForm.read(query.tree(), stock.get()), stock.get(), asked.strip(), bench.wording());
   }
 
   private JobQuery asked(UriInfo uri) {

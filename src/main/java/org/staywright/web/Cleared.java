@@ -22,7 +22,7 @@ interface Cleared {
    * @param tree the job with its defaults filled in
    */
   static Cleared of(ObjectNode tree, Job job, Range range, Wording wording) {
-    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree));
+    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree, range));
     return (rank, near) ->
         rank > Clearing.ROWS || near.fits()
             ? ""

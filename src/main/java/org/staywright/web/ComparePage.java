@@ -60,7 +60,7 @@ public class ComparePage {
       return Templates.compare(
           CompareView.of(List.of(), List.of(), List.of(), "/flap", field.wording));
     }
-    ranked(JobForm.read(query.tree()), picks, field);
+    ranked(JobForm.read(query.tree(), stock.get()), picks, field);
     return Templates.compare(
         CompareView.of(
             field.rivals, field.left, query.pairs(), query.address() + "#result", field.wording));

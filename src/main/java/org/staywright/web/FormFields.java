@@ -126,6 +126,11 @@ public final class FormFields {
     return Arrays.stream(names.split(" ")).anyMatch(faults::containsKey);
   }
 
+  /** Whether there is such a field in this form. */
+  public boolean has(String name) {
+    return shape.field(name).isPresent();
+  }
+
   /** A field by its dotted name. */
   public Input of(String name) {
     Field field = shape.field(name).orElse(null);

@@ -67,7 +67,7 @@ public class SavingPage {
     ObjectNode document;
     try {
       document = JobForm.withDefaults(query.tree());
-      JobForm.read(document);
+      JobForm.read(document, stock.get());
     } catch (Refusal refusal) {
       return answer(422, BenchPage.page(query, stock.get(), List.of()));
     }

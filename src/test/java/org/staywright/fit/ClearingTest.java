@@ -30,7 +30,7 @@ class ClearingTest {
     Set<String> paths = new TreeSet<>();
     for (ObjectNode tree : jobs()) {
       Job job = JobForm.read(tree);
-      Clearing clearing = new Clearing(job, RANGE, JobKnobs.of(tree));
+      Clearing clearing = new Clearing(job, RANGE, JobKnobs.of(tree, RANGE));
       for (Fit near : few(Ranking.of(RANGE, job).near())) {
         Change change = clearing.of(near).orElse(null);
         if (change == null) {
@@ -53,7 +53,7 @@ class ClearingTest {
   void aMountNeedsToMoveNoFartherThanTheReserveLacks() throws IOException {
     ObjectNode tree = tree("/jobs/flap.json");
     Job job = JobForm.read(tree);
-    Clearing clearing = new Clearing(job, RANGE, JobKnobs.of(tree));
+    Clearing clearing = new Clearing(job, RANGE, JobKnobs.of(tree, RANGE));
     Fit near =
         Ranking.of(RANGE, job).near().stream()
             .filter(fit -> fit.blockedBy().size() == 1)
@@ -73,9 +73,9 @@ class ClearingTest {
     int gaveWay = 0;
     for (ObjectNode tree : jobs()) {
       Job job = JobForm.read(tree);
-      List<Knob> free = JobKnobs.of(tree).stream().filter(knob -> !knob.asked()).toList();
+      List<Knob> free = JobKnobs.of(tree, RANGE).stream().filter(knob -> !knob.asked()).toList();
       for (Fit near : few(Ranking.of(RANGE, job).near()).subList(0, 2)) {
-        Optional<Change> change = new Clearing(job, RANGE, JobKnobs.of(tree)).of(near);
+        Optional<Change> change = new Clearing(job, RANGE, JobKnobs.of(tree, RANGE)).of(near);
         Optional<Change> keeping = new Clearing(job, RANGE, free).of(near);
         if (keeping.isPresent()) {
           assertEquals(keeping, change, job.name());

@@ -103,7 +103,8 @@ class MountGridTest {
         job.filters(),
         job.rankBy(),
         job.limit(),
-        job.weights());
+        job.weights(),
+        null);
   }
 
   private static String said(Candidate each) {

@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.staywright.form.Cells;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
+import org.staywright.part.Family;
+import org.staywright.part.Fitting;
+import org.staywright.part.Part;
 import org.staywright.part.Range;
 
 /** The range that ships with the program, read straight from its files. */
@@ -18,10 +22,22 @@ public final class SampleRange {
   private SampleRange() {}
 
   public static Range read() {
-    return Range.of(
-        1,
-        rows("gas-springs.csv", PartRow.COLUMNS, PartRow::read),
-        rows("fittings.csv", FittingRow.COLUMNS, FittingRow::read));
+    return Range.of(1, parts(Family.GAS_SPRING), fittings());
+  }
+
+  /** With dampers beside the gas springs. */
+  static Range damped() {
+    List<Part> parts = new ArrayList<>(parts(Family.GAS_SPRING));
+    parts.addAll(parts(Family.DAMPER));
+    return Range.of(1, parts, fittings());
+  }
+
+  private static List<Part> parts(Family family) {
+    return rows(family.code() + "s.csv", PartRow.columns(family), PartRow::read);
+  }
+
+  private static List<Fitting> fittings() {
+    return rows("fittings.csv", FittingRow.COLUMNS, FittingRow::read);
   }
 
   private static <T> List<T> rows(String file, List<String> columns, Function<Cells, T> read) {

@@ -176,7 +176,7 @@ class SeatAssessmentTest {
       Job job = JobForm.read(tree);
       Fit near = judged(job, Seats.column()).fit();
       assertFalse(near.fits(), loads[i]);
-      Change change = new Clearing(job, range, JobKnobs.of(tree)).of(near).orElseThrow();
+      Change change = new Clearing(job, range, JobKnobs.of(tree, range)).of(near).orElseThrow();
       assertEquals(paths[i], change.path());
       String[] steps = change.path().substring(1).split("/");
       var parent = tree;

@@ -45,6 +45,7 @@ public final class MotionChecks {
     double where = 0.01 * Math.cos(20 * hum.time()[at]);
     checks.add(exact("2 kg on 800 N/m after 16 periods: A·cos(ωt)", where, hum.q()[at] - 1, "m"));
     checks.add(damped());
+    checks.add(dragged());
     checks.add(ruchardt());
     return checks;
   }
@@ -73,6 +74,14 @@ public final class MotionChecks {
             * (Math.cos(omega * time) + decay / omega * Math.sin(omega * time));
     return exact(
         "the same with a damper of 8 N·s/m, a third of the way", closed, motion.q()[at] - 1, "m");
+  }
+
+  /** 3 kg let fall 1 m against 10 N·s/m beside: v = (m·g/c)·(1 − e^(−c·t/m)). */
+  private static Check dragged() {
+    Motion motion = Motion.of(Scenes.dragged(3, 1, 10));
+    double closed = 3 * STANDARD_GRAVITY / 10 * (1 - Math.exp(-10 * motion.endTime() / 3));
+    return exact(
+        "3 kg falling against 10 N·s/m beside: speed at 1 m", closed, -motion.endSpeed(), "m/s");
   }
 
   /**

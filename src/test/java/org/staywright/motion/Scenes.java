@@ -70,7 +70,7 @@ final class Scenes {
 
   static Scene scene(Mechanism mechanism, Strut strut, int springs, double extended) {
     Travel travel = mechanism.travel(mechanism.end());
-    Course course = new Course(travel, travel.load());
+    Course course = new Course(travel, travel.load(), Drag.NONE);
     return new Scene(
         course,
         mechanism.inertia().orElse(1),
@@ -88,6 +88,24 @@ final class Scenes {
     StraightLift lift =
         new StraightLift(new Masses(mass, mass, mass), height, Math.PI / 2, 0, ANYWHERE);
     return scene(lift, bare(spring(400, 0.16)), 0, 0.38);
+  }
+
+  /** The same with something beside that resists in proportion to the speed. */
+  static Scene dragged(double mass, double height, double resistance) {
+    StraightLift lift =
+        new StraightLift(new Masses(mass, mass, mass), height, Math.PI / 2, 0, ANYWHERE);
+    Travel travel = lift.travel(lift.end());
+    Scene plain = fall(mass, height);
+    return new Scene(
+        new Course(travel, travel.load(), (q, speed) -> resistance * Math.abs(speed)),
+        mass,
+        plain.strut(),
+        0,
+        plain.extended(),
+        plain.rodRise(),
+        0,
+        height,
+        Scene.PATIENCE);
   }
 
   /** A rod hung at its end, let go at an angle from hanging down; its travel ends there. */

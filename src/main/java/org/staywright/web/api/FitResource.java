@@ -55,9 +55,9 @@ public class FitResource {
   public ObjectNode rank(byte[] body, UriInfo uri) {
     Query.none(uri);
     ObjectNode tree = JobForm.withDefaults(Body.read(body));
-    Job job = JobForm.read(tree);
     Range range = current.get();
-    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree));
+    Job job = JobForm.read(tree, range);
+    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree, range));
     return FitsJson.of(job, Ranking.of(range, job), fit -> cautions(job, fit), clearing);
   }
 
@@ -72,7 +72,7 @@ public class FitResource {
   @Path("curve")
   public ObjectNode curve(byte[] body, UriInfo uri) {
     Query.none(uri);
-    CurveRequest asked = CurveRequest.read(Body.read(body));
+    CurveRequest asked = CurveRequest.read(Body.read(body), current.get());
     return CurveJson.of(asked.job(), FitCurve.of(asked.job(), fit(asked)));
   }
 
@@ -80,7 +80,7 @@ public class FitResource {
   @Path("motion")
   public ObjectNode motion(byte[] body, UriInfo uri) {
     Query.none(uri);
-    MotionRequest asked = MotionRequest.read(Body.read(body));
+    MotionRequest asked = MotionRequest.read(Body.read(body), current.get());
     Job job = asked.of().job();
     Scene scene = InTime.scene(job, fit(asked.of()), asked.kelvin(), asked.movingMass());
     Scene released =
@@ -98,7 +98,7 @@ public class FitResource {
   @Path("chance")
   public ObjectNode chance(byte[] body, UriInfo uri) {
     Query.none(uri);
-    ChanceRequest asked = ChanceRequest.read(Body.read(body));
+    ChanceRequest asked = ChanceRequest.read(Body.read(body), current.get());
     Job job = asked.of().job();
     Fit fit = fit(asked.of());
     Spreads spreads = Spreads.usual(job, fit.part()).or(asked.spreads());
@@ -124,8 +124,8 @@ public class FitResource {
   @Path("why")
   public ObjectNode why(byte[] body, UriInfo uri) {
     Query.none(uri);
-    WhyJson.Request asked = WhyJson.read(Body.read(body));
     Range range = current.get();
+    WhyJson.Request asked = WhyJson.read(Body.read(body), range);
     String number = asked.partNumber();
     Part part =
         range

@@ -52,7 +52,9 @@ public class JobResource {
   @POST
   public Response add(byte[] body, UriInfo uri) {
     Query.none(uri);
-    SavedJob saved = jobs.add(JobForm.withDefaults(Body.read(body)));
+    ObjectNode document = JobForm.withDefaults(Body.read(body));
+    JobForm.read(document, current.get());
+    SavedJob saved = jobs.add(document);
     URI location = uri.getAbsolutePathBuilder().path(saved.id.toString()).build();
     return tagged(Response.created(location), saved);
   }
@@ -73,6 +75,7 @@ public class JobResource {
     int version = IfMatch.version(headers, seen);
     ObjectNode document = JobForm.withDefaults(JobJson.writable(Body.read(body)));
     Range range = seen.choice == null ? null : ordering.range(seen.choice.revision());
+    JobForm.read(document, range == null ? current.get() : range);
     return tagged(Response.ok(), jobs.change(seen.id, version, document, range));
   }
 
