@@ -1,10 +1,13 @@
 package org.staywright.fit;
 
+import static org.staywright.unit.Unit.ROOM;
+
 import java.math.BigDecimal;
 import java.util.List;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
+import org.staywright.spring.ForceLaw;
 
 /**
  * A stock part assessed for a job.
@@ -44,6 +47,19 @@ public record Fit(
   /** What it does under a seat. */
   public SeatFigures seat() {
     return (SeatFigures) outcome;
+  }
+
+  /**
+   * How near to constant its slow force comes in the travel that is used, at 20 °C: the least over
+   * the greatest.
+   */
+  public double constancy() {
+    ForceLaw law = part.spring().law();
+    if (outcome instanceof SeatFigures seat) {
+      return law.constancy(0, Math.min(seat.travel(), seat.stroke()), ROOM);
+    }
+    double from = figures().extended() - figures().lengthMax();
+    return law.constancy(from, figures().extended() - figures().lengthMin(), ROOM);
   }
 
   public boolean fits() {

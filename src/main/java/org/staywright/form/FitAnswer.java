@@ -42,7 +42,7 @@ public final class FitAnswer {
   private static final Shape FIGURES =
       shape(
           "figures",
-          numbers("peakPressureBar", "leadTimeDays"),
+          numbers("peakPressureBar", "constancy", "leadTimeDays"),
           Stream.of(
                   "setPrice",
                   "bucklingFactor",

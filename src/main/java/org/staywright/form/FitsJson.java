@@ -109,6 +109,7 @@ public final class FitsJson {
     json.set("score", JsonNumber.of(fit.score()));
     ObjectNode figures =
         fit.outcome() instanceof SeatFigures seat ? figures(seat) : figures(fit.figures());
+    figures.set("constancy", JsonNumber.of(fit.constancy()));
     figures.put("setPrice", fit.setPrice());
     figures.put("leadTimeDays", fit.leadTimeDays());
     json.set("figures", figures);

@@ -51,6 +51,18 @@ class FiguresTest {
     return new Mounts(new Point(0.015, -0.065), new Point(0.36, -0.011), offset, RodEnd.EITHER);
   }
 
+  @Test
+  void constancyIsThatOfTheLengthsThatAreUsed() {
+    Job job = Samples.lid();
+    Fit fit = someFit(job);
+    ChargedSpring law = (ChargedSpring) fit.part().spring().law();
+    double extended = fit.figures().extended();
+    double least = law.force(extended - fit.figures().lengthMax(), 293.15);
+    double greatest = law.force(extended - fit.figures().lengthMin(), 293.15);
+    assertEquals(least / greatest, fit.constancy(), 1e-12);
+    assertTrue(fit.constancy() < 1);
+  }
+
   /**
    * The hand's work opening slowly is what mass, gas, atmosphere and friction take: the gas's share
    * from its free energy u − T·s (Span et al. 2000), not from the forces under test.
