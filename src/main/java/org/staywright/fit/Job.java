@@ -80,34 +80,45 @@ public record Job(
 
   /** The same job with the spring hung elsewhere; only for a mechanism that has mounts. */
   public Job at(Mounts mounts) {
-    return new Job(
-        name,
-        ((Mounted) mechanism).at(mounts),
-        springCounts,
-        rodEnd,
-        tubeEnd,
-        conditions,
-        requirements,
-        filters,
-        rankBy,
-        limit,
-        weights,
-        beside);
+    Mechanism hung = ((Mounted) mechanism).at(mounts);
+    return with(hung, springCounts, rodEnd, tubeEnd, filters, limit, beside);
   }
 
   /** The same job with dampers beside its springs. */
   public Job with(Beside dampers) {
+    return with(mechanism, springCounts, rodEnd, tubeEnd, filters, limit, dampers);
+  }
+
+  /** The same job with other wishes for the end fittings. */
+  public Job with(FittingWish rod, FittingWish tube) {
+    return with(mechanism, springCounts, rod, tube, filters, limit, beside);
+  }
+
+  /** The same job for a number of springs that the shelf holds. */
+  public Job fromShelf(int count, int most) {
+    Filters shelf = new Filters(filters.families(), filters.finish(), true);
+    return with(mechanism, List.of(count), rodEnd, tubeEnd, shelf, most, beside);
+  }
+
+  private Job with(
+      Mechanism moving,
+      List<Integer> counts,
+      FittingWish rod,
+      FittingWish tube,
+      Filters allowed,
+      int most,
+      Beside dampers) {
     return new Job(
         name,
-        mechanism,
-        springCounts,
-        rodEnd,
-        tubeEnd,
+        moving,
+        counts,
+        rod,
+        tube,
         conditions,
         requirements,
-        filters,
+        allowed,
         rankBy,
-        limit,
+        most,
         weights,
         dampers);
   }
@@ -130,40 +141,6 @@ public record Job(
     return mechanism instanceof SeatColumn seat
         ? seat.light() - seat.empty()
         : requirements.maxHandForce();
-  }
-
-  /** The same job with other wishes for the end fittings. */
-  public Job with(FittingWish rodEnd, FittingWish tubeEnd) {
-    return new Job(
-        name,
-        mechanism,
-        springCounts,
-        rodEnd,
-        tubeEnd,
-        conditions,
-        requirements,
-        filters,
-        rankBy,
-        limit,
-        weights,
-        beside);
-  }
-
-  /** The same job for a number of springs that the shelf holds. */
-  public Job fromShelf(int count, int most) {
-    return new Job(
-        name,
-        mechanism,
-        List.of(count),
-        rodEnd,
-        tubeEnd,
-        conditions,
-        requirements,
-        new Filters(filters.families(), filters.finish(), true),
-        rankBy,
-        most,
-        weights,
-        beside);
   }
 
   /**

@@ -12,10 +12,9 @@ import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Seal;
 import org.staywright.unit.Bound;
-import org.staywright.unit.Fault;
 
 /** A flap on a hinge. */
-final class FlapForm implements LoadForm {
+final class FlapForm implements MountedForm {
 
   private static final String COUNTERCLOCKWISE = "counterclockwise";
 
@@ -36,18 +35,6 @@ final class FlapForm implements LoadForm {
           withDefault("sealAngleDeg", Amount.positive(90, DEGREE), 5),
           optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
 
-  private static final List<String> GEOMETRY =
-      List.of(
-          "/load/handleMm/x",
-          "/load/handleMm/y",
-          "/load/opens",
-          "/load/openingAngleDeg",
-          "/mounts/frameMm/x",
-          "/mounts/frameMm/y",
-          "/mounts/movingMm/x",
-          "/mounts/movingMm/y",
-          "/mounts/lateralOffsetMm");
-
   @Override
   public Shape shape() {
     return SHAPE;
@@ -59,15 +46,8 @@ final class FlapForm implements LoadForm {
   }
 
   @Override
-  public boolean mounted() {
-    return true;
-  }
-
-  @Override
-  public List<Fault> faults(JobTree job) {
-    return GEOMETRY.stream().allMatch(job::given)
-        ? mechanism(job).faults().stream().map(job::placed).toList()
-        : List.of();
+  public List<String> geometry() {
+    return List.of("/load/handleMm/x", "/load/handleMm/y", "/load/opens", "/load/openingAngleDeg");
   }
 
   @Override

@@ -11,10 +11,9 @@ import java.util.List;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.StraightLift;
-import org.staywright.unit.Fault;
 
 /** A guided load on a straight line. */
-final class LiftForm implements LoadForm {
+final class LiftForm implements MountedForm {
 
   private static final Shape SHAPE =
       Shape.of(
@@ -27,16 +26,6 @@ final class LiftForm implements LoadForm {
           required("directionDeg", Amount.between(-360, 360, DEGREE)),
           withDefault("frictionN", Amount.between(0, 5000, NEWTON), 0));
 
-  private static final List<String> GEOMETRY =
-      List.of(
-          "/load/travelMm",
-          "/load/directionDeg",
-          "/mounts/frameMm/x",
-          "/mounts/frameMm/y",
-          "/mounts/movingMm/x",
-          "/mounts/movingMm/y",
-          "/mounts/lateralOffsetMm");
-
   @Override
   public Shape shape() {
     return SHAPE;
@@ -48,15 +37,8 @@ final class LiftForm implements LoadForm {
   }
 
   @Override
-  public boolean mounted() {
-    return true;
-  }
-
-  @Override
-  public List<Fault> faults(JobTree job) {
-    return GEOMETRY.stream().allMatch(job::given)
-        ? mechanism(job).faults().stream().map(job::placed).toList()
-        : List.of();
+  public List<String> geometry() {
+    return List.of("/load/travelMm", "/load/directionDeg");
   }
 
   @Override
