@@ -8,6 +8,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.staywright.unit.Refusal;
+import org.staywright.unit.TypedNumber;
+import org.staywright.unit.Unit;
 
 /**
  * Dotted names with texts, as HTML forms, queries and CSV rows have them, to a tree for a shape.
@@ -20,13 +23,27 @@ public final class FlatForm {
   /** No number anyone means is longer. */
   private static final int LONGEST_NUMBER = 40;
 
-  private FlatForm() {}
+  /** Whether numbers may be written in words of their own: units, sums, commas. */
+  private final boolean freely;
+
+  private FlatForm(boolean freely) {
+    this.freely = freely;
+  }
 
   /**
    * @param shape of the tree
    * @param values by dotted name; empty text is as good as absent
    */
   public static ObjectNode tree(Shape shape, Map<String, List<String>> values) {
+    return new FlatForm(false).read(shape, values);
+  }
+
+  /** The same of a page's fields, which take {@link TypedNumber}s. */
+  public static ObjectNode typed(Shape shape, Map<String, List<String>> values) {
+    return new FlatForm(true).read(shape, values);
+  }
+
+  private ObjectNode read(Shape shape, Map<String, List<String>> values) {
     ObjectNode tree = NODES.objectNode();
     values.forEach(
         (name, texts) -> {
@@ -38,7 +55,7 @@ public final class FlatForm {
     return tree;
   }
 
-  private static void put(ObjectNode tree, Shape shape, String name, List<String> texts) {
+  private void put(ObjectNode tree, Shape shape, String name, List<String> texts) {
     Optional<Field> field = shape.field(name);
     if (field.isEmpty()) {
       // An unknown name stays whole, however many dots it has: the shape will not know it.
@@ -57,9 +74,9 @@ public final class FlatForm {
     }
   }
 
-  private static JsonNode several(Kind kind, List<String> texts) {
+  private JsonNode several(Kind kind, List<String> texts) {
     if (kind instanceof Kind.Many many && many.of() instanceof Shape row) {
-      return FlatTable.rows(row, String.join("\n", texts), FlatForm::one);
+      return FlatTable.rows(row, String.join("\n", texts), this::one);
     }
     Kind entry =
         kind instanceof Kind.Listing listing
@@ -82,9 +99,12 @@ public final class FlatForm {
     return one(kind, texts.get(0));
   }
 
-  private static JsonNode one(Kind kind, String text) {
-    if (kind instanceof Kind.Amount || kind instanceof Kind.Whole) {
-      return number(text);
+  private JsonNode one(Kind kind, String text) {
+    if (kind instanceof Kind.Amount amount) {
+      return freely ? number(text, amount.unit()) : plain(text);
+    }
+    if (kind instanceof Kind.Whole) {
+      return freely ? number(text, null) : plain(text);
     }
     if (kind instanceof Kind.Flag) {
       return switch (text) {
@@ -96,7 +116,15 @@ public final class FlatForm {
     return NODES.textNode(text);
   }
 
-  private static JsonNode number(String text) {
+  private static JsonNode number(String text, Unit unit) {
+    try {
+      return NODES.numberNode(TypedNumber.read(text, unit, unit, false));
+    } catch (Refusal refusal) {
+      return NODES.pojoNode(refusal.faults().get(0));
+    }
+  }
+
+  private static JsonNode plain(String text) {
     try {
       return text.length() > LONGEST_NUMBER
           ? NODES.textNode(text)

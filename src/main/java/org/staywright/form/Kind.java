@@ -3,6 +3,7 @@ package org.staywright.form;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.POJONode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -43,10 +44,24 @@ public sealed interface Kind
     return null;
   }
 
+  /** True, and the fault added, where a typed number could not be read. */
+  private static boolean misread(JsonNode node, String at, List<Fault> faults) {
+    if (node instanceof POJONode unread && unread.getPojo() instanceof Fault fault) {
+      faults.add(fault.at(at));
+      return true;
+    }
+    return false;
+  }
+
   /** A number in a bound. */
   record Amount(Bound bound) implements Kind {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+
+    /** Unit of a number of this kind, null for one that is plain. */
+    public Unit unit() {
+      return Unit.of(bound.unit()).orElse(null);
+    }
 
     static Amount between(double low, double high, Unit unit) {
       return new Amount(Bound.between(low, high, unit.symbol()));
@@ -58,6 +73,9 @@ public sealed interface Kind
 
     @Override
     public JsonNode read(JsonNode node, String at, List<Fault> faults) {
+      if (misread(node, at, faults)) {
+        return null;
+      }
       if (!node.isNumber()) {
         boolean comma = node.isTextual() && DECIMAL_COMMA.matcher(node.textValue()).matches();
         return refused(faults, at, node, bound.text(), comma ? "decimal-comma" : "not-a-number");
@@ -78,6 +96,9 @@ public sealed interface Kind
 
     @Override
     public JsonNode read(JsonNode node, String at, List<Fault> faults) {
+      if (misread(node, at, faults)) {
+        return null;
+      }
       if (!node.isNumber()) {
         return refused(faults, at, node, bound().text(), "not-a-number");
       }

@@ -50,7 +50,7 @@ public final class MeasuredForm {
   /** The values with every default filled in; a refusal names every fault in them. */
   public static JsonNode withDefaults(Map<String, List<String>> values) {
     List<Fault> faults = new ArrayList<>();
-    JsonNode tree = MEASURED.read(FlatForm.tree(MEASURED, values), "#", faults);
+    JsonNode tree = MEASURED.read(FlatForm.typed(MEASURED, values), "#", faults);
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }

@@ -12,6 +12,7 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -56,11 +57,9 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
   /** Fields of the form by their dotted names. */
   public static final Shape SHAPE = ReplacementShape.REPLACEMENT;
 
-  /**
-   * Of a form's fields; lengths may carry mm or in, and what hangs on an empty field is left out.
-   */
+  /** Of a form's fields; what hangs on an empty field is left out. */
   public static ReplacementForm typed(Map<String, List<String>> fields) {
-    Map<String, List<String>> values = LengthText.inMillimetres(fields);
+    Map<String, List<String>> values = new LinkedHashMap<>(fields);
     values
         .keySet()
         .removeIf(name -> name.endsWith("Mm.plusMinus") && !values.containsKey(value(name)));
@@ -73,7 +72,7 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
     if (!values.containsKey("scaleReading.force")) {
       values.keySet().removeIf(name -> name.startsWith("scaleReading."));
     }
-    return read(new JsonText(FlatForm.tree(SHAPE, values), List.of()));
+    return read(new JsonText(FlatForm.typed(SHAPE, values), List.of()));
   }
 
   private static String value(String name) {

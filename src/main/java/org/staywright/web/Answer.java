@@ -37,7 +37,8 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
       Ranking ranking = Ranking.of(range, job);
       boolean solve = near || ranking.fits().isEmpty();
       JobQuery query = JobQuery.of(tree, asked.saved());
-      FormFields form = form(query, List.of(), range, wording);
+      Typed typed = new Typed(query.values(), asked.typed().texts());
+      FormFields form = form(query.bench(), typed, List.of(), range, wording);
       return new Answer(
           query,
           form,
@@ -50,11 +51,13 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
               form,
               wording));
     } catch (Refusal refusal) {
-      return new Answer(asked, form(asked, refusal.faults(), range, wording), null, null);
+      return new Answer(
+          asked, form(asked.bench(), asked.typed(), refusal.faults(), range, wording), null, null);
     }
   }
 
-  private static FormFields form(JobQuery query, List<Fault> faults, Range range, Wording wording) {
-    return new FormFields(wording, query.bench().shape(), query.values(), faults, range.fittings());
+  private static FormFields form(
+      Bench bench, Typed typed, List<Fault> faults, Range range, Wording wording) {
+    return new FormFields(wording, bench.shape(), typed, faults, range.fittings());
   }
 }

@@ -37,23 +37,18 @@ public final class FormFields {
 
   private final Wording wording;
   private final Shape shape;
-  private final Map<String, List<String>> typed;
+  private final Typed typed;
   private final List<Fitting> fittings;
   private final Map<String, String> faults = new LinkedHashMap<>();
 
-  FormFields(Wording wording, Shape shape, Map<String, List<String>> typed, List<Fault> found) {
-    this(wording, shape, typed, found, List.of());
+  FormFields(Wording wording, Shape shape, Map<String, List<String>> values, List<Fault> found) {
+    this(wording, shape, new Typed(values, Map.of()), found, List.of());
   }
 
   /**
    * @param fittings that a field may name by number
    */
-  FormFields(
-      Wording wording,
-      Shape shape,
-      Map<String, List<String>> typed,
-      List<Fault> found,
-      List<Fitting> fittings) {
+  FormFields(Wording wording, Shape shape, Typed typed, List<Fault> found, List<Fitting> fittings) {
     this.fittings = fittings;
     this.wording = wording;
     this.shape = shape;
@@ -137,17 +132,22 @@ public final class FormFields {
     List<String> values = values(name, field);
     String fault = faults.getOrDefault(name, "");
     if (field == null) {
-      return new Input(name, name, values, "", "text", fault, List.of(), List.of());
+      return Input.plain(name, name, values, fault);
     }
+    List<Input> parts = parts(name, field.kind());
+    Entry entry =
+        Entry.of(name, field, values, typed.texts().getOrDefault(name, List.of()), wording);
     return new Input(
         name,
         label(name),
-        values,
-        unit(field.kind()),
+        entry.texts(),
+        parts.isEmpty() ? entry.unit() : parts.get(0).unit(),
         keyboard(field.kind()),
         fault,
         options(name, field, values),
-        parts(name, field.kind()));
+        parts,
+        entry.shown(),
+        entry.read());
   }
 
   /** The fitting of an end, "rodEnd" or "tubeEnd". */
@@ -157,18 +157,11 @@ public final class FormFields {
 
   /** As typed; what is not there at all shows its default. */
   private List<String> values(String name, Field field) {
-    List<String> given = typed.get(name);
+    List<String> given = typed.values().get(name);
     if (given != null || field == null || field.fallback() == null) {
       return given == null ? List.of() : given;
     }
     return JobQuery.flat(field.fallback()).getOrDefault("", List.of());
-  }
-
-  private static String unit(Kind kind) {
-    if (kind instanceof Shape point && point.fields().containsKey("x")) {
-      return unit(point.fields().get("x").kind());
-    }
-    return kind instanceof Kind.Amount amount ? amount.bound().unit() : "";
   }
 
   /** Some keyboards for decimals have no minus sign. */

@@ -13,6 +13,8 @@ import java.util.List;
  * @param fault what is wrong and how to mend it, "" where nothing is
  * @param options to choose from, none for a free entry
  * @param parts of a field made of several
+ * @param shown what comes back beside it, for {@link Shown}
+ * @param read how what was typed was understood, "" where it stands there as it was typed
  */
 public record Input(
     String name,
@@ -22,7 +24,14 @@ public record Input(
     String keyboard,
     String fault,
     List<Option> options,
-    List<Input> parts) {
+    List<Input> parts,
+    List<String> shown,
+    String read) {
+
+  /** One that is filled in with nothing but text. */
+  static Input plain(String name, String label, List<String> values, String fault) {
+    return new Input(name, label, values, "", "text", fault, List.of(), List.of(), List.of(), "");
+  }
 
   /**
    * @param value sent
@@ -35,6 +44,7 @@ public record Input(
     values = List.copyOf(values);
     options = List.copyOf(options);
     parts = List.copyOf(parts);
+    shown = List.copyOf(shown);
   }
 
   public String value() {

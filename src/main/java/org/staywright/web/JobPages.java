@@ -65,10 +65,10 @@ public class JobPages {
       @FormParam("version") @DefaultValue("-1") int version,
       MultivaluedMap<String, String> form) {
     SavedJob job = find(id);
-    Map<String, List<String>> typed = JobQuery.known(ChoiceForm.SHAPE, form);
+    Map<String, List<String>> typed = Typed.of(ChoiceForm.SHAPE, form, Say.wording()).values();
     try {
       ChoiceForm wish =
-          ChoiceForm.read(new JsonText(FlatForm.tree(ChoiceForm.SHAPE, typed), List.of()));
+          ChoiceForm.read(new JsonText(FlatForm.typed(ChoiceForm.SHAPE, typed), List.of()));
       jobs.choose(job.id, version, stock.get(), wish);
       return RestResponse.seeOther(URI.create("/jobs/" + job.id));
     } catch (Refusal refusal) {

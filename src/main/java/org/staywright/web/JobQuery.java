@@ -8,16 +8,15 @@ import java.util.List;
 import java.util.Map;
 import org.staywright.form.FlatForm;
 import org.staywright.form.FlatTable;
-import org.staywright.form.Shape;
 
 /**
- * A job as it travels in a query: dotted names with texts, as typed.
+ * A job as it travels in a query: dotted names with texts.
  *
  * @param bench it is described on
- * @param values of the fields a job has
+ * @param typed of the fields a job has
  * @param saved the saved job it came from, as it was {@link Seen}, "" for none
  */
-record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
+record JobQuery(Bench bench, Typed typed, String saved) {
 
   static final String SAVED = "saved";
   private static final String TYPE = "load.type";
@@ -32,12 +31,13 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
 
   /** Of a bench, whatever type of load it names. */
   static JobQuery of(Bench bench, Map<String, List<String>> parameters) {
-    Map<String, List<String>> values = known(bench.shape(), parameters);
+    Typed typed = Typed.of(bench.shape(), parameters, Say.wording());
+    Map<String, List<String>> values = typed.values();
     values.replaceAll((name, texts) -> name.startsWith("fittings.") ? last(texts) : texts);
     if (!values.isEmpty()) {
       values.put(TYPE, List.of(bench.type()));
     }
-    return new JobQuery(bench, values, parameters.getOrDefault(SAVED, List.of("")).get(0));
+    return new JobQuery(bench, typed, parameters.getOrDefault(SAVED, List.of("")).get(0));
   }
 
   /** An end fitting may be given by its kind and, behind that, by its number, which wins. */
@@ -49,38 +49,29 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
   /** The same job as a document has it. */
   static JobQuery of(JsonNode tree, String saved) {
     JobQuery query = of(flat(tree));
-    return new JobQuery(query.bench, query.values, saved);
+    return new JobQuery(query.bench, query.typed, saved);
+  }
+
+  /** Of the fields a job has, as they are meant. */
+  Map<String, List<String>> values() {
+    return typed.values();
   }
 
   /** The same with another value. */
   JobQuery with(String name, String value) {
-    Map<String, List<String>> changed = new LinkedHashMap<>(values);
-    changed.put(name, List.of(value));
-    return new JobQuery(bench, changed, saved);
+    return with(name, List.of(value));
   }
 
   /** The same with other values. */
   JobQuery with(String name, List<String> texts) {
-    Map<String, List<String>> changed = new LinkedHashMap<>(values);
+    Map<String, List<String>> changed = new LinkedHashMap<>(values());
     changed.put(name, List.copyOf(texts));
-    return new JobQuery(bench, changed, saved);
+    return new JobQuery(bench, new Typed(changed, typed.texts()), saved);
   }
 
   /** The zones of its mounts, for a form that does not show them. */
   public List<Pair> zones() {
     return pairs().stream().filter(pair -> pair.name().startsWith("zones.")).toList();
-  }
-
-  /** What a shape knows; whatever else an address or a form carries is left out. */
-  static Map<String, List<String>> known(Shape shape, Map<String, List<String>> parameters) {
-    Map<String, List<String>> known = new LinkedHashMap<>();
-    parameters.forEach(
-        (name, texts) -> {
-          if (shape.field(name).isPresent()) {
-            known.put(name, List.copyOf(texts));
-          }
-        });
-    return known;
   }
 
   /** Texts by dotted name; nothing for null. */
@@ -108,11 +99,11 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
   }
 
   boolean isEmpty() {
-    return values.isEmpty();
+    return values().isEmpty();
   }
 
   ObjectNode tree() {
-    return FlatForm.tree(bench.shape(), values);
+    return FlatForm.typed(bench.shape(), values());
   }
 
   /** All of it, for a form to carry along unseen. */
@@ -134,7 +125,7 @@ record JobQuery(Bench bench, Map<String, List<String>> values, String saved) {
   }
 
   private Map<String, List<String>> all() {
-    Map<String, List<String>> all = new LinkedHashMap<>(values);
+    Map<String, List<String>> all = new LinkedHashMap<>(values());
     all.put(SAVED, List.of(saved));
     return all;
   }

@@ -1,5 +1,8 @@
 package org.staywright.web;
 
+import static org.staywright.unit.Dimension.FORCE;
+
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,12 +13,21 @@ import org.staywright.form.Kind;
 import org.staywright.form.ReplacementForm;
 import org.staywright.part.FittingType;
 import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
+import org.staywright.unit.TypedNumber;
+import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /** The questions about an old spring, with what was typed and what is wrong with it. */
 public final class ReplaceFields {
 
   private static final String LABEL = "label";
+
+  /** Forces with the fields of their units. */
+  private static final Map<String, String> FORCES =
+      Map.of(
+          "printedForce.value", "printedForce.unit",
+          "scaleReading.force", "scaleReading.unit");
 
   /** One question after the other; fields of each by their dotted names. */
   private static final Map<String, List<String>> QUESTIONS = new LinkedHashMap<>();
@@ -83,12 +95,29 @@ public final class ReplaceFields {
 
   /** What of an address belongs to the questions. */
   static Map<String, List<String>> known(Map<String, List<String>> query) {
-    Map<String, List<String>> known = JobQuery.known(ReplacementForm.SHAPE, query);
+    Map<String, List<String>> known =
+        Typed.of(ReplacementForm.SHAPE, query, Say.wording()).values();
+    known.replaceAll((name, texts) -> FORCES.containsKey(name) ? force(name, texts, known) : texts);
     if (query.containsKey(LABEL)) {
       known.put(LABEL, query.get(LABEL));
     }
     known.values().removeIf(texts -> texts.stream().allMatch(String::isBlank));
     return known;
+  }
+
+  /** A force with a unit of its own in the unit that stands beside it. */
+  private static List<String> force(
+      String name, List<String> texts, Map<String, List<String>> known) {
+    String symbol = known.getOrDefault(FORCES.get(name), List.of("N")).get(0);
+    Unit unit = Unit.of(symbol).filter(u -> u.dimension() == FORCE).orElse(Unit.NEWTON);
+    try {
+      return List.of(
+          TypedNumber.read(texts.get(0), unit, unit, Say.wording().decimalComma())
+              .round(new MathContext(15))
+              .toPlainString());
+    } catch (Refusal unread) {
+      return texts;
+    }
   }
 
   /** Null where there is none. */
@@ -155,8 +184,7 @@ public final class ReplaceFields {
       String sentence = wording.fault(fault.at(label(name)));
       String field =
           ReplacementForm.SHAPE.field(name + ".value").isPresent() ? name + ".value" : name;
-      wrong.add(
-          new Input(field, label(name), List.of(), "", "text", sentence, List.of(), List.of()));
+      wrong.add(Input.plain(field, label(name), List.of(), sentence));
     }
     return wrong;
   }
@@ -185,9 +213,18 @@ public final class ReplaceFields {
     boolean off = name.endsWith(".plusMinus");
     String label =
         off ? wording.text("replace.off", label(name.replace(".plusMinus", ""))) : label(name);
-    String unit = field != null && field.kind() instanceof Kind.Amount a ? a.bound().unit() : "";
+    Entry entry = Entry.of(name, field, List.of(value), List.of(), wording);
     return new Input(
-        name, label, List.of(value), unit, "text", fault, options(name, field, value), List.of());
+        name,
+        label,
+        entry.texts(),
+        entry.unit(),
+        "text",
+        fault,
+        options(name, field, value),
+        List.of(),
+        entry.shown(),
+        "");
   }
 
   private List<Input.Option> options(String name, Field field, String value) {

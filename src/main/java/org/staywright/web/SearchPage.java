@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
-import java.util.Map;
 import org.staywright.form.MeasuredForm;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Refusal;
@@ -29,17 +28,16 @@ public final class SearchPage {
   @GET
   public TemplateInstance show(@Context UriInfo uri) {
     Wording wording = Say.wording();
-    Map<String, List<String>> typed =
-        JobQuery.known(MeasuredForm.MEASURED, uri.getQueryParameters());
+    Typed typed = Typed.of(MeasuredForm.MEASURED, uri.getQueryParameters(), wording);
     try {
-      JsonNode tree = MeasuredForm.withDefaults(typed);
-      Map<String, List<String>> values = JobQuery.flat(tree);
+      JsonNode tree = MeasuredForm.withDefaults(typed.values());
+      Typed values = new Typed(JobQuery.flat(tree), typed.texts());
       return Templates.search(
-          new FormFields(wording, MeasuredForm.MEASURED, values, List.of()),
-          SearchView.of(MeasuredForm.read(tree), typed, stock.get(), wording));
+          new FormFields(wording, MeasuredForm.MEASURED, values, List.of(), List.of()),
+          SearchView.of(MeasuredForm.read(tree), typed.values(), stock.get(), wording));
     } catch (Refusal refusal) {
       return Templates.search(
-          new FormFields(wording, MeasuredForm.MEASURED, typed, refusal.faults()), null);
+          new FormFields(wording, MeasuredForm.MEASURED, typed, refusal.faults(), List.of()), null);
     }
   }
 }

@@ -2,6 +2,7 @@ package org.staywright.wording;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Unit;
+import org.staywright.unit.Units;
 
 /**
  * One language: its sentences by key and its numbers.
@@ -23,16 +25,27 @@ public final class Wording {
   private static final ResourceBundle.Control NO_FALLBACK =
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
+  /** Decimals of a metric number that a field in other units still tells apart. */
+  private static final int ENTRY_DECIMALS = 2;
+
+  private static final int ENTRY_FIGURES = 4;
+
   private final Locale locale;
+  private final Units units;
   private final String subject;
 
-  private Wording(Locale locale, String subject) {
+  private Wording(Locale locale, Units units, String subject) {
     this.locale = locale;
+    this.units = units;
     this.subject = subject;
   }
 
   public static Wording of(Locale locale) {
-    return new Wording(locale, "");
+    return of(locale, Units.METRIC);
+  }
+
+  public static Wording of(Locale locale, Units units) {
+    return new Wording(locale, units, "");
   }
 
   public static Wording english() {
@@ -46,11 +59,25 @@ public final class Wording {
    * @param subject code of a mechanism
    */
   public Wording about(String subject) {
-    return new Wording(locale, subject);
+    return new Wording(locale, units, subject);
+  }
+
+  /** The same language in metric units, for what is quoted in them. */
+  public Wording metric() {
+    return new Wording(locale, Units.METRIC, subject);
   }
 
   public Locale locale() {
     return locale;
+  }
+
+  public Units units() {
+    return units;
+  }
+
+  /** True where a comma stands before the decimals. */
+  public boolean decimalComma() {
+    return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
   }
 
   /** The sentence of a key, its {0}, {1}… filled in. */
@@ -96,10 +123,57 @@ public final class Wording {
     return number(value, decimals);
   }
 
-  /** An SI value in a unit, with its symbol: "12.5 mm". */
+  /**
+   * An SI value with its symbol: "12.5 mm", or what stands for it in the reader's units.
+   *
+   * @param unit metric
+   * @param decimals in the metric unit
+   */
   public String quantity(double si, Unit unit, int decimals) {
-    String joint = unit == Unit.DEGREE ? "" : "\u00a0";
-    return number(unit.of(si), decimals) + joint + unit.symbol();
+    return bare(si, unit, decimals) + joint(unit) + units.instead(unit).symbol();
+  }
+
+  /** The same with as few decimals as it needs, up to a most. */
+  public String measure(double si, Unit unit, int most) {
+    return shortest(si, unit, most) + joint(unit) + units.instead(unit).symbol();
+  }
+
+  /** The number alone, where its unit stands elsewhere: {@link #symbol}. */
+  public String bare(double si, Unit unit, int decimals) {
+    return number(units.instead(unit).of(si), units.decimals(unit, decimals));
+  }
+
+  /** The number alone with as few decimals as it needs. */
+  public String shortest(double si, Unit unit, int most) {
+    return shortest(units.instead(unit).of(si), units.decimals(unit, most));
+  }
+
+  /** Symbol of what is shown for a metric unit. */
+  public String symbol(Unit unit) {
+    return units.instead(unit).symbol();
+  }
+
+  /**
+   * A number as a field holds it, without thousands parted.
+   *
+   * @param number in the metric unit
+   * @param unit metric, null for a plain number
+   */
+  public String entry(BigDecimal number, Unit unit) {
+    BigDecimal shown = number;
+    if (unit != null && units.instead(unit) != unit) {
+      Unit instead = units.instead(unit);
+      BigDecimal exact = new BigDecimal(instead.of(unit.si(number.doubleValue())));
+      int decimals = units.decimals(unit, ENTRY_DECIMALS);
+      int figures = ENTRY_FIGURES - exact.precision() + exact.scale();
+      shown = exact.setScale(Math.max(decimals, figures), RoundingMode.HALF_EVEN);
+    }
+    String plain = shown.stripTrailingZeros().toPlainString();
+    return decimalComma() ? plain.replace('.', ',') : plain;
+  }
+
+  private static String joint(Unit unit) {
+    return unit == Unit.DEGREE ? "" : "\u00a0";
   }
 
   /** Money with its currency: "14.20 EUR". */

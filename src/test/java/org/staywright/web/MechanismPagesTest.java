@@ -93,7 +93,7 @@ class MechanismPagesTest {
         .get("/profile")
         .then()
         .statusCode(200)
-        .body(containsString("Points, no. 3, force is “much”, which is not a number"))
+        .body(containsString("Points, no. 3, force is “much”, which cannot be read as a number"))
         .body(containsString("Points, no. 4, force is missing"))
         .body(containsString("400,385\n390 370\n500 much\n520</textarea>"));
     given()

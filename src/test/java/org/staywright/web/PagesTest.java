@@ -275,7 +275,7 @@ class PagesTest {
         .then()
         .statusCode(200)
         .body(containsString("value=\"wide\""))
-        .body(containsString("Rod diameter is “wide”, which is not a number."));
+        .body(containsString("Rod diameter is “wide”, which cannot be read as a number."));
     given().get("/parts?strokeMm=1").then().body(containsString("Widen one of them"));
     given().get("/parts?page=99999").then().statusCode(200).body(containsString("rel=\"prev\""));
   }

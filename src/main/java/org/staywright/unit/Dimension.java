@@ -1,0 +1,18 @@
+package org.staywright.unit;
+
+/** What a number measures; units of one dimension stand for each other. */
+public enum Dimension {
+  LENGTH,
+  AREA,
+  VOLUME,
+  FORCE,
+  MOMENT,
+  ENERGY,
+  MASS,
+  PRESSURE,
+  STIFFNESS,
+  SPEED,
+  TEMPERATURE,
+  ANGLE,
+  SHARE
+}
