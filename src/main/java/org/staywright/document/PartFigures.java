@@ -11,6 +11,8 @@ import static org.staywright.unit.Unit.ROOM;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.staywright.fit.InTime;
+import org.staywright.motion.Strut;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.GasFilled;
@@ -90,7 +92,23 @@ public final class PartFigures {
             newtons(
                 law.giving(near, part.limits().hottest())
                     - law.giving(near, part.limits().coldest()))));
+    if (part.gas().isPresent() && spring.sense() > 0) {
+      speeds(forces);
+    }
     return forces;
+  }
+
+  /** Of the free rod at 20 °C, at half stroke and at half the depth of the oil. */
+  private void speeds(List<String[]> forces) {
+    Strut strut = InTime.strut(part, ROOM);
+    forces.add(figure("freeGas", speed(strut.freeSpeed(part.spring().stroke() / 2, false))));
+    if (strut.zones().extension() > 0) {
+      forces.add(figure("freeOil", speed(strut.freeSpeed(strut.zones().extension() / 2, true))));
+    }
+  }
+
+  private String speed(double metresPerSecond) {
+    return wording.number(Unit.MILLIMETRE.of(metresPerSecond), 0) + "\u00a0mm/s";
   }
 
   private String[] charge(GasFilled gas) {

@@ -169,6 +169,7 @@ public record Job(
    * @param openStop what ends the travel
    * @param staysShut whether the closed flap must not rise, even with the strongest spring
    * @param behaviour what else is asked
+   * @param inTime what is asked of its motion
    */
   public record Requirements(
       double maxHandForce,
@@ -177,7 +178,8 @@ public record Job(
       double extendedReserve,
       OpenStop openStop,
       boolean staysShut,
-      Behaviour behaviour) {
+      Behaviour behaviour,
+      InTime inTime) {
 
     /** With nothing else asked. */
     public Requirements(
@@ -194,7 +196,8 @@ public record Job(
           extendedReserve,
           openStop,
           staysShut,
-          Behaviour.ANY);
+          Behaviour.ANY,
+          InTime.ANY);
     }
 
     /** Limit while opening, N. */
@@ -206,6 +209,18 @@ public record Job(
     public double handCloseLimit() {
       return behaviour.maxHandClose() == null ? maxHandForce : behaviour.maxHandClose();
     }
+  }
+
+  /**
+   * Opened by a hand at its limit; NaN where nothing is asked.
+   *
+   * @param maxStopSpeed of the handle when it meets the stop, m/s
+   * @param maxStopEnergy when it meets the stop, J
+   * @param maxOpeningTime s
+   */
+  public record InTime(double maxStopSpeed, double maxStopEnergy, double maxOpeningTime) {
+
+    public static final InTime ANY = new InTime(Double.NaN, Double.NaN, Double.NaN);
   }
 
   /** What ends the travel at the open end. */

@@ -163,7 +163,11 @@ public final class JobForm {
             tree.si("/requirements/extendedReserveMm", MILLIMETRE),
             tree.choice("/requirements/openStop", Job.OpenStop.class),
             tree.flag("/requirements/staysShut"),
-            behaviour()),
+            behaviour(),
+            new Job.InTime(
+                tree.si("/requirements/maxStopSpeedMmPerS", MILLIMETRE),
+                tree.number("/requirements/maxStopEnergyJ"),
+                tree.number("/requirements/maxOpeningTimeS"))),
         new Job.Filters(
             families(),
             tree.choice("/filters/finish", Finish.class),

@@ -75,7 +75,10 @@ public final class JobShape {
           optional("staysPutFromMm", WAY),
           optional("staysPutToMm", WAY),
           optional("maxLatchPushN", Amount.between(0, 2000, NEWTON)),
-          optional("overCentreByDeg", ANGLE));
+          optional("overCentreByDeg", ANGLE),
+          optional("maxStopSpeedMmPerS", new Amount(Bound.above(0, 20_000, "mm/s"))),
+          optional("maxStopEnergyJ", new Amount(Bound.above(0, 10_000, "J"))),
+          optional("maxOpeningTimeS", new Amount(Bound.above(0, 60, "s"))));
 
   /** A damper carries nothing, and under a seat only a column serves. */
   private static final Choice FAMILY =

@@ -63,6 +63,12 @@ public record Scene(
     return strut.at(compression(q), -stretching, gasKelvin, oiled);
   }
 
+  /** What pulls at rest beyond friction, positive where it opens; 0 within friction. N·m or N. */
+  public double resting(double q) {
+    double drive = drive(q, instant(q, 0, strut.kelvin()));
+    return Math.signum(drive) * Math.max(0, Math.abs(drive) - friction(q));
+  }
+
   /** Everything but friction and damping, positive where it opens, N·m or N. */
   double drive(double q, Strut.Instant springs) {
     return this.springs * springs.push() * course.lever(q) + course.load(q) + hand * course.hand();

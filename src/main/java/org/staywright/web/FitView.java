@@ -20,6 +20,7 @@ import org.staywright.wording.Wording;
  * @param view the flap with the spring in it
  * @param chart hand forces over the travel
  * @param figures all of them
+ * @param time what it does in time, null where that cannot be told
  * @param cautions it calls for
  */
 public record FitView(
@@ -30,6 +31,7 @@ public record FitView(
     RawString view,
     RawString chart,
     List<Figure> figures,
+    InTimeView time,
     List<CautionView> cautions) {
 
   static FitView of(Job job, Fit fit, Cleared cleared, Wording wording) {
@@ -51,6 +53,7 @@ public record FitView(
         Pictures.sideView(job, fit, wording),
         Pictures.handForces(job, fit, wording),
         FitFigures.of(job.mechanism(), fit.figures(), wording),
+        InTimeView.of(job, fit, wording),
         CautionView.of(Cautions.of(job, fit), wording));
   }
 

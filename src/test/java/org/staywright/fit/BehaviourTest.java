@@ -40,7 +40,8 @@ class BehaviourTest {
             plain.extendedReserve(),
             plain.openStop(),
             plain.staysShut(),
-            behaviour),
+            behaviour,
+            Job.InTime.ANY),
         job.filters(),
         job.rankBy(),
         job.limit());

@@ -140,7 +140,8 @@ public final class Samples {
             4e-3,
             plain.requirements().openStop(),
             random.nextInt(4) == 0,
-            random.nextInt(3) == 0 ? randomBehaviour(random, mechanism) : Behaviour.ANY),
+            random.nextInt(3) == 0 ? randomBehaviour(random, mechanism) : Behaviour.ANY,
+            Job.InTime.ANY),
         new Job.Filters(
             Set.of(Family.GAS_SPRING),
             random.nextInt(5) == 0 ? Finish.STAINLESS : null,

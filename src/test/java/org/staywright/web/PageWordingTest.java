@@ -20,6 +20,8 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Obstacle;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Rejection;
+import org.staywright.fit.Spreads;
+import org.staywright.fit.TimeFigures;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.JobShape;
@@ -31,6 +33,7 @@ import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.motion.Motion;
 import org.staywright.part.Coded;
 
 /** The sentences of the pages: each that is asked for is there, and none lies idle. */
@@ -38,6 +41,19 @@ class PageWordingTest {
 
   private static final List<String> TOPICS =
       List.of("page", "fit", "saved", "order", "compare", "mounts");
+
+  private static final List<String> FIGURES_IN_TIME =
+      List.of(
+          "opening-time",
+          "stop-speed",
+          "stop-energy",
+          "peak-load",
+          "holds",
+          "hand-within",
+          "stays-shut",
+          "years",
+          "years-early",
+          "matters-most");
 
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
@@ -84,6 +100,24 @@ class PageWordingTest {
     fields("page.field.", JobShape.JOB, keys);
     fields("page.field.", ChoiceForm.SHAPE, keys);
     fields("page.field.", MeasuredForm.MEASURED, keys);
+    codes("page.time.failing.", TimeFigures.Failing.values(), keys);
+    codes("page.time.end.", Motion.End.values(), keys);
+    for (String code : List.of("max-stop-speed", "max-stop-energy", "max-opening-time")) {
+      keys.addAll(List.of("page.time.kept." + code, "page.time.kept." + code + ".missed"));
+    }
+    keys.addAll(List.of("page.time.opening", "page.time.failing"));
+    for (Spreads.Source source : Spreads.Source.values()) {
+      keys.add(
+          "page.time.source." + source.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    }
+    for (String way : List.of("closing", "opening")) {
+      for (String pace : List.of("slow", "easing", "slam")) {
+        keys.add("page.time.figure." + way + "-" + pace);
+      }
+    }
+    for (String name : FIGURES_IN_TIME) {
+      keys.add("page.time.figure." + name);
+    }
     for (int status : new int[] {400, 404, 422, 500}) {
       keys.add("page.error." + status);
       keys.add("page.error." + status + ".advice");

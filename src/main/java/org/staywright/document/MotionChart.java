@@ -1,0 +1,77 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.DEGREE;
+import static org.staywright.unit.Unit.MILLIMETRE;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.fit.TimeFigures.Case;
+import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Point;
+import org.staywright.motion.Motion;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/** Travel or speed over time after a release, a curve for each temperature. */
+public final class MotionChart {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 15;
+  private static final Role[] ROLES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3};
+
+  private MotionChart() {}
+
+  /**
+   * @param cases by rising temperature, three at most
+   * @param motion which of a case
+   * @param speed whether speed is drawn, else travel
+   */
+  public static Drawing of(
+      List<Case> cases, Function<Case, Motion> motion, boolean speed, Kind kind, Wording wording) {
+    Unit unit = kind == Kind.TURNS ? DEGREE : MILLIMETRE;
+    double[][] times = new double[cases.size()][];
+    double[][] values = new double[cases.size()][];
+    for (int i = 0; i < cases.size(); i++) {
+      Motion each = motion.apply(cases.get(i));
+      times[i] = each.time();
+      double[] si = speed ? each.speed() : each.q();
+      values[i] = Arrays.stream(si).map(unit::of).toArray();
+    }
+    double latest = Arrays.stream(times).flatMapToDouble(Arrays::stream).max().orElse(0);
+    double low = Arrays.stream(values).flatMapToDouble(Arrays::stream).min().orElse(0);
+    double high = Arrays.stream(values).flatMapToDouble(Arrays::stream).max().orElse(0);
+    Plot plot =
+        new Plot(
+            Axis.within(0, latest > 0 ? latest : 1, 8),
+            Axis.around(Math.min(0, low), Math.max(0, high), 6),
+            WIDTH,
+            HEIGHT);
+    String what = (speed ? "document.motion.speed." : "document.motion.travel.") + unit(kind);
+    plot.frame(wording, wording.text("document.motion.time"), wording.text(what));
+    plot.level(Role.AXIS, 0);
+    for (int i = 0; i < values.length; i++) {
+      plot.curve(ROLES[i], times[i], values[i]);
+      // A key at the right, coldest below: ends of motions lie too close together for labels.
+      plot.sketch()
+          .text(
+              ROLES[i],
+              new Point(WIDTH + 0.6, 2 + 1.6 * i),
+              Anchor.START,
+              Size.NORMAL,
+              wording.quantity(cases.get(i).kelvin(), CELSIUS, 0));
+    }
+    return plot.sketch()
+        .drawing(
+            wording.text("document.motion"),
+            wording.text("document.motion.about", wording.number(latest, 2)),
+            0.6);
+  }
+
+  private static String unit(Kind kind) {
+    return kind == Kind.TURNS ? "turns" : "shifts";
+  }
+}

@@ -1,0 +1,214 @@
+package org.staywright.fit;
+
+import static org.staywright.unit.Unit.ROOM;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Course;
+import org.staywright.motion.Motion;
+import org.staywright.motion.Motion.End;
+import org.staywright.motion.Scene;
+import org.staywright.motion.Stroke;
+import org.staywright.unit.Refusal;
+
+/**
+ * What a fit does in time: opened by a hand at its limit, taken over its travel slowly and quickly,
+ * and let go open with one spring failed; each cold, at 20 °C and hot.
+ *
+ * @param cases coldest, 20 °C, hottest
+ * @param strokes by a hand, at the nominal temperature
+ * @param hand lever of the hand, m or 1
+ * @param failedForce that the hand must hold up when one spring has failed, at worst, nominal, N;
+ *     not above zero where nothing falls
+ */
+public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, double failedForce) {
+
+  /** Slower than this at the handle it sinks and does not fall, m/s: our choice, no source. */
+  public static final double SINKING = 0.25;
+
+  /** A slam and an easing, s. */
+  public static final double SLAM = 0.5;
+
+  public static final double EASING = 10;
+
+  /**
+   * @param kelvin of all there is
+   * @param opening from the closed end, the hand at its limit all the way
+   * @param failing from the open end, one spring failed, no hand
+   */
+  public record Case(double kelvin, Motion opening, Motion failing) {}
+
+  /**
+   * The whole travel by hand.
+   *
+   * @param seconds infinite for slowly
+   * @param opening largest force of the hand, N
+   * @param closing largest force of the hand, N
+   * @param choked whether the orifice came to the speed of sound
+   */
+  public record Taken(double seconds, double opening, double closing, boolean choked) {}
+
+  /** What becomes of the load when one spring fails. */
+  public enum Failing {
+    STAYS,
+    SINKS,
+    FALLS
+  }
+
+  /** Empty where nobody knows what moves, no hand does, or the gas leaves what can be computed. */
+  public static Optional<TimeFigures> of(Job job, Fit fit) {
+    boolean known = job.mechanism().inertia().isPresent();
+    if (!known || job.mechanism() instanceof SeatColumn) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(computed(job, fit));
+    } catch (Refusal beyond) {
+      return Optional.empty();
+    }
+  }
+
+  private static TimeFigures computed(Job job, Fit fit) {
+    Job.Conditions conditions = job.conditions();
+    List<Case> cases =
+        Stream.of(conditions.coldest(), ROOM, conditions.hottest())
+            .distinct()
+            .sorted()
+            .map(kelvin -> released(job, fit, kelvin))
+            .toList();
+    Scene scene = InTime.scene(job, fit, conditions.nominal(), Double.NaN);
+    List<Taken> strokes = new ArrayList<>();
+    for (double seconds : new double[] {Double.POSITIVE_INFINITY, EASING, SLAM}) {
+      Stroke opening = Stroke.of(scene, true, seconds);
+      Stroke closing = Stroke.of(scene, false, seconds);
+      strokes.add(
+          new Taken(seconds, opening.most(), closing.most(), opening.choked() || closing.choked()));
+    }
+    return new TimeFigures(
+        cases, strokes, scene.course().hand(), heldUp(scene.with(fit.count() - 1, 0)));
+  }
+
+  private static Case released(Job job, Fit fit, double kelvin) {
+    Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
+    Scene shut = scene.from(scene.course().start());
+    return new Case(
+        kelvin,
+        Motion.of(shut.with(fit.count(), job.requirements().maxHandForce())),
+        Motion.of(scene.with(fit.count() - 1, 0)));
+  }
+
+  /** What the hand must hold up at the worst place, friction helping, N. */
+  private static double heldUp(Scene scene) {
+    Course course = scene.course();
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= 60; i++) {
+      double q = course.start() + (course.end() - course.start()) * i / 60;
+      most = Math.max(most, -scene.resting(q) / course.hand());
+    }
+    return most;
+  }
+
+  /** Greatest speed of the handle when it meets the stop after opening, m/s. */
+  public double stopSpeed() {
+    return most(each -> each.opening().end() == End.STOP ? Math.abs(each.opening().endSpeed()) : 0)
+        * hand;
+  }
+
+  /** Greatest energy at the stop after opening, J. */
+  public double stopEnergy() {
+    return most(each -> each.opening().stopEnergy());
+  }
+
+  /** Longest time to open, s; infinite where it does not come to its open end. */
+  public double openingTime() {
+    return most(
+        each -> opened(each.opening()) ? each.opening().endTime() : Double.POSITIVE_INFINITY);
+  }
+
+  private static boolean opened(Motion motion) {
+    return motion.end() == End.STOP && motion.endSpeed() > 0;
+  }
+
+  /** What happens at worst when one spring fails. */
+  public Failing failing() {
+    return cases.stream()
+        .map(each -> failing(each.failing()))
+        .max(Enum::compareTo)
+        .orElse(Failing.STAYS);
+  }
+
+  /** What happens in one case. */
+  public Failing failing(Motion motion) {
+    if (!motion.moved() || motion.endSpeed() > 0) {
+      return Failing.STAYS;
+    }
+    return motion.greatestSpeed() * hand <= SINKING ? Failing.SINKS : Failing.FALLS;
+  }
+
+  /** Least time until it lies shut or rests when one spring has failed, s. */
+  public double failingTime() {
+    return cases.stream()
+        .filter(each -> each.failing().moved())
+        .mapToDouble(each -> each.failing().endTime())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Greatest speed of the handle when one spring has failed, m/s. */
+  public double failingSpeed() {
+    return most(each -> each.failing().greatestSpeed()) * hand;
+  }
+
+  /** Greatest energy with which it falls shut when one spring has failed, J. */
+  public double failingEnergy() {
+    return most(each -> each.failing().stopEnergy());
+  }
+
+  /** Largest load of one spring on its mounts in all these motions, N. */
+  public double peakLoad() {
+    return most(each -> Math.max(each.opening().peakLoad(), each.failing().peakLoad()));
+  }
+
+  /** Whether the gas came to the speed of sound anywhere. */
+  public boolean choked() {
+    return strokes.stream().anyMatch(Taken::choked)
+        || cases.stream().anyMatch(each -> each.opening().choked() || each.failing().choked());
+  }
+
+  private double most(ToDoubleFunction<Case> figure) {
+    return cases.stream().mapToDouble(figure).max().orElse(0);
+  }
+
+  /** The requirements in time that a job makes, each kept or not. */
+  public List<Kept> kept(Job.InTime asked) {
+    List<Kept> kept = new ArrayList<>();
+    add(kept, "max-stop-speed", asked.maxStopSpeed(), stopSpeed());
+    add(kept, "max-stop-energy", asked.maxStopEnergy(), stopEnergy());
+    add(kept, "max-opening-time", asked.maxOpeningTime(), openingTime());
+    return kept;
+  }
+
+  private static void add(List<Kept> kept, String code, double most, double has) {
+    if (!Double.isNaN(most)) {
+      kept.add(new Kept(code, most, has));
+    }
+  }
+
+  /**
+   * A requirement in time.
+   *
+   * @param code of it
+   * @param most allowed, SI
+   * @param has of the part, SI; infinite where it never comes to that
+   */
+  public record Kept(String code, double most, double has) {
+
+    public boolean met() {
+      return has <= most;
+    }
+  }
+}
