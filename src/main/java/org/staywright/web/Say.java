@@ -10,7 +10,7 @@ final class Say {
   private Say() {}
 
   static Wording wording() {
-    return Wording.english();
+    return Preference.now().wording();
   }
 
   static String language() {
@@ -27,6 +27,11 @@ final class Say {
 
   static String text(String key, Object first, Object second) {
     return wording().text(key, first, second);
+  }
+
+  /** The units that are shown, by their code. */
+  static String units() {
+    return wording().units().code();
   }
 
   /** A whole number. */

@@ -17,7 +17,7 @@ import org.staywright.form.ListRequest;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.PartsList;
-import org.staywright.wording.Wording;
+import org.staywright.web.Preference;
 
 /** One parts list for several jobs, like parts added up. */
 @Path("/api/v1")
@@ -26,7 +26,6 @@ public class CommonListResource {
 
   private final Jobs jobs;
   private final Ordering ordering;
-  private final Wording wording = Wording.english();
 
   CommonListResource(Jobs jobs, Ordering ordering) {
     this.jobs = jobs;
@@ -37,14 +36,15 @@ public class CommonListResource {
   @Path("parts-lists.json")
   @Produces(MediaType.APPLICATION_JSON)
   public ObjectNode json(byte[] body, UriInfo uri) {
-    return PartsListJson.of(list(body, uri), wording);
+    return PartsListJson.of(list(body, uri), Preference.now().metric());
   }
 
   @POST
   @Path("parts-lists.csv")
   @Produces(PartsListResource.CSV)
   public Response csv(byte[] body, UriInfo uri) {
-    return PartsListResource.attached(PartsListCsv.of(list(body, uri), wording), "parts-list.csv");
+    return PartsListResource.attached(
+        PartsListCsv.of(list(body, uri), Preference.now().wording()), "parts-list.csv");
   }
 
   @POST
@@ -52,18 +52,19 @@ public class CommonListResource {
   @Produces(PartsListResource.XLSX)
   public Response xlsx(byte[] body, UriInfo uri) {
     return PartsListResource.attached(
-        PartsListXlsx.of(list(body, uri), wording), "parts-list.xlsx");
+        PartsListXlsx.of(list(body, uri), Preference.now().wording()), "parts-list.xlsx");
   }
 
   @POST
   @Path("parts-lists.pdf")
   @Produces(PartsListResource.PDF)
   public Response pdf(byte[] body, UriInfo uri) {
-    return PartsListResource.shown(PartsListPdf.of(list(body, uri), wording), "parts-list.pdf");
+    return PartsListResource.shown(
+        PartsListPdf.of(list(body, uri), Preference.now().wording()), "parts-list.pdf");
   }
 
   private PartsList list(byte[] body, UriInfo uri) {
-    Query.none(uri);
+    Query.document(uri);
     return ordering.list(ordering.chosen(jobs.all(ListRequest.read(JsonText.read(body)))));
   }
 }

@@ -12,6 +12,7 @@ import org.staywright.form.Unreadable;
 import org.staywright.job.Stale;
 import org.staywright.job.Tasks;
 import org.staywright.unit.Refusal;
+import org.staywright.web.Preference;
 import org.staywright.wording.Wording;
 
 /** Turns what is thrown into answers. */
@@ -19,17 +20,15 @@ public final class Failures {
 
   private static final Logger LOG = Logger.getLogger(Failures.class);
 
-  private final Wording wording = Wording.english();
-
   @ServerExceptionMapper
   public Response faulty(Refusal refusal) {
-    return Problem.of(wording, 422).at(refusal.faults()).response();
+    return Problem.of(wording(), 422).at(refusal.faults()).response();
   }
 
   @ServerExceptionMapper
   public Response unreadable(Unreadable unreadable) {
     return Problem.of(
-            wording,
+            wording(),
             400,
             "problem.not-json",
             Integer.toString(unreadable.line()),
@@ -39,29 +38,29 @@ public final class Failures {
 
   @ServerExceptionMapper
   Response badQuery(BadQuery bad) {
-    return Problem.of(wording, bad.status(), "problem.bad-query").in(bad.faults()).response();
+    return Problem.of(wording(), bad.status(), "problem.bad-query").in(bad.faults()).response();
   }
 
   @ServerExceptionMapper
   Response notThere(NotThere missing) {
-    return Problem.of(wording, 404, missing.key(), missing.name()).response();
+    return Problem.of(wording(), 404, missing.key(), missing.name()).response();
   }
 
   @ServerExceptionMapper
   Response busy(Tasks.Busy busy) {
-    Response problem = Problem.of(wording, 503).response();
+    Response problem = Problem.of(wording(), 503).response();
     problem.getHeaders().putSingle(HttpHeaders.RETRY_AFTER, "10");
     return problem;
   }
 
   @ServerExceptionMapper
   Response stale(Stale stale) {
-    return Problem.of(wording, 412).response();
+    return Problem.of(wording(), 412).response();
   }
 
   @ServerExceptionMapper
   Response unconditional(IfMatch.Unconditional change) {
-    return Problem.of(wording, 428).response();
+    return Problem.of(wording(), 428).response();
   }
 
   @ServerExceptionMapper
@@ -70,7 +69,7 @@ public final class Failures {
     if (!uri.getPath().startsWith("/api") || given.getStatus() < 400) {
       return given;
     }
-    Response problem = Problem.of(wording, known(given.getStatus())).response();
+    Response problem = Problem.of(wording(), known(given.getStatus())).response();
     given.getHeaders().forEach((name, values) -> copy(problem, name, values.get(0)));
     if (given.getStatus() == 405) {
       problem.getHeaders().putSingle(HttpHeaders.ALLOW, Allowed.at(uri.getPath()));
@@ -92,16 +91,20 @@ public final class Failures {
     };
   }
 
+  private static Wording wording() {
+    return Preference.now().metric();
+  }
+
   /** The client went away, or sends without end. */
   @ServerExceptionMapper
   public Response brokenOff(IOException broken) {
     LOG.debug("a body broke off", broken);
-    return Problem.of(wording, 400).response();
+    return Problem.of(wording(), 400).response();
   }
 
   @ServerExceptionMapper
   public Response unforeseen(Throwable thrown, UriInfo uri) {
     LOG.errorf(thrown, "unforeseen at %s", uri.getPath());
-    return Problem.of(wording, 500).response();
+    return Problem.of(wording(), 500).response();
   }
 }

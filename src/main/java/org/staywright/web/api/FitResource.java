@@ -35,9 +35,9 @@ import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
+import org.staywright.web.Preference;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.FitText;
-import org.staywright.wording.Wording;
 
 /** The range judged for a job. */
 @Path("/api/v1/fits")
@@ -62,7 +62,7 @@ public class FitResource {
   }
 
   static List<FitsJson.Note> cautions(Job job, Fit fit) {
-    CautionText text = CautionText.in(Wording.english().about(job.mechanism().code()));
+    CautionText text = CautionText.in(Preference.now().metric().about(job.mechanism().code()));
     return Cautions.of(job, fit).stream()
         .map(caution -> new FitsJson.Note(caution.code(), text.sentence(caution)))
         .toList();
@@ -131,7 +131,7 @@ public class FitResource {
         range
             .part(number)
             .orElseThrow(() -> new Refusal(new Fault("#/partNumber", number, "", "no-such-part")));
-    FitText text = FitText.in(Wording.english().about(asked.job().mechanism().code()));
+    FitText text = FitText.in(Preference.now().metric().about(asked.job().mechanism().code()));
     return WhyJson.of(asked.job(), Why.of(asked.job(), range, part), text::rejection);
   }
 

@@ -13,8 +13,8 @@ import org.staywright.form.PageJson;
 import org.staywright.form.SearchShape;
 import org.staywright.part.Fitting;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.Preference;
 import org.staywright.wording.PartText;
-import org.staywright.wording.Wording;
 
 /** The end fittings and brackets of the range. */
 @Path("/api/v1/fittings")
@@ -22,7 +22,6 @@ import org.staywright.wording.Wording;
 public class FittingResource {
 
   private final CurrentRange current;
-  private final PartText text = PartText.in(Wording.english());
 
   FittingResource(CurrentRange current) {
     this.current = current;
@@ -46,6 +45,6 @@ public class FittingResource {
   }
 
   private ObjectNode json(Fitting fitting) {
-    return FittingJson.of(fitting, text.describe(fitting));
+    return FittingJson.of(fitting, PartText.in(Preference.now().metric()).describe(fitting));
   }
 }

@@ -17,6 +17,7 @@ import org.staywright.form.MountsRequest;
 import org.staywright.job.Tasks;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.Preference;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
@@ -49,7 +50,7 @@ public class MountsResource {
 
   private static ObjectNode found(MountsRequest asked, Range range, Progress progress) {
     Found found = MountSearch.of(range, asked.job(), asked.zones(), SEED, progress);
-    Wording wording = Wording.english().about(asked.job().mechanism().code());
+    Wording wording = Preference.now().metric().about(asked.job().mechanism().code());
     String message =
         found.obstacle() == null ? null : FitText.in(wording).obstacle(found.obstacle());
     return FoundJson.of(asked.job(), found, FitResource::cautions, message);

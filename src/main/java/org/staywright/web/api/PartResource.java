@@ -24,8 +24,8 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
+import org.staywright.web.Preference;
 import org.staywright.wording.PartText;
-import org.staywright.wording.Wording;
 
 /** The springs of the range. */
 @Path("/api/v1/parts")
@@ -33,7 +33,6 @@ import org.staywright.wording.Wording;
 public class PartResource {
 
   private final CurrentRange current;
-  private final PartText text = PartText.in(Wording.english());
 
   PartResource(CurrentRange current) {
     this.current = current;
@@ -94,8 +93,8 @@ public class PartResource {
   @Path("{partNumber}/datasheet.pdf")
   @Produces("application/pdf")
   public Response datasheet(@PathParam("partNumber") String partNumber, UriInfo uri) {
-    Query.none(uri);
-    byte[] pdf = Datasheet.pdf(find(partNumber), Wording.english());
+    Query.document(uri);
+    byte[] pdf = Datasheet.pdf(find(partNumber), Preference.now().wording());
     return Response.ok(pdf)
         .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + partNumber + ".pdf\"")
         .build();
@@ -109,6 +108,6 @@ public class PartResource {
   }
 
   private ObjectNode json(Part part) {
-    return PartJson.of(part, text.describe(part));
+    return PartJson.of(part, PartText.in(Preference.now().metric()).describe(part));
   }
 }

@@ -23,7 +23,7 @@ import org.staywright.job.Ordering;
 import org.staywright.job.PartsList;
 import org.staywright.job.SavedJob;
 import org.staywright.mechanism.SeatColumn;
-import org.staywright.wording.Wording;
+import org.staywright.web.Preference;
 
 /** What must be ordered for a job, and the sheet that goes with it. */
 @Path("/api/v1/jobs/{id}")
@@ -35,7 +35,6 @@ public class PartsListResource {
 
   private final Jobs jobs;
   private final Ordering ordering;
-  private final Wording wording = Wording.english();
 
   PartsListResource(Jobs jobs, Ordering ordering) {
     this.jobs = jobs;
@@ -46,42 +45,47 @@ public class PartsListResource {
   @Path("parts-list.json")
   @Produces(MediaType.APPLICATION_JSON)
   public ObjectNode json(@PathParam("id") String id, UriInfo uri) {
-    return PartsListJson.of(list(id, uri), wording);
+    return PartsListJson.of(list(id, uri), Preference.now().metric());
   }
 
   @GET
   @Path("parts-list.csv")
   @Produces(CSV)
   public Response csv(@PathParam("id") String id, UriInfo uri) {
-    return attached(PartsListCsv.of(list(id, uri), wording), "parts-list-" + id + ".csv");
+    return attached(
+        PartsListCsv.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".csv");
   }
 
   @GET
   @Path("parts-list.xlsx")
   @Produces(XLSX)
   public Response xlsx(@PathParam("id") String id, UriInfo uri) {
-    return attached(PartsListXlsx.of(list(id, uri), wording), "parts-list-" + id + ".xlsx");
+    return attached(
+        PartsListXlsx.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".xlsx");
   }
 
   @GET
   @Path("parts-list.pdf")
   @Produces(PDF)
   public Response pdf(@PathParam("id") String id, UriInfo uri) {
-    return shown(PartsListPdf.of(list(id, uri), wording), "parts-list-" + id + ".pdf");
+    return shown(
+        PartsListPdf.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".pdf");
   }
 
   @GET
   @Path("quotation-request.pdf")
   @Produces(PDF)
   public Response quotation(@PathParam("id") String id, UriInfo uri) {
-    return shown(QuotationRequest.pdf(list(id, uri), wording), "quotation-request-" + id + ".pdf");
+    return shown(
+        QuotationRequest.pdf(list(id, uri), Preference.now().wording()),
+        "quotation-request-" + id + ".pdf");
   }
 
   @GET
   @Path("order-lines.txt")
   @Produces("text/plain;charset=UTF-8")
   public String lines(@PathParam("id") String id, UriInfo uri) {
-    return OrderLines.of(list(id, uri), wording);
+    return OrderLines.of(list(id, uri), Preference.now().wording());
   }
 
   @GET
@@ -92,7 +96,7 @@ public class PartsListResource {
     if (chosen.job().mechanism() instanceof SeatColumn) {
       throw new NotThere("problem.no-seat-sheet", id);
     }
-    byte[] pdf = JobSheet.pdf(chosen, ordering.list(List.of(chosen)), wording);
+    byte[] pdf = JobSheet.pdf(chosen, ordering.list(List.of(chosen)), Preference.now().wording());
     return shown(pdf, "job-sheet-" + id + ".pdf");
   }
 
@@ -101,7 +105,7 @@ public class PartsListResource {
   }
 
   private Chosen chosen(String id, UriInfo uri) {
-    Query.none(uri);
+    Query.document(uri);
     SavedJob job = FoundJob.by(id, jobs);
     if (job.choice == null) {
       throw new NotThere("problem.no-choice", id);

@@ -4,14 +4,27 @@ import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.staywright.form.Field;
 import org.staywright.form.FlatForm;
+import org.staywright.form.Kind;
 import org.staywright.form.Shape;
 import org.staywright.unit.Fault;
+import org.staywright.unit.Units;
 
 /** The parameters of an address, read by a shape like any other input. */
 final class Query {
 
   private static final Shape NOTHING = Shape.of("nothing");
+
+  /** How a document is to read. */
+  private static final Shape DOCUMENT =
+      Shape.of(
+          "document",
+          Field.optional("lang", Kind.Choice.of("en", "de")),
+          Field.optional(
+              "units",
+              Kind.Choice.of(Stream.of(Units.values()).map(Units::code).toArray(String[]::new))));
 
   private Query() {}
 
@@ -28,6 +41,11 @@ final class Query {
   /** Refuses every parameter. */
   static void none(UriInfo uri) {
     read(NOTHING, uri);
+  }
+
+  /** Refuses every parameter but those of a document. */
+  static void document(UriInfo uri) {
+    read(DOCUMENT, uri);
   }
 
   private static Fault named(Fault fault) {

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import org.staywright.form.ReplacementForm;
 import org.staywright.form.ReplacementsJson;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.Preference;
 import org.staywright.web.Swap;
 import org.staywright.wording.ReplacementText;
 import org.staywright.wording.Wording;
@@ -32,7 +33,7 @@ public class ReplacementResource {
   @POST
   public ObjectNode find(byte[] body, UriInfo uri) {
     Query.none(uri);
-    Wording wording = Wording.english();
+    Wording wording = Preference.now().metric();
     ReplacementForm form = ReplacementForm.read(Body.read(body));
     Swap swap = Swap.of(current.get(), form, LocalDate.now(clock));
     return ReplacementsJson.of(
