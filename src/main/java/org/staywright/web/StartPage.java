@@ -5,9 +5,10 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import java.util.List;
 import org.staywright.job.Jobs;
 
-/** Three doors: for who designs, who buys and who fits. */
+/** Three doors, for who designs, who buys and who fits; behind the first, ways to start. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 public final class StartPage {
@@ -22,6 +23,6 @@ public final class StartPage {
 
   @GET
   public TemplateInstance show() {
-    return Templates.start(JobsView.some(jobs, SHOWN, Say.wording()));
+    return Templates.start(List.of(Way.values()), JobsView.some(jobs, SHOWN, Say.wording()));
   }
 }

@@ -11,7 +11,10 @@ final class Templates {
 
   private Templates() {}
 
-  static native TemplateInstance start(List<JobsView.Row> jobs);
+  static native TemplateInstance start(List<Way> ways, List<JobsView.Row> jobs);
+
+  static native TemplateInstance centre(
+      FormFields form, List<JobQuery.Pair> job, String back, CentrePage.Result result);
 
   static native TemplateInstance bench(
       Bench bench,

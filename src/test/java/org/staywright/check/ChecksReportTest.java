@@ -59,6 +59,7 @@ class ChecksReportTest {
     SUBJECTS.put("Coil springs", CoilChecks.all());
     SUBJECTS.put("Locked springs", LockChecks.all());
     SUBJECTS.put("Flaps on hinges", StaticsChecks.all());
+    SUBJECTS.put("Centres of mass", StaticsChecks.centres());
     SUBJECTS.put("Loads on inclines", StaticsChecks.inclines());
     SUBJECTS.put("Preferred numbers", StandardChecks.preferredNumbers());
     SUBJECTS.put("Threads", StandardChecks.threads());

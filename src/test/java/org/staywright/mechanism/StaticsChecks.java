@@ -16,6 +16,31 @@ public final class StaticsChecks {
     return List.of(hatch(10), hatch(35), hatch(70), ceilingHatch(), loftDoor());
   }
 
+  /** The same hatch weighed: the printed force at its edge puts its centre in the middle. */
+  public static List<Check> centres() {
+    CSVRecord row = Facts.example("moments", "uniform hatch hinged at edge", "F");
+    double gravity = 9.8;
+    double asWeighed = Double.parseDouble(row.get("value")) * STANDARD_GRAVITY / gravity;
+    Body earthAndMoon =
+        Body.of(
+            List.of(new Body(5.98e24, new Point(0, 0)), new Body(7.35e22, new Point(3.84e8, 0))));
+    return List.of(
+        Check.percent(
+            "hatch of 12 kg weighed at its edge, centre of mass over its width",
+            "0.5",
+            Body.weighed(12, new Point(1, 0), asWeighed).centre().x(),
+            "",
+            0.1,
+            Facts.source(row) + "; a uniform hatch, g = 9.8 m/s² in the book"),
+        Check.printed(
+            "earth (5.98e24 kg) and moon (7.35e22 kg, 3.84e8 m away) added up, in 10⁶ m",
+            "4.66",
+            earthAndMoon.centre().x() / 1e6,
+            "10⁶ m",
+            0.1,
+            "textbook exercise with its answer, numerade.com, \"the masses of the Earth and Moon\""));
+  }
+
   /** 12 kg held by a vertical force at the far edge: the same at every angle. */
   private static Check hatch(double degrees) {
     CSVRecord row = Facts.example("moments", "uniform hatch hinged at edge", "F");

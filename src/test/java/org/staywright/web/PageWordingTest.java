@@ -22,6 +22,7 @@ import org.staywright.fit.RankBy;
 import org.staywright.fit.Rejection;
 import org.staywright.fit.Spreads;
 import org.staywright.fit.TimeFigures;
+import org.staywright.form.CentreForm;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.JobShape;
@@ -40,7 +41,7 @@ import org.staywright.part.Coded;
 class PageWordingTest {
 
   private static final List<String> TOPICS =
-      List.of("page", "fit", "saved", "order", "compare", "mounts");
+      List.of("page", "fit", "saved", "order", "compare", "mounts", "way");
 
   private static final List<String> FIGURES_IN_TIME =
       List.of(
@@ -57,7 +58,7 @@ class PageWordingTest {
 
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
-      Pattern.compile("[\"'](?:page|fit|saved|order|compare)\\.[a-z0-9.-]*[a-z0-9][\"']");
+      Pattern.compile("[\"'](?:page|fit|saved|order|compare|way)\\.[a-z0-9.-]*[a-z0-9][\"']");
 
   @Test
   void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
@@ -100,6 +101,11 @@ class PageWordingTest {
     fields("page.field.", JobShape.JOB, keys);
     fields("page.field.", ChoiceForm.SHAPE, keys);
     fields("page.field.", MeasuredForm.MEASURED, keys);
+    fields("page.field.", CentreForm.SHAPE, keys);
+    codes("way.", Way.values(), keys);
+    for (Way way : Way.values()) {
+      keys.add("way." + way.code() + ".about");
+    }
     codes("page.time.failing.", TimeFigures.Failing.values(), keys);
     codes("page.time.end.", Motion.End.values(), keys);
     for (String code : List.of("max-stop-speed", "max-stop-energy", "max-opening-time")) {

@@ -19,6 +19,7 @@ final class Allowed {
               FitResource.class,
               ReplacementResource.class,
               MountsResource.class,
+              CentreResource.class,
               TaskResource.class,
               JobResource.class,
               PartsListResource.class,

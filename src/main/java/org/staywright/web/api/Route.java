@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import java.util.List;
 import org.staywright.form.AnswerShape;
+import org.staywright.form.CentreForm;
 import org.staywright.form.ChanceRequest;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.CurveRequest;
@@ -77,6 +78,7 @@ record Route(
           post("/fits/motion", "fitMotion", MotionRequest.SHAPE, 200, InTimeAnswer.MOTION),
           post("/fits/chance", "fitChance", ChanceRequest.SHAPE, 200, InTimeAnswer.CHANCE),
           post("/mounts", "findMounts", MountsRequest.SHAPE, 200, FoundAnswer.FOUND),
+          post("/centre-of-mass", "centreOfMass", CentreForm.SHAPE, 200, CentreForm.ANSWER),
           get("/tasks/{id}", "task", null, FoundAnswer.TASK),
           new Route(
               "DELETE",

@@ -1,0 +1,23 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.staywright.form.CentreForm;
+
+/** Where a flap's centre of mass lies. */
+@Path("/api/v1/centre-of-mass")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class CentreResource {
+
+  @POST
+  public ObjectNode find(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    return CentreForm.answer(CentreForm.read(Body.read(body)));
+  }
+}

@@ -1,0 +1,52 @@
+package org.staywright.web;
+
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.staywright.fit.Found;
+import org.staywright.fit.MountSearch;
+import org.staywright.fit.Progress;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.SampleRange;
+import org.staywright.form.JobForm;
+import org.staywright.form.JsonText;
+import org.staywright.form.MountsRequest;
+import org.staywright.part.Range;
+import org.staywright.wording.Wording;
+
+/** Every way to start leads somewhere. */
+class WayTest {
+
+  private static final Range RANGE = SampleRange.read();
+
+  @ParameterizedTest
+  @EnumSource
+  void springsOfTheSampleRangeFitItsJob(Way way) {
+    Ranking ranking = Ranking.of(RANGE, JobForm.read(way.job()));
+    assertTrue(ranking.fitsTotal() >= 3, way + " has " + ranking.fitsTotal());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theFinderFindsArrangementsInItsZones(Way way) {
+    MountsRequest asked = MountsRequest.read(new JsonText(way.job(), List.of()));
+    Found found = MountSearch.of(RANGE, asked.job(), asked.zones(), 1, Progress.UNSEEN);
+    assertTrue(
+        found.arrangements().size() >= 3,
+        way + " has " + found.arrangements().size() + ", " + found.obstacle());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void itHasADrawingAndWords(Way way) throws Exception {
+    try (var drawings = Way.class.getResourceAsStream("/META-INF/resources/img/ways.svg")) {
+      String svg = new String(drawings.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      assertTrue(svg.contains("<symbol id=\"" + way.code() + "\""), way.code());
+    }
+    assertNotNull(Wording.english().text("way." + way.code()));
+    assertNotNull(Wording.english().text("way." + way.code() + ".about"));
+  }
+}
