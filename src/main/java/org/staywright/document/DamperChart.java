@@ -1,6 +1,7 @@
 package org.staywright.document;
 
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.MILLIMETRE_PER_SECOND;
 import static org.staywright.unit.Unit.NEWTON;
 
 import org.staywright.document.Shape.Anchor;
@@ -37,7 +38,12 @@ public final class DamperChart {
     double most = Math.max(in[SAMPLES - 1], out[SAMPLES - 1]);
     Plot plot =
         new Plot(Axis.within(0, MILLIMETRE.of(fastest), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
-    plot.frame(wording, wording.text("document.speed"), wording.text("document.force"));
+    plot.frame(
+        wording,
+        wording.text("document.speed"),
+        MILLIMETRE_PER_SECOND,
+        wording.text("document.force"),
+        NEWTON);
     plot.curve(Role.CURVE_1, speed, out);
     plot.curve(Role.CURVE_2, speed, in);
     label(plot, Role.CURVE_1, out[SAMPLES - 1], wording.text("document.damper.out"));
@@ -47,7 +53,7 @@ public final class DamperChart {
             wording.text("document.damper-chart", part.number()),
             wording.text(
                 "document.damper-chart.about",
-                wording.number(MILLIMETRE.of(damper.compressing().speed()), 0),
+                wording.bare(damper.compressing().speed(), MILLIMETRE_PER_SECOND, 0),
                 wording.quantity(damper.extending().force(), NEWTON, 0),
                 wording.quantity(damper.compressing().force(), NEWTON, 0)),
             0.6);

@@ -4,7 +4,9 @@ import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.MEGAPASCAL;
 import static org.staywright.unit.Unit.MILLILITRE;
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.MILLIMETRE_PER_SECOND;
 import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.NEWTON_PER_MILLIMETRE;
 import static org.staywright.unit.Unit.PERCENT;
 import static org.staywright.unit.Unit.ROOM;
 
@@ -103,13 +105,13 @@ public final class FamilyFigures {
   }
 
   private void stiffness(String name, LockingSpring locking, double compression) {
-    double perMillimetre = MILLIMETRE.si(locking.locked(compression, ROOM).stiffness());
-    add(name, wording.number(perMillimetre, perMillimetre < 100 ? 1 : 0) + "\u00a0N/mm");
+    double stiffness = locking.locked(compression, ROOM).stiffness();
+    add(name, stiffness, NEWTON_PER_MILLIMETRE, NEWTON_PER_MILLIMETRE.of(stiffness) < 100 ? 1 : 0);
   }
 
   private void damper(Damper damper) {
     for (double speed : SPEEDS) {
-      String at = wording.number(MILLIMETRE.of(speed), 0) + "\u00a0mm/s";
+      String at = wording.quantity(speed, MILLIMETRE_PER_SECOND, 0);
       pairs.add(
           new String[] {
             wording.text("part.figure.damping", at),
@@ -134,7 +136,7 @@ public final class FamilyFigures {
     add("freeLengthMm", coil.freeLength(), MILLIMETRE, 1);
     add("solidLength", coil.solidLength(), MILLIMETRE, 1);
     add("leastGaps", coil.leastGaps(), MILLIMETRE, 1);
-    add("rate", wording.number(MILLIMETRE.si(coil.rate()), 2) + "\u00a0N/mm");
+    add("rate", coil.rate(), NEWTON_PER_MILLIMETRE, 2);
     add("coilStress", coil.stress(last), MEGAPASCAL, 0);
     add("coilStressCorrected", coil.correctedStress(last), MEGAPASCAL, 0);
     add("coilStressPermissible", coil.permissibleStress(), MEGAPASCAL, 0);

@@ -141,7 +141,7 @@ final class FlapView {
   }
 
   private String mass() {
-    return wording.shortest(flap.masses().nominal(), 1) + "\u00a0kg";
+    return wording.measure(flap.masses().nominal(), Unit.KILOGRAM, 1);
   }
 
   private String angle() {

@@ -72,7 +72,12 @@ public final class ForceChart {
   }
 
   private Drawing draw() {
-    plot.frame(wording, wording.text("document.compression"), wording.text("document.force"));
+    plot.frame(
+        wording,
+        wording.text("document.compression"),
+        MILLIMETRE,
+        wording.text("document.force"),
+        NEWTON);
     for (int i = 0; i < kelvin.length; i++) {
       double[] out = forces(kelvin[i], false);
       double[] in = forces(kelvin[i], true);

@@ -63,7 +63,9 @@ public final class HandForceChart {
     plot.frame(
         wording,
         wording.text(kind == Kind.TURNS ? "document.opened" : "document.travelled"),
-        wording.text("document.hand-force"));
+        unit(kind),
+        wording.text("document.hand-force"),
+        NEWTON);
     plot.band(Role.BAND_2, travel, curve.openWeak(), curve.openStrong());
     plot.band(Role.BAND_3, travel, curve.closeWeak(), curve.closeStrong());
     plot.level(Role.AXIS, 0);

@@ -140,7 +140,7 @@ final class LiftView {
   }
 
   private String mass() {
-    return wording.shortest(lift.masses().nominal(), 1) + "\u00a0kg";
+    return wording.measure(lift.masses().nominal(), Unit.KILOGRAM, 1);
   }
 
   private String millimetres(double metres) {

@@ -2,6 +2,7 @@ package org.staywright.document;
 
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.NEWTON_PER_MILLIMETRE;
 import static org.staywright.unit.Unit.ROOM;
 
 import org.staywright.document.Shape.Anchor;
@@ -45,7 +46,12 @@ public final class LockedChart {
     }
     Plot plot =
         new Plot(Axis.within(0, MILLIMETRE.of(far), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
-    plot.frame(wording, wording.text("document.locked.deflection"), wording.text("document.force"));
+    plot.frame(
+        wording,
+        wording.text("document.locked.deflection"),
+        MILLIMETRE,
+        wording.text("document.force"),
+        NEWTON);
     for (int i = 0; i < curves.length; i++) {
       double[] x = millimetres(curves[i].deflection());
       plot.curve(CURVES[i], x, curves[i].slow());
@@ -86,7 +92,11 @@ public final class LockedChart {
     }
     Plot plot = new Plot(Axis.within(0, x[SAMPLES - 1], 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
     plot.frame(
-        wording, wording.text("document.compression"), wording.text("document.locked.stiffness"));
+        wording,
+        wording.text("document.compression"),
+        MILLIMETRE,
+        wording.text("document.locked.stiffness"),
+        NEWTON_PER_MILLIMETRE);
     plot.curve(Role.CURVE_1, x, locked);
     plot.curve(Role.CURVE_2, x, open);
     Point least = plot.place(x[softest], locked[softest]);
@@ -106,8 +116,8 @@ public final class LockedChart {
             wording.text("document.locked-stiffness", part.number()),
             wording.text(
                 "document.locked-stiffness.about",
-                wording.number(locked[softest], 1),
-                wording.number(x[softest], 0)),
+                wording.bare(NEWTON_PER_MILLIMETRE.si(locked[softest]), NEWTON_PER_MILLIMETRE, 1),
+                wording.bare(MILLIMETRE.si(x[softest]), MILLIMETRE, 0)),
             0.6);
   }
 

@@ -3,6 +3,7 @@ package org.staywright.document;
 import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.MILLIMETRE_PER_SECOND;
 
 import java.util.Arrays;
 import java.util.List;
@@ -51,7 +52,8 @@ public final class MotionChart {
             WIDTH,
             HEIGHT);
     String what = (speed ? "document.motion.speed." : "document.motion.travel.") + unit(kind);
-    plot.frame(wording, wording.text("document.motion.time"), wording.text(what));
+    Unit shown = unit == MILLIMETRE && speed ? MILLIMETRE_PER_SECOND : unit;
+    plot.frame(wording, wording.text("document.motion.time"), null, wording.text(what), shown);
     plot.level(Role.AXIS, 0);
     for (int i = 0; i < values.length; i++) {
       plot.curve(ROLES[i], times[i], values[i]);

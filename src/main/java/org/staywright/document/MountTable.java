@@ -80,8 +80,8 @@ final class MountTable {
   private String point(Point point) {
     return wording.text(
         "document.point",
-        wording.number(Unit.MILLIMETRE.of(point.x()), 1),
-        wording.number(Unit.MILLIMETRE.of(point.y()), 1));
+        wording.bare(point.x(), Unit.MILLIMETRE, 1),
+        wording.bare(point.y(), Unit.MILLIMETRE, 1));
   }
 
   private String millimetres(double metres) {

@@ -85,7 +85,9 @@ public final class OverlayChart {
     plot.frame(
         wording,
         wording.text(unit == DEGREE ? "document.opened" : "document.travelled"),
-        wording.text("document.hand-force"));
+        unit,
+        wording.text("document.hand-force"),
+        NEWTON);
     plot.level(Role.AXIS, 0);
     if (limit != null) {
       plot.level(Role.LIMIT, limit);

@@ -108,7 +108,7 @@ public final class PartFigures {
   }
 
   private String speed(double metresPerSecond) {
-    return wording.number(Unit.MILLIMETRE.of(metresPerSecond), 0) + "\u00a0mm/s";
+    return wording.quantity(metresPerSecond, Unit.MILLIMETRE_PER_SECOND, 0);
   }
 
   private String[] charge(GasFilled gas) {
@@ -137,7 +137,7 @@ public final class PartFigures {
   }
 
   private String quantity(double si, Unit unit, int most) {
-    return wording.shortest(unit.of(si), most) + "\u00a0" + unit.symbol();
+    return wording.measure(si, unit, most);
   }
 
   private void add(String name, double si, Unit unit, int most) {

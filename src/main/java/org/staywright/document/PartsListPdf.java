@@ -8,6 +8,7 @@ import org.staywright.job.ListedJob;
 import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
 import org.staywright.part.Price;
+import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /** A parts list on paper, to order from. */
@@ -81,7 +82,7 @@ public final class PartsListPdf {
             money(list.total()),
             "",
             "",
-            wording.exact(list.mass())));
+            wording.shortest(list.mass().doubleValue(), Unit.KILOGRAM, 3)));
     return grid;
   }
 
@@ -111,7 +112,10 @@ public final class PartsListPdf {
             list.validUntil() == null ? unknown : list.validUntil().toString()));
     terms.add(
         pair(
-            "document.terms.mass", wording.text("document.kilograms", wording.exact(list.mass()))));
+            "document.terms.mass",
+            wording.text(
+                "document.kilograms",
+                wording.shortest(list.mass().doubleValue(), Unit.KILOGRAM, 3))));
     terms.add(pair("document.terms.lead", wording.text("document.days", list.leadTimeDays())));
     terms.add(
         pair(

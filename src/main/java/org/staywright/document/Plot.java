@@ -1,10 +1,12 @@
 package org.staywright.document;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.mechanism.Point;
+import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /** The frame of a chart, one unit a type size: axes, grid, ticks, and places for values. */
@@ -35,22 +37,41 @@ final class Plot {
     return new Point(x.share(xValue) * width, y.share(yValue) * height);
   }
 
-  void frame(Wording wording, String xName, String yName) {
-    for (double tick : x.ticks()) {
-      double at = place(tick, 0).x();
+  /**
+   * @param xUnit of the values along x, null for one that all readers share
+   * @param yUnit of the values along y, null for one that all readers share
+   */
+  void frame(Wording wording, String xName, Unit xUnit, String yName, Unit yUnit) {
+    for (Tick tick : ticks(x, xUnit, wording)) {
+      double at = place(tick.value(), 0).x();
       sketch.line(Role.GRID, at, 0, at, height);
-      String label = wording.number(tick, x.decimals());
-      sketch.text(Role.AXIS, new Point(at, -1), Anchor.MIDDLE, Size.SMALL, label);
+      sketch.text(Role.AXIS, new Point(at, -1), Anchor.MIDDLE, Size.SMALL, tick.label());
     }
-    for (double tick : y.ticks()) {
-      double at = place(0, tick).y();
+    for (Tick tick : ticks(y, yUnit, wording)) {
+      double at = place(0, tick.value()).y();
       sketch.line(Role.GRID, 0, at, width, at);
-      String label = wording.number(tick, y.decimals());
-      sketch.text(Role.AXIS, new Point(-0.6, at), Anchor.END, Size.SMALL, label);
+      sketch.text(Role.AXIS, new Point(-0.6, at), Anchor.END, Size.SMALL, tick.label());
     }
     sketch.line(Role.AXIS, 0, 0, width, 0);
     sketch.text(Role.AXIS, new Point(width, -2.3), Anchor.END, Size.SMALL, xName);
     sketch.text(Role.AXIS, new Point(-0.6, height + 1.3), Anchor.START, Size.SMALL, yName);
+  }
+
+  private record Tick(double value, String label) {}
+
+  /** At round numbers of the unit that the reader sees. */
+  private static List<Tick> ticks(Axis axis, Unit unit, Wording wording) {
+    Unit seen = unit == null ? null : wording.units().instead(unit);
+    if (seen == unit) {
+      return Arrays.stream(axis.ticks())
+          .mapToObj(tick -> new Tick(tick, wording.number(tick, axis.decimals())))
+          .toList();
+    }
+    int steps = (int) Math.round((axis.high() - axis.low()) / axis.step());
+    Axis shown = Axis.within(seen.of(unit.si(axis.low())), seen.of(unit.si(axis.high())), steps);
+    return Arrays.stream(shown.ticks())
+        .mapToObj(t -> new Tick(unit.of(seen.si(t)), wording.number(t, shown.decimals())))
+        .toList();
   }
 
   /** A line across at a value. */

@@ -65,7 +65,12 @@ final class ProfileView {
   }
 
   private Drawing draw() {
-    plot.frame(wording, wording.text("document.mount-length"), wording.text("document.force"));
+    plot.frame(
+        wording,
+        wording.text("document.mount-length"),
+        MILLIMETRE,
+        wording.text("document.force"),
+        NEWTON);
     List<Name> names = new ArrayList<>();
     if (curve != null) {
       plot.band(Role.BAND_2, length, out(curve.openWeak()), out(curve.openStrong()));

@@ -194,7 +194,7 @@ public final class SpringOutline {
   }
 
   private String number(double millimetres) {
-    return wording.shortest(millimetres, 1);
+    return wording.shortest(Unit.MILLIMETRE.si(millimetres), Unit.MILLIMETRE, 1);
   }
 
   private static double mm(double metres) {

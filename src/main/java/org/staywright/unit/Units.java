@@ -23,6 +23,7 @@ public enum Units {
           Map.entry(Unit.GIGAPASCAL, new Shown(Unit.PSI, -5)),
           Map.entry(Unit.NEWTON_PER_MILLIMETRE, new Shown(Unit.POUND_FORCE_PER_INCH, -1)),
           Map.entry(Unit.MILLIMETRE_PER_SECOND, new Shown(Unit.INCH_PER_SECOND, 1)),
+          Map.entry(Unit.METRE_PER_SECOND, new Shown(Unit.FOOT_PER_SECOND, 0)),
           Map.entry(Unit.CELSIUS, new Shown(Unit.FAHRENHEIT, 0))));
 
   /**

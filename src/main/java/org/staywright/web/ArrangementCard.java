@@ -83,8 +83,8 @@ public record ArrangementCard(
   private static String point(Point point, Wording wording) {
     return wording.text(
         "page.mounts.point",
-        wording.number(MILLIMETRE.of(point.x()), 1),
-        wording.number(MILLIMETRE.of(point.y()), 1));
+        wording.bare(point.x(), MILLIMETRE, 1),
+        wording.bare(point.y(), MILLIMETRE, 1));
   }
 
   private static JobQuery hung(JobQuery query, Mounts mounts) {

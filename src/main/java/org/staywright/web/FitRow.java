@@ -85,8 +85,8 @@ public record FitRow(
         "page.row.about",
         wording.quantity(spring.force(), NEWTON, 0),
         wording.quantity(spring.stroke(), MILLIMETRE, 0),
-        wording.number(MILLIMETRE.of(spring.rodDiameter()), 0),
-        wording.number(MILLIMETRE.of(spring.tubeDiameter()), 0));
+        wording.bare(spring.rodDiameter(), MILLIMETRE, 0),
+        wording.bare(spring.tubeDiameter(), MILLIMETRE, 0));
   }
 
   private static String fittings(Fit fit, Wording wording) {
@@ -114,6 +114,6 @@ public record FitRow(
   }
 
   private static String pair(double one, double other, Unit unit, Wording wording) {
-    return wording.number(unit.of(one), 0) + " / " + wording.number(unit.of(other), 0);
+    return wording.bare(one, unit, 0) + " / " + wording.bare(other, unit, 0);
   }
 }

@@ -57,7 +57,12 @@ public final class FormFields {
     for (Fault fault : found) {
       String name = name(fault.where());
       if (said.merge(name, 1, Integer::sum) <= MOST_SAID) {
-        String sentence = wording.fault(fault.at(place(fault.where())));
+        Fault placed = fault.at(place(fault.where()));
+        Kind kind = shape.field(name).map(Field::kind).orElse(null);
+        String sentence =
+            kind instanceof Kind.Amount amount
+                ? wording.fault(placed, amount.bound())
+                : wording.fault(placed);
         faults.merge(name, sentence, (one, other) -> one + " " + other);
       }
     }

@@ -1,6 +1,8 @@
 package org.staywright.web;
 
 import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.JOULE;
+import static org.staywright.unit.Unit.METRE_PER_SECOND;
 import static org.staywright.unit.Unit.NEWTON;
 
 import io.quarkus.qute.RawString;
@@ -84,7 +86,7 @@ public record InTimeView(
               wording.number(behaviour.failingTime(), 1),
               newtons(Math.max(0, behaviour.failedForce())),
               speed(behaviour.failingSpeed()),
-              wording.number(behaviour.failingEnergy(), 1)));
+              wording.bare(behaviour.failingEnergy(), JOULE, 1)));
       if (behaviour.choked()) {
         verdicts.add(wording.text("page.time.choked"));
       }
@@ -92,7 +94,11 @@ public record InTimeView(
     }
 
     private String number(Kept kept, double si) {
-      return kept.code().equals("max-stop-speed") ? speed(si) : wording.number(si, 1);
+      return switch (kept.code()) {
+        case "max-stop-speed" -> speed(si);
+        case "max-stop-energy" -> wording.bare(si, JOULE, 1);
+        default -> wording.number(si, 1);
+      };
     }
 
     private List<Figure> figures() {
@@ -107,7 +113,7 @@ public record InTimeView(
       }
       figures.add(figure("opening-time", seconds(behaviour.openingTime())));
       figures.add(figure("stop-speed", speed(behaviour.stopSpeed())));
-      figures.add(figure("stop-energy", wording.number(behaviour.stopEnergy(), 1) + "\u00a0J"));
+      figures.add(figure("stop-energy", wording.quantity(behaviour.stopEnergy(), JOULE, 1)));
       figures.add(figure("peak-load", newtons(behaviour.peakLoad())));
       return figures;
     }
@@ -126,7 +132,7 @@ public record InTimeView(
           wording.text("page.time.end." + motion.end().name().toLowerCase(Locale.ROOT)),
           seconds(motion.endTime()),
           speed(Math.abs(motion.endSpeed()) * behaviour.hand()),
-          wording.number(motion.stopEnergy(), 1) + "\u00a0J",
+          wording.quantity(motion.stopEnergy(), JOULE, 1),
           newtons(motion.peakLoad()),
           wording.quantity(motion.hottest(), CELSIUS, 0));
     }
@@ -192,7 +198,7 @@ public record InTimeView(
     }
 
     private String speed(double metresPerSecond) {
-      return wording.number(metresPerSecond, 2) + "\u00a0m/s";
+      return wording.quantity(metresPerSecond, METRE_PER_SECOND, 2);
     }
 
     private String newtons(double force) {

@@ -14,6 +14,7 @@ import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
+import org.staywright.unit.Unit;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -167,7 +168,9 @@ public record ListView(
     terms.add(
         new Figure(
             wording.text("order.mass"),
-            wording.text("document.kilograms", wording.exact(list.mass()))));
+            wording.text(
+                "document.kilograms",
+                wording.shortest(list.mass().doubleValue(), Unit.KILOGRAM, 3))));
     String revisions =
         chosen.stream()
             .map(one -> one.range().revision())

@@ -71,11 +71,11 @@ public record PartRow(
   private static Size size(
       Column column, String label, double si, Unit unit, Measured measured, Wording wording) {
     Measured.Figure figure = measured.figures().get(column);
-    double off = figure == null ? 0 : unit.of(si) - unit.of(figure.value());
-    String text = wording.shortest(off, 1);
+    double off = figure == null ? 0 : si - figure.value();
+    String text = wording.shortest(off, unit, 1);
     return new Size(
         wording.text(label),
-        wording.shortest(unit.of(si), 1),
+        wording.shortest(si, unit, 1),
         text.equals("0") ? "" : off > 0 ? "+" + text : text);
   }
 }

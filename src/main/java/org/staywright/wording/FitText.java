@@ -71,7 +71,15 @@ public final class FitText {
         shown((BigDecimal) change.to(), change.unit()));
   }
 
-  private String shown(BigDecimal number, String unit) {
+  private String shown(BigDecimal number, String symbol) {
+    Unit unit = Unit.of(symbol).orElse(null);
+    if (unit != null && wording.units().instead(unit) != unit) {
+      return wording.measure(unit.si(number.doubleValue()), unit, 1);
+    }
+    return metric(number, symbol);
+  }
+
+  private String metric(BigDecimal number, String unit) {
     String joint = unit.isEmpty() || unit.equals(Unit.DEGREE.symbol()) ? "" : "\u00a0";
     return wording.exact(number.stripTrailingZeros()) + joint + unit;
   }

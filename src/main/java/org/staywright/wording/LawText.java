@@ -10,13 +10,16 @@ import org.staywright.part.Transport;
 import org.staywright.part.TransportText;
 import org.staywright.unit.Unit;
 
-/** How a part stands under published texts, in words; information only. */
+/**
+ * How a part stands under published texts, in words; information only. In metric units for every
+ * reader: the texts draw their lines in them.
+ */
 public final class LawText {
 
   private final Wording wording;
 
   private LawText(Wording wording) {
-    this.wording = wording;
+    this.wording = wording.metric();
   }
 
   public static LawText in(Wording wording) {

@@ -34,7 +34,7 @@ public final class PartText {
             millimetres(spring.rodDiameter()),
             millimetres(spring.tubeDiameter()),
             millimetres(spring.stroke()),
-            wording.shortest(spring.force(), 1),
+            wording.shortest(spring.force(), Unit.NEWTON, 1),
             name("finish", part.finish()),
             part.ends().rod(),
             part.ends().tube());
@@ -65,8 +65,8 @@ public final class PartText {
             millimetres(spring.stroke()),
             millimetres(spring.extendedLength()),
             millimetres(spring.compressedLength()),
-            wording.shortest(spring.force(), 1),
-            wording.shortest(part.forceTolerance(), 1),
+            wording.shortest(spring.force(), Unit.NEWTON, 1),
+            wording.shortest(part.forceTolerance(), Unit.NEWTON, 1),
             part.ends().rod(),
             part.ends().tube(),
             name("finish", part.finish()));
@@ -81,7 +81,9 @@ public final class PartText {
       all.add(wording.text("part.specification.centre", millimetres(fitting.lengthToCentre())));
     }
     if (fitting.type() != FittingType.RETAINING_CLIP && fitting.rating() > 0) {
-      all.add(wording.text("part.specification.rating", wording.number(fitting.rating(), 0)));
+      all.add(
+          wording.text(
+              "part.specification.rating", wording.bare(fitting.rating(), Unit.NEWTON, 0)));
     }
     if (fitting.description() != null) {
       all.add(name("finish", fitting.finish()));
@@ -95,6 +97,6 @@ public final class PartText {
   }
 
   private String millimetres(double metres) {
-    return wording.shortest(Unit.MILLIMETRE.of(metres), 1);
+    return wording.shortest(metres, Unit.MILLIMETRE, 1);
   }
 }

@@ -76,7 +76,7 @@ public final class ReplacementText {
   }
 
   private String quantity(double si, Unit unit) {
-    return wording.shortest(unit.of(si), unit == Unit.NEWTON ? 0 : 1) + "\u00a0" + unit.symbol();
+    return wording.measure(si, unit, unit == Unit.NEWTON ? 0 : 1);
   }
 
   public String advice(Advice advice) {

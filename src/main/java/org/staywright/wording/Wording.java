@@ -8,6 +8,9 @@ import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Unit;
 import org.staywright.unit.Units;
@@ -18,7 +21,7 @@ import org.staywright.unit.Units;
  * <p>The sentence of {@code fault.missing} stands under that key in {@code
  * wording/fault.properties} (German in {@code fault_de.properties}), in the notation of {@link
  * MessageFormat}. Numbers go in as text made by {@link #number}, so that the pattern never formats
- * them.
+ * them. [mm] in a sentence is the unit that its reader measures lengths in, [5 mm] a length in it.
  */
 public final class Wording {
 
@@ -29,6 +32,9 @@ public final class Wording {
   private static final int ENTRY_DECIMALS = 2;
 
   private static final int ENTRY_FIGURES = 4;
+
+  private static final Pattern BRACKETS =
+      Pattern.compile("\\[([−-]?[0-9.,]+ )?(mm/s|N/mm|mm²|mm|N·m|N|kg|J|bar|°C)]");
 
   private final Locale locale;
   private final Units units;
@@ -86,10 +92,27 @@ public final class Wording {
       ResourceBundle bundle = bundle(key);
       String own = key + '.' + subject;
       String pattern = bundle.getString(bundle.containsKey(own) ? own : key);
-      return new MessageFormat(pattern, locale).format(values);
+      return new MessageFormat(inUnits(pattern), locale).format(values);
     } catch (MissingResourceException e) {
       throw new IllegalArgumentException("no text for key " + key, e);
     }
+  }
+
+  /** [mm] and [5 mm] in a sentence stand for what the reader's units have in their place. */
+  private String inUnits(String pattern) {
+    return units == Units.METRIC
+        ? BRACKETS.matcher(pattern).replaceAll("$1$2")
+        : BRACKETS.matcher(pattern).replaceAll(this::inUnits);
+  }
+
+  private String inUnits(MatchResult bracket) {
+    Unit unit = Unit.of(bracket.group(2)).orElseThrow();
+    if (bracket.group(1) == null) {
+      return symbol(unit);
+    }
+    String number = bracket.group(1).strip().replace('−', '-').replace(',', '.');
+    int decimals = Math.max(0, new BigDecimal(number).scale());
+    return measure(unit.si(Double.parseDouble(number)), unit, decimals);
   }
 
   /** True where there is a sentence of a key. */
@@ -196,6 +219,32 @@ public final class Wording {
     format.setMinimumFractionDigits(least);
     format.setMaximumFractionDigits(most);
     return format.format(number).replace('-', '−');
+  }
+
+  /** "&gt; 0 and ≤ 2000 kg" in the reader's language and units. */
+  public String bound(Bound bound) {
+    Unit metric = Unit.of(bound.unit()).orElse(null);
+    String symbol = metric == null ? bound.unit() : symbol(metric);
+    String low = end(bound.lowOpen() ? "> " : "≥ ", bound.low(), metric);
+    String high = end(bound.highOpen() ? "< " : "≤ ", bound.high(), metric);
+    String both =
+        low.isEmpty() || high.isEmpty() ? low + high : text("fault.bound.both", low, high);
+    return symbol.isEmpty() ? both : both + " " + symbol;
+  }
+
+  private String end(String sign, double end, Unit unit) {
+    return Double.isInfinite(end) ? "" : sign + entry(BigDecimal.valueOf(end), unit);
+  }
+
+  /** What is wrong with a number that has a bound, in the reader's language and units. */
+  public String fault(Fault fault, Bound bound) {
+    Unit unit = Unit.of(bound.unit()).orElse(null);
+    Object value =
+        fault.value() instanceof Number number
+            ? entry(new BigDecimal(number.toString()), unit)
+            : fault.value();
+    String accepted = fault.bound().equals(bound.text()) ? bound(bound) : fault.bound();
+    return fault(new Fault(fault.where(), value, accepted, fault.code()));
   }
 
   /** What is wrong with an input and how to mend it. */

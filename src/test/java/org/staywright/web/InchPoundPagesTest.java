@@ -1,0 +1,165 @@
+package org.staywright.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.form.JobShape;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.unit.Units;
+import org.staywright.wording.Wording;
+
+/** The pages in inch-pound units. */
+@QuarkusTest
+class InchPoundPagesTest {
+
+  private static final Pattern FIELD =
+      Pattern.compile(
+          "<input(?: id=\"[^\"]*\")? (?:type=\"hidden\" )?name=\"([^\"]+)\" value=\"([^\"]*)\"");
+
+  @Test
+  void theBenchShowsInchesPoundsAndFahrenheit() {
+    given()
+        .spec(PagesTest.lid())
+        .cookie("units", "inch-pound")
+        .get("/flap")
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"load.massKg\" value=\"39.68\""))
+        .body(containsString("id=\"f-load-massKg-unit\">lb<"))
+        .body(containsString("name=\"mounts.frameMm.x\" value=\"0.5906\""))
+        .body(containsString("name=\"conditions.nominalC\" value=\"68\""))
+        .body(containsString("Hand open / close, lbf"))
+        .body(containsString("\u00a0lbf"))
+        .body(not(containsString("\u00a0N<")))
+        .body(not(containsString("\u00a0mm")));
+  }
+
+  /** Every page that shows figures, the first part of the range on its own. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/flap", "/lift", "/profile", "/parts", "/replace?rodDiameterMm.value=8"})
+  void noPageKeepsMetricFigures(String path) {
+    given()
+        .cookie("units", "inch-pound")
+        .get(path)
+        .then()
+        .statusCode(200)
+        .body(not(containsString("\u00a0mm")))
+        .body(not(containsString("\u00a0N ")))
+        .body(not(containsString("\u00a0kg")))
+        .body(not(containsString("\u00a0°C")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en", "de"})
+  void aFormSentBackUnchangedMeansTheSameJob(String language) {
+    Response page =
+        given()
+            .spec(PagesTest.lid())
+            .queryParam("requirements.maxHandForceN", "47.3")
+            .queryParam("mounts.lateralOffsetMm", "12.345678")
+            .cookie("units", "inch-pound")
+            .cookie("lang", language)
+            .get("/flap");
+    String html = page.asString();
+    int from = html.indexOf("<form id=\"job\"");
+    Map<String, List<String>> sent = new LinkedHashMap<>();
+    Matcher field = FIELD.matcher(html.substring(from, html.indexOf("</form>", from)));
+    while (field.find()) {
+      sent.computeIfAbsent(field.group(1), n -> new ArrayList<>()).add(field.group(2));
+    }
+    assertTrue(sent.get("shown").size() > 20, sent.toString());
+    Map<String, List<String>> meant = Typed.of(JobShape.JOB, sent, wording(language)).values();
+    assertEquals(List.of("18"), meant.get("load.massKg"));
+    assertEquals(List.of("360"), meant.get("mounts.movingMm.x"));
+    assertEquals(List.of("-11"), meant.get("mounts.movingMm.y"));
+    assertEquals(List.of("47.3"), meant.get("requirements.maxHandForceN"));
+    assertEquals(List.of("12.345678"), meant.get("mounts.lateralOffsetMm"));
+    assertEquals(List.of("20"), meant.get("conditions.nominalC"));
+  }
+
+  @Test
+  void whatIsTypedAnewIsReadInTheUnitThatStoodThere() {
+    Map<String, List<String>> sent =
+        Map.of(
+            "load.massKg", List.of("40"),
+            "conditions.minC", List.of("-4"),
+            "mounts.lateralOffsetMm", List.of("10 mm"),
+            "shown",
+                List.of(
+                    "load.massKg|lb|39.68|18",
+                    "conditions.minC|°F|-22|-30",
+                    "mounts.lateralOffsetMm|in|0|0"));
+    Map<String, List<String>> meant = Typed.of(JobShape.JOB, sent, wording("en")).values();
+    assertEquals(List.of("18.1436948"), meant.get("load.massKg"));
+    assertEquals(List.of("-20"), meant.get("conditions.minC"));
+    assertEquals(List.of("10"), meant.get("mounts.lateralOffsetMm"));
+  }
+
+  /** Whatever number a job has, its field shown in inches and posted back gives the same double. */
+  @Test
+  void everyNumberComesBackAsItWas() {
+    long seed = 91_125;
+    Random random = new Random(seed);
+    for (int i = 0; i < 2000; i++) {
+      double value = Math.round(random.nextDouble() * 1e12) / Math.pow(10, random.nextInt(12));
+      String canonical = Double.toString(value % 10_000);
+      Map<String, List<String>> values =
+          Map.of("mounts.frameMm.x", List.of(canonical), "load.massKg", List.of(canonical));
+      for (String language : List.of("en", "de")) {
+        Wording wording = wording(language);
+        FormFields form = new FormFields(wording, JobShape.of(HingedFlap.CODE), values, List.of());
+        for (String name : values.keySet()) {
+          Input input = form.of(name);
+          Map<String, List<String>> sent =
+              Map.of(name, List.of(input.value()), "shown", input.shown());
+          String back = Typed.of(JobShape.JOB, sent, wording).values().get(name).get(0);
+          assertEquals(
+              Double.parseDouble(canonical), Double.parseDouble(back), "seed " + seed + " " + name);
+        }
+      }
+    }
+  }
+
+  @Test
+  void aFaultStandsInTheUnitsThatAreShown() {
+    given()
+        .queryParam("load.type", "hinged-flap")
+        .queryParam("load.massKg", "9999 lb")
+        .cookie("units", "inch-pound")
+        .get("/flap")
+        .then()
+        .body(allOf(containsString("≤ 4409.25 lb"), not(containsString("2000 kg"))));
+  }
+
+  @Test
+  void theInterfaceStaysMetric() {
+    given()
+        .cookie("units", "inch-pound")
+        .get("/api/v1/parts?size=1")
+        .then()
+        .statusCode(200)
+        .body(containsString(" mm, "))
+        .body(not(containsString(" lbf")));
+  }
+
+  private static Wording wording(String language) {
+    return Wording.of(java.util.Locale.forLanguageTag(language), Units.INCH_POUND);
+  }
+}
