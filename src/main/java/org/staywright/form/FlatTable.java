@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.StringJoiner;
@@ -64,6 +66,29 @@ public final class FlatTable {
       }
     }
     return list;
+  }
+
+  /**
+   * The same text with its cells written otherwise; a line that names the columns stays.
+   *
+   * @param row what a line is
+   * @param cell another text for one in a field of some kind
+   */
+  public static String rewritten(Shape row, String text, BiFunction<Kind, String, String> cell) {
+    List<Kind> kinds = new ArrayList<>();
+    for (Field field : row.fields().values()) {
+      Kind kind = field.kind() instanceof Kind.Many many ? many.of() : field.kind();
+      kinds.addAll(Collections.nCopies(cells(field), kind));
+    }
+    StringJoiner lines = new StringJoiner("\n");
+    for (String line : text.lines().toList()) {
+      String[] cells = line.strip().split(BETWEEN, kinds.size());
+      for (int i = 0; i < cells.length; i++) {
+        cells[i] = cell.apply(kinds.get(i), cells[i]);
+      }
+      lines.add(String.join(",", cells));
+    }
+    return lines.toString();
   }
 
   /** A list in a line has as many cells as it may have entries. */

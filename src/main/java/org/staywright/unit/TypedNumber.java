@@ -67,6 +67,13 @@ public final class TypedNumber {
     return new TypedNumber(typed, wanted, plain, decimalComma).read();
   }
 
+  /** A decimal number as a fraction. */
+  public static BigFraction fraction(BigDecimal number) {
+    BigFraction whole = new BigFraction(number.unscaledValue());
+    BigInteger ten = BigInteger.TEN.pow(Math.abs(number.scale()));
+    return number.scale() > 0 ? whole.divide(ten) : whole.multiply(ten);
+  }
+
   private BigDecimal read() {
     Value all = sum();
     if (at < text.length()) {
@@ -171,7 +178,7 @@ public final class TypedNumber {
       throw unreadable();
     }
     at = number.end();
-    BigFraction whole = Unit.fraction(decimal(number.group()));
+    BigFraction whole = fraction(decimal(number.group()));
     Matcher rest = ahead("\\s+(\\d+)/([1-9]\\d*)(?![\\d.,])");
     return rest.lookingAt() ? whole.add(take(rest)) : whole;
   }

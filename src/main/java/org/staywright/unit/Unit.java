@@ -15,7 +15,6 @@ import static org.staywright.unit.Dimension.TEMPERATURE;
 import static org.staywright.unit.Dimension.VOLUME;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Optional;
@@ -83,7 +82,7 @@ public enum Unit {
   private final double offset;
 
   Unit(String symbol, Dimension dimension, String factor) {
-    this(symbol, dimension, fraction(new BigDecimal(factor)));
+    this(symbol, dimension, TypedNumber.fraction(new BigDecimal(factor)));
   }
 
   Unit(String symbol, Dimension dimension, BigFraction factor) {
@@ -112,13 +111,6 @@ public enum Unit {
   /** The unit of a symbol, empty for one that is not there. */
   public static Optional<Unit> of(String symbol) {
     return Arrays.stream(values()).filter(unit -> unit.symbol.equals(symbol)).findFirst();
-  }
-
-  /** A decimal number as a fraction. */
-  static BigFraction fraction(BigDecimal number) {
-    BigFraction whole = new BigFraction(number.unscaledValue());
-    BigInteger ten = BigInteger.TEN.pow(Math.abs(number.scale()));
-    return number.scale() > 0 ? whole.divide(ten) : whole.multiply(ten);
   }
 
   public Dimension dimension() {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.staywright.form.Field;
 import org.staywright.form.Kind;
+import org.staywright.form.Shape;
 import org.staywright.unit.Unit;
+import org.staywright.unit.Units;
 import org.staywright.wording.Wording;
 
 /**
@@ -30,6 +32,12 @@ record Entry(List<String> texts, String unit, List<String> shown, String read) {
   static Entry of(
       String name, Field field, List<String> values, List<String> typed, Wording wording) {
     Kind kind = field != null && field.kind() instanceof Kind.Many many ? many.of() : kind(field);
+    Units units = wording.units();
+    if (kind instanceof Shape row && field.kind() instanceof Kind.Many && units != Units.METRIC) {
+      String mark = new Shown(name, null, units.code(), "").toString();
+      String text = TypedTable.shown(row, String.join("\n", values), units);
+      return new Entry(List.of(text), "", List.of(mark), "");
+    }
     boolean number = kind instanceof Kind.Amount || kind instanceof Kind.Whole;
     if (!number) {
       return new Entry(values, "", List.of(), "");

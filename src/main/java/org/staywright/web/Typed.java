@@ -12,6 +12,7 @@ import org.staywright.form.Shape;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.TypedNumber;
 import org.staywright.unit.Unit;
+import org.staywright.unit.Units;
 import org.staywright.wording.Wording;
 
 /**
@@ -48,6 +49,10 @@ record Typed(Map<String, List<String>> values, Map<String, List<String>> texts) 
   private static List<String> meant(
       Kind kind, List<String> typed, List<Shown> shown, boolean decimalComma) {
     Kind entry = kind instanceof Kind.Many many ? many.of() : kind;
+    if (kind instanceof Kind.Many && entry instanceof Shape row && !shown.isEmpty()) {
+      Units units = Units.of(shown.get(0).text()).orElse(Units.METRIC);
+      return List.of(TypedTable.meant(row, String.join("\n", typed), units));
+    }
     boolean number = entry instanceof Kind.Amount || entry instanceof Kind.Whole;
     if (!number) {
       return List.copyOf(typed);

@@ -177,7 +177,7 @@ class TypedNumberTest {
           BigDecimal.valueOf(random.nextInt(2_000_001) - 1_000_000, random.nextInt(6));
       String back =
           wanted
-              .to(unit, Unit.fraction(value))
+              .to(unit, TypedNumber.fraction(value))
               .bigDecimalValue(30, java.math.RoundingMode.HALF_EVEN.ordinal())
               .stripTrailingZeros()
               .toPlainString();

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.form.JobShape;
+import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.unit.Units;
 import org.staywright.wording.Wording;
@@ -135,6 +136,29 @@ class InchPoundPagesTest {
         }
       }
     }
+  }
+
+  @Test
+  void aTableStandsInTheUnitsThatAreShown() {
+    String text = "lengthMm,forceN\n300,250\n412.5,180.75\n500.123456789,12";
+    FormFields form =
+        new FormFields(
+            wording("en"),
+            JobShape.of(ForceProfile.CODE),
+            Map.of("load.points", List.of(text)),
+            List.of());
+    Input points = form.of("load.points");
+    assertTrue(
+        points.value().startsWith("lengthMm,forceN\n11.81102362,56.2022358"), points.value());
+    assertTrue(points.value().contains("500.123456789mm,"), points.value());
+    Map<String, List<String>> sent =
+        Map.of(
+            "load.points",
+            List.of(points.value().replace("\n", "\r\n") + "\r\n20 1.5"),
+            "shown",
+            points.shown());
+    String back = Typed.of(JobShape.JOB, sent, wording("en")).values().get("load.points").get(0);
+    assertEquals(text.replace("500.123456789", "500.123456789mm") + "\n508,6.67233242", back);
   }
 
   @Test
