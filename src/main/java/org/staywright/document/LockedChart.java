@@ -5,6 +5,8 @@ import static org.staywright.unit.Unit.NEWTON;
 import static org.staywright.unit.Unit.NEWTON_PER_MILLIMETRE;
 import static org.staywright.unit.Unit.ROOM;
 
+import java.util.Arrays;
+import java.util.List;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.mechanism.Point;
@@ -22,7 +24,7 @@ public final class LockedChart {
   private static final int SAMPLES = 41;
 
   /** Places of the stroke that are drawn, as shares of it. */
-  private static final double[] PLACES = {0.1, 0.5, 0.9};
+  private static final double[] SHARES = {0.1, 0.5, 0.9};
 
   /** Drawn as far as this, less where stroke, gas or lock end it, m. */
   private static final double FAR = 20e-3;
@@ -31,14 +33,38 @@ public final class LockedChart {
 
   private LockedChart() {}
 
+  /**
+   * A place to lock at.
+   *
+   * @param compression m
+   * @param name beside its curve
+   */
+  record Place(double compression, String name) {}
+
   /** Force over deflection inwards, slow and fast, locked at three places. */
   public static Drawing forces(Part part, Wording wording) {
+    double stroke = part.spring().stroke();
+    List<Place> places =
+        Arrays.stream(SHARES)
+            .mapToObj(share -> share * stroke)
+            .map(at -> new Place(at, wording.quantity(at, MILLIMETRE, 0)))
+            .toList();
+    return forces(part, places, ROOM, wording.text("document.locked.caption"), wording);
+  }
+
+  /**
+   * The same.
+   *
+   * @param places three, the middle one told in words
+   */
+  static Drawing forces(
+      Part part, List<Place> places, double kelvin, String caption, Wording wording) {
     LockingSpring spring = (LockingSpring) part.spring();
-    LockedCurve[] curves = new LockedCurve[PLACES.length];
+    LockedCurve[] curves = new LockedCurve[places.size()];
     double far = 0;
     double most = 0;
-    for (int i = 0; i < PLACES.length; i++) {
-      LockedSpring locked = spring.locked(PLACES[i] * spring.stroke(), ROOM);
+    for (int i = 0; i < curves.length; i++) {
+      LockedSpring locked = spring.locked(places.get(i).compression(), kelvin);
       double deflection = Math.min(FAR, locked.greatest());
       curves[i] = LockedCurve.of(locked, deflection, SAMPLES);
       far = Math.max(far, deflection);
@@ -55,12 +81,15 @@ public final class LockedChart {
     for (int i = 0; i < curves.length; i++) {
       double[] x = millimetres(curves[i].deflection());
       plot.curve(CURVES[i], x, curves[i].slow());
-      plot.curve(Role.FAST, x, curves[i].fast());
-      String at = wording.quantity(PLACES[i] * spring.stroke(), MILLIMETRE, 0);
+      plot.dashed(CURVES[i], x, curves[i].fast());
       Point end = plot.place(x[SAMPLES - 1], curves[i].slow()[SAMPLES - 1]);
-      label(plot, CURVES[i], new Point(Math.min(end.x(), WIDTH) + 0.6, end.y()), at);
+      label(
+          plot,
+          CURVES[i],
+          new Point(Math.min(end.x(), WIDTH) + 0.6, end.y()),
+          places.get(i).name());
     }
-    plot.caption(wording.text("document.locked.caption"));
+    plot.caption(caption);
     LockedCurve middle = curves[1];
     return plot.sketch()
         .drawing(

@@ -15,23 +15,86 @@ import org.staywright.document.Shape.Size;
 import org.staywright.fit.FitCurve;
 import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.mechanism.Point;
+import org.staywright.spring.LockedCurve;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /**
- * Nominal hand forces of several fits over one travel: opening solid, closing dashed, each named at
- * its end.
+ * Curves of several fits in one frame: one solid and one dashed each, named at their ends. Of hand
+ * forces, opening and closing; of locked columns, sat down on slowly and fast.
  */
 public final class OverlayChart {
 
   /** So many can still be told apart. */
   public static final int MOST = 5;
 
-  /**
-   * @param letter it is called by
-   * @param curve its forces
-   */
-  public record Line(String letter, FitCurve curve) {}
+  /** What curves must share to stand in one frame. */
+  private enum Subject {
+    TURNS(DEGREE, "opened", "hand-force", "overlay"),
+    SHIFTS(MILLIMETRE, "travelled", "hand-force", "overlay"),
+    LOCKED(MILLIMETRE, "locked.deflection", "force", "overlay-locked");
+
+    private final Unit unit;
+    private final String along;
+    private final String up;
+    private final String name;
+
+    Subject(Unit unit, String along, String up, String name) {
+      this.unit = unit;
+      this.along = "document." + along;
+      this.up = "document." + up;
+      this.name = "document." + name;
+    }
+  }
+
+  /** The curves of one fit. */
+  public static final class Line {
+
+    private final String letter;
+    private final Subject subject;
+    private final Double limit;
+    private final double[] along;
+    private final double[] solid;
+    private final double[] dashed;
+
+    private Line(
+        String letter,
+        Subject subject,
+        Double limit,
+        double[] si,
+        double[] solid,
+        double[] dashed) {
+      this.letter = letter;
+      this.subject = subject;
+      this.limit = limit;
+      this.along = Arrays.stream(si).map(subject.unit::of).toArray();
+      this.solid = solid;
+      this.dashed = dashed;
+    }
+
+    /**
+     * @param letter it is called by
+     * @param curve its forces
+     * @param kind whether the travel turns or shifts
+     * @param limit largest hand force allowed, N
+     */
+    public static Line hand(String letter, FitCurve curve, Kind kind, double limit) {
+      Subject subject = kind == Kind.TURNS ? Subject.TURNS : Subject.SHIFTS;
+      return new Line(letter, subject, limit, curve.travel().q(), curve.open(), curve.close());
+    }
+
+    /**
+     * @param letter it is called by
+     * @param curve what it holds locked, beyond its open force
+     */
+    public static Line locked(String letter, LockedCurve curve) {
+      return new Line(letter, Subject.LOCKED, null, curve.deflection(), curve.slow(), curve.fast());
+    }
+
+    private DoubleStream forces() {
+      return DoubleStream.concat(Arrays.stream(solid), Arrays.stream(dashed));
+    }
+  }
 
   private record Label(Role role, double y, String text) {}
 
@@ -46,19 +109,20 @@ public final class OverlayChart {
   private static final double FOOT = 0.3;
 
   private final List<Line> lines;
-  private final Unit unit;
+  private final Subject subject;
   private final Double limit;
   private final Wording wording;
   private final Plot plot;
   private final List<Label> labels = new ArrayList<>();
 
-  private OverlayChart(List<Line> lines, Kind kind, Double limit, Wording wording) {
+  private OverlayChart(List<Line> lines, Wording wording) {
     this.lines = lines;
-    this.unit = kind == Kind.TURNS ? DEGREE : MILLIMETRE;
-    this.limit = limit;
+    this.subject = lines.get(0).subject;
     this.wording = wording;
-    double[] ends = lines.stream().flatMapToDouble(line -> travel(line)).toArray();
-    double[] forces = lines.stream().flatMapToDouble(OverlayChart::forces).toArray();
+    List<Double> limits = lines.stream().map(line -> line.limit).distinct().toList();
+    this.limit = limits.size() == 1 ? limits.get(0) : null;
+    double[] ends = lines.stream().flatMapToDouble(line -> Arrays.stream(line.along)).toArray();
+    double[] forces = lines.stream().flatMapToDouble(Line::forces).toArray();
     double low = Math.min(0, Arrays.stream(forces).min().orElseThrow());
     double high = Math.max(limit == null ? 0 : limit, Arrays.stream(forces).max().orElseThrow());
     this.plot =
@@ -72,22 +136,22 @@ public final class OverlayChart {
             HEIGHT);
   }
 
+  /** Whether lines, one at least, can stand in one frame. */
+  public static boolean shareable(List<Line> lines) {
+    return lines.stream().map(line -> line.subject).distinct().count() == 1;
+  }
+
   /**
-   * @param lines one to {@link #MOST}
-   * @param kind whether the travel turns or shifts: the same for all
-   * @param limit largest hand force allowed, N, null where they differ
+   * @param lines one to {@link #MOST} that can share a frame; their limit is drawn where all have
+   *     the same
    */
-  public static Drawing of(List<Line> lines, Kind kind, Double limit, Wording wording) {
-    return new OverlayChart(lines, kind, limit, wording).draw();
+  public static Drawing of(List<Line> lines, Wording wording) {
+    return new OverlayChart(lines, wording).draw();
   }
 
   private Drawing draw() {
     plot.frame(
-        wording,
-        wording.text(unit == DEGREE ? "document.opened" : "document.travelled"),
-        unit,
-        wording.text("document.hand-force"),
-        NEWTON);
+        wording, wording.text(subject.along), subject.unit, wording.text(subject.up), NEWTON);
     plot.level(Role.AXIS, 0);
     if (limit != null) {
       plot.level(Role.LIMIT, limit);
@@ -99,31 +163,25 @@ public final class OverlayChart {
       draw(ROLES[i], lines.get(i));
     }
     placeLabels();
-    plot.caption(wording.text("document.overlay.caption"));
+    plot.caption(wording.text(subject.name + ".caption"));
     return plot.sketch()
         .drawing(
-            wording.text("document.overlay"),
+            wording.text(subject.name),
             lines.stream().map(this::about).collect(Collectors.joining(" ")),
             0.6);
   }
 
   private void draw(Role role, Line line) {
-    double[] travel = travel(line).toArray();
-    double[] open = line.curve().open();
-    double[] close = line.curve().close();
-    plot.curve(role, travel, open);
-    // Every other stretch between two samples: so the line is dashed on every medium.
-    for (int i = 0; i + 1 < travel.length; i += 2) {
-      plot.curve(role, Arrays.copyOfRange(travel, i, i + 2), Arrays.copyOfRange(close, i, i + 2));
-    }
-    int last = travel.length - 1;
-    label(role, open[last], "document.overlay.opening", line);
-    label(role, close[last], "document.overlay.closing", line);
+    plot.curve(role, line.along, line.solid);
+    plot.dashed(role, line.along, line.dashed);
+    int last = line.along.length - 1;
+    label(role, line.solid[last], subject.name + ".solid", line);
+    label(role, line.dashed[last], subject.name + ".dashed", line);
   }
 
   private void label(Role role, double force, String key, Line line) {
     double y = plot.place(0, force).y();
-    labels.add(new Label(role, y, wording.text(key, line.letter())));
+    labels.add(new Label(role, y, wording.text(key, line.letter)));
   }
 
   /** Each beside its end, and where they would cover each other, spread about their middle. */
@@ -169,18 +227,9 @@ public final class OverlayChart {
 
   private String about(Line line) {
     return wording.text(
-        "document.overlay.about",
-        line.letter(),
-        wording.quantity(Arrays.stream(line.curve().open()).max().orElseThrow(), NEWTON, 0),
-        wording.quantity(Arrays.stream(line.curve().close()).max().orElseThrow(), NEWTON, 0));
-  }
-
-  private DoubleStream travel(Line line) {
-    return Arrays.stream(line.curve().travel().q()).map(unit::of);
-  }
-
-  private static DoubleStream forces(Line line) {
-    return DoubleStream.concat(
-        Arrays.stream(line.curve().open()), Arrays.stream(line.curve().close()));
+        subject.name + ".about",
+        line.letter,
+        wording.quantity(Arrays.stream(line.solid).max().orElseThrow(), NEWTON, 0),
+        wording.quantity(Arrays.stream(line.dashed).max().orElseThrow(), NEWTON, 0));
   }
 }

@@ -89,6 +89,13 @@ final class Plot {
     sketch.path(role, points(xs, ys));
   }
 
+  /** Every other stretch between two samples: so it is dashed on every medium, in any colour. */
+  void dashed(Role role, double[] xs, double[] ys) {
+    for (int i = 0; i + 1 < xs.length; i += 2) {
+      curve(role, Arrays.copyOfRange(xs, i, i + 2), Arrays.copyOfRange(ys, i, i + 2));
+    }
+  }
+
   /** The area between two curves. */
   void band(Role role, double[] xs, double[] lower, double[] upper) {
     List<Point> around = points(xs, lower);

@@ -3,9 +3,11 @@ package org.staywright.document;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
+import org.staywright.fit.SeatFigures;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.wording.Wording;
 
@@ -21,7 +23,8 @@ public final class SideView {
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
   public static Drawing of(Job job, Fit fit, Wording wording) {
-    return of(job.mechanism(), fit, fit == null ? null : FitCurve.of(job, fit), wording);
+    boolean still = fit == null || fit.outcome() instanceof SeatFigures;
+    return of(job.mechanism(), fit, still ? null : FitCurve.of(job, fit), wording);
   }
 
   private static Drawing of(Mechanism mechanism, Fit fit, FitCurve curve, Wording wording) {
@@ -33,6 +36,9 @@ public final class SideView {
     }
     if (mechanism instanceof ForceProfile profile) {
       return ProfileView.of(profile, curve, wording);
+    }
+    if (mechanism instanceof SeatColumn seat) {
+      return SeatView.of(seat, fit, wording);
     }
     throw new IllegalArgumentException("no drawing of " + mechanism.code());
   }

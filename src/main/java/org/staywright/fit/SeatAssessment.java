@@ -20,9 +20,6 @@ final class SeatAssessment {
   /** Heights at which the open column is asked, both ends included. */
   private static final int HEIGHTS = 21;
 
-  /** Of a deflection, m. */
-  private static final double ACCURACY = 1e-7;
-
   private final Job job;
   private final SeatColumn seat;
   private final Part part;
@@ -134,13 +131,10 @@ final class SeatAssessment {
         column.criticalLoad(column.extendedLength(), 0) / seat.heavy());
   }
 
-  /** How far it gives from where it was locked; where it comes down on its stop, up to there. */
   private double bounce(double compression) {
     LockedSpring locked = column.locked(compression, job.conditions().nominal());
     double open = column.law().force(compression, job.conditions().nominal());
-    double load = Math.max(0, seat.heavy() - open);
-    double most = locked.greatest();
-    return load > locked.slow(most) ? most : locked.deflection(load, ACCURACY);
+    return SeatCurve.sunk(locked, seat.heavy() - open);
   }
 
   /** Highest pressure when the open column is slammed down, Pa. */

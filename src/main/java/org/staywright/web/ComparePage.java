@@ -20,7 +20,6 @@ import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -107,8 +106,6 @@ public class ComparePage {
     void add(Job job, Assessment assessment, String saved, String name) {
       if (assessment.fit() == null) {
         leave("compare.out", name, FitText.in(wording).rejection(assessment.rejection()));
-      } else if (job.mechanism() instanceof SeatColumn) {
-        leave("compare.seat", name);
       } else if (rivals.size() == OverlayChart.MOST) {
         leave("compare.too-many", name, OverlayChart.MOST);
       } else {

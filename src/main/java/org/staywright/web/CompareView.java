@@ -1,11 +1,11 @@
 package org.staywright.web;
 
-import io.quarkus.qute.RawString;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.caution.Cautions;
+import org.staywright.document.OverlayChart;
 import org.staywright.wording.Wording;
 
 /**
@@ -23,7 +23,7 @@ import org.staywright.wording.Wording;
 public record CompareView(
     List<Column> columns,
     List<Table> tables,
-    RawString chart,
+    Graph chart,
     List<Some> some,
     List<CautionView> all,
     List<String> left,
@@ -95,8 +95,8 @@ public record CompareView(
         });
     return new CompareView(
         rivals.stream().map(rival -> column(rival, wording)).toList(),
-        rivals.isEmpty() ? List.of() : tables(rivals, wording),
-        Pictures.overlay(rivals, wording),
+        rivals.isEmpty() ? List.of() : tables(rivals, shared(rivals, wording)),
+        rivals.isEmpty() ? null : chart(rivals, shared(rivals, wording)),
         some,
         all,
         left,
@@ -111,17 +111,31 @@ public record CompareView(
         FitRow.of(1, rival.job(), rival.fit(), wording),
         rival.saved(),
         rival.job().name(),
-        rival.fit().fits() ? Verdict.sentence(rival.fit(), wording) : "");
+        rival.fit().fits() ? FitWords.of(rival.job(), rival.fit(), wording).sentence() : "");
   }
 
-  /** In the words of their mechanism, where all have the same. */
-  private static List<Table> tables(List<Rival> rivals, Wording wording) {
+  /** The words of their mechanism, where all have the same. */
+  private static Wording shared(List<Rival> rivals, Wording wording) {
     boolean alike =
         rivals.stream().map(rival -> rival.job().mechanism().code()).distinct().count() == 1;
-    Wording shared = alike ? rivals.get(0).wording(wording) : wording;
+    return alike ? rivals.get(0).wording(wording) : wording;
+  }
+
+  private static List<Table> tables(List<Rival> rivals, Wording wording) {
+    CompareRows rows = new CompareRows(rivals, wording);
     return List.of(
-        new Table(wording.text("compare.doing"), CompareRows.doing(rivals, shared)),
-        new Table(wording.text("compare.buying"), CompareRows.buying(rivals, shared)),
-        new Table(wording.text("compare.holding"), CompareRows.holding(rivals, shared)));
+        new Table(wording.text("compare.doing"), rows.doing()),
+        new Table(wording.text("compare.buying"), rows.buying()),
+        new Table(wording.text("compare.holding"), rows.holding()));
+  }
+
+  private static Graph chart(List<Rival> rivals, Wording wording) {
+    List<OverlayChart.Line> lines =
+        rivals.stream()
+            .map(each -> FitWords.of(each.job(), each.fit(), wording).line(each.letter()))
+            .toList();
+    return OverlayChart.shareable(lines)
+        ? new Graph(Pictures.of(OverlayChart.of(lines, wording)), wording.text("compare.chart"))
+        : null;
   }
 }

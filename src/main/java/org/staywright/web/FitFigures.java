@@ -9,11 +9,12 @@ import static org.staywright.unit.Unit.NEWTON_METRE;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
-/** The figures of a fit with their labels, in the order of a reader's questions. */
+/** The figures of a fit at a hand with their labels, in the order of a reader's questions. */
 final class FitFigures {
 
   private final Wording wording;
@@ -23,7 +24,8 @@ final class FitFigures {
     this.wording = wording;
   }
 
-  static List<Figure> of(Mechanism mechanism, Figures figures, Wording wording) {
+  static List<Figure> of(Mechanism mechanism, Fit fit, Wording wording) {
+    Figures figures = fit.figures();
     boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
     Unit travel = turns ? DEGREE : MILLIMETRE;
     Unit load = turns ? NEWTON_METRE : NEWTON;
@@ -37,6 +39,7 @@ final class FitFigures {
     if (figures.holdRatioOpen() != null) {
       all.add("fit.figure.hold-ratio", wording.number(figures.holdRatioOpen(), 2));
     }
+    all.add("fit.figure.constancy", wording.number(fit.constancy(), 2));
     all.add("fit.figure.opening-angle", far, travel, 1);
     all.add("fit.figure.self-opens", figures.selfOpensFrom(), travel, 0);
     all.add("fit.figure.self-opens-weak", figures.selfOpensFromWeak(), travel, 0);

@@ -5,13 +5,11 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
-import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.part.Fitting;
 import org.staywright.part.Price;
 import org.staywright.spring.Spring;
-import org.staywright.unit.Unit;
 import org.staywright.wording.FitText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
@@ -23,11 +21,9 @@ import org.staywright.wording.Wording;
  * @param partNumber of the spring
  * @param count of equal springs
  * @param about the spring in a few figures
- * @param fittings it took, by kind and number
- * @param curve small, of the hand forces
- * @param hand opening and closing at most, N
- * @param hold hold ratio
- * @param reserves stroke left closed and open, mm
+ * @param fittings it took, by kind and number, "" for a column
+ * @param curve small
+ * @param cells the figures that it is ranked by
  * @param price of the set
  * @param lead time
  * @param blockers what keeps it from fitting, in words
@@ -40,9 +36,7 @@ public record FitRow(
     String about,
     String fittings,
     RawString curve,
-    String hand,
-    String hold,
-    String reserves,
+    List<Figure> cells,
     String price,
     String lead,
     List<String> blockers,
@@ -53,17 +47,15 @@ public record FitRow(
   }
 
   static FitRow of(int rank, Job job, Fit fit, String cleared, Wording wording) {
-    Figures figures = fit.figures();
+    FitWords words = FitWords.of(job, fit, wording);
     return new FitRow(
         rank,
         fit.part().number(),
         fit.count(),
         about(fit.part().spring(), wording),
         fittings(fit, wording),
-        Pictures.sparkline(job, fit, wording),
-        pair(figures.handOpenMax(), figures.handCloseMax(), NEWTON, wording),
-        figures.holdRatioOpen() == null ? "–" : wording.number(figures.holdRatioOpen(), 2),
-        pair(figures.compressedReserve(), figures.extendedReserve(), MILLIMETRE, wording),
+        words.curve(),
+        words.cells(),
         price(fit, wording),
         lead(fit.leadTimeDays(), wording),
         fit.blockedBy().stream()
@@ -73,6 +65,11 @@ public record FitRow(
                         .blocker(blocker, blocker.code().unit(job.mechanism().kind())))
             .toList(),
         cleared);
+  }
+
+  /** The foremost figures, for a glance. */
+  public List<Figure> glance() {
+    return cells.subList(0, 2);
   }
 
   /** Which part and how many: the value of a row's buttons. */
@@ -90,6 +87,9 @@ public record FitRow(
   }
 
   private static String fittings(Fit fit, Wording wording) {
+    if (fit.rodFitting() == null) {
+      return "";
+    }
     String rod = fitting(fit.rodFitting(), wording);
     String tube = fitting(fit.tubeFitting(), wording);
     return rod.equals(tube)
@@ -111,9 +111,5 @@ public record FitRow(
 
   static String lead(int days, Wording wording) {
     return days == 0 ? wording.text("page.lead.now") : wording.text("page.lead.days", days);
-  }
-
-  private static String pair(double one, double other, Unit unit, Wording wording) {
-    return wording.bare(one, unit, 0) + " / " + wording.bare(other, unit, 0);
   }
 }

@@ -1,6 +1,6 @@
 package org.staywright.web;
 
-import io.quarkus.qute.RawString;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.caution.Cautions;
@@ -15,10 +15,9 @@ import org.staywright.wording.Wording;
  *
  * @param row the same in short
  * @param sentence what it does
- * @param parts it is made of: spring and end fittings
+ * @param parts it is made of: spring and end fittings, a column alone
  * @param supply prices by quantity, terms, stock and lead time of the spring
- * @param view the flap with the spring in it
- * @param chart hand forces over the travel
+ * @param graphs its charts and the mechanism with it
  * @param figures all of them
  * @param time what it does in time, null where that cannot be told
  * @param cautions it calls for
@@ -28,31 +27,23 @@ public record FitView(
     String sentence,
     List<Figure> parts,
     List<Figure> supply,
-    RawString view,
-    RawString chart,
+    List<Graph> graphs,
     List<Figure> figures,
     InTimeView time,
     List<CautionView> cautions) {
 
   static FitView of(Job job, Fit fit, Cleared cleared, Wording wording) {
-    PartText text = PartText.in(wording);
+    FitWords words = FitWords.of(job, fit, wording);
     return new FitView(
         FitRow.of(1, job, fit, cleared.of(1, fit), wording),
-        Verdict.sentence(fit, wording),
-        List.of(
-            new Figure(
-                wording.text("page.fit.springs", fit.count()),
-                part(fit.part().number(), text.describe(fit.part()))),
-            new Figure(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)),
-            new Figure(
-                wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text))),
+        words.sentence(),
+        parts(fit, wording),
         Stream.concat(
                 Supply.prices(fit.part().offer(), wording).stream(),
                 Supply.terms(fit.part().offer(), wording).stream())
             .toList(),
-        Pictures.sideView(job, fit, wording),
-        Pictures.handForces(job, fit, wording),
-        FitFigures.of(job.mechanism(), fit.figures(), wording),
+        words.graphs(),
+        words.figures(),
         InTimeView.of(job, fit, wording),
         CautionView.of(Cautions.of(job, fit), wording));
   }
@@ -60,6 +51,23 @@ public record FitView(
   /** How the verdict looks. */
   public String kind() {
     return row.blockers().isEmpty() ? "fits" : "near";
+  }
+
+  private static List<Figure> parts(Fit fit, Wording wording) {
+    PartText text = PartText.in(wording);
+    List<Figure> parts = new ArrayList<>();
+    parts.add(
+        new Figure(
+            wording.text("page.fit.springs", fit.count()),
+            part(fit.part().number(), text.describe(fit.part()))));
+    if (fit.rodFitting() != null) {
+      parts.add(
+          new Figure(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
+      parts.add(
+          new Figure(
+              wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));
+    }
+    return parts;
   }
 
   private static String fitting(Fitting fitting, PartText text) {

@@ -37,7 +37,7 @@ public record InTimeView(
     List<String> verdicts,
     List<Figure> figures,
     List<Row> rows,
-    List<Chart> charts,
+    List<Graph> charts,
     List<Figure> chances) {
 
   private static final int DRAWS = 10_000;
@@ -53,9 +53,6 @@ public record InTimeView(
       String energy,
       String load,
       String gas) {}
-
-  /** A drawing and what it shows. */
-  public record Chart(RawString drawing, String caption) {}
 
   /** Null where it cannot be told. */
   static InTimeView of(Job job, Fit fit, Wording wording) {
@@ -137,8 +134,8 @@ public record InTimeView(
           wording.quantity(motion.hottest(), CELSIUS, 0));
     }
 
-    private List<Chart> charts() {
-      List<Chart> charts = new ArrayList<>();
+    private List<Graph> charts() {
+      List<Graph> charts = new ArrayList<>();
       add(charts, "opening", Case::opening);
       if (behaviour.cases().stream().anyMatch(each -> each.failing().moved())) {
         add(charts, "failing", Case::failing);
@@ -146,11 +143,11 @@ public record InTimeView(
       return charts;
     }
 
-    private void add(List<Chart> charts, String what, Function<Case, Motion> motion) {
+    private void add(List<Graph> charts, String what, Function<Case, Motion> motion) {
       Kind kind = job.mechanism().kind();
       for (boolean speed : new boolean[] {false, true}) {
         charts.add(
-            new Chart(
+            new Graph(
                 new RawString(
                     Svg.of(MotionChart.of(behaviour.cases(), motion, speed, kind, wording))),
                 wording.text("page.time." + what)));

@@ -19,7 +19,7 @@ public record OrderView(Choice choice, String sentence, ListView list) {
     Wording wording = plain.about(chosen.job().mechanism().code());
     return new OrderView(
         chosen.choice(),
-        chosen.fit() == null ? "" : Verdict.sentence(chosen.fit(), wording),
+        chosen.fit() == null ? "" : FitWords.of(chosen.job(), chosen.fit(), wording).sentence(),
         ListView.of(List.of(chosen), ordering.list(List.of(chosen)), wording));
   }
 }

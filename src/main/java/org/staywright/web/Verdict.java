@@ -1,6 +1,5 @@
 package org.staywright.web;
 
-import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.Comparator;
@@ -9,7 +8,6 @@ import org.staywright.fit.Blocker;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
-import org.staywright.fit.SeatFigures;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
@@ -30,7 +28,8 @@ public record Verdict(String kind, String sentence, String books) {
             wording.number(ranking.fitsTotal(), 0),
             wording.number(ranking.nearTotal(), 0));
     if (!ranking.fits().isEmpty()) {
-      return new Verdict("fits", sentence(ranking.fits().get(0), wording), books);
+      return new Verdict(
+          "fits", FitWords.of(job, ranking.fits().get(0), wording).sentence(), books);
     }
     if (!ranking.near().isEmpty()) {
       Fit nearest = ranking.near().get(0);
@@ -45,33 +44,6 @@ public record Verdict(String kind, String sentence, String books) {
       return new Verdict("near", sentence, books);
     }
     return new Verdict("none", none(job, ranking, wording), books);
-  }
-
-  /** What a fit does, for it and for its own page. */
-  static String sentence(Fit fit, Wording wording) {
-    if (fit.outcome() instanceof SeatFigures seat) {
-      return wording.text(
-          "page.verdict.seat",
-          fit.part().number(),
-          wording.number(seat.risesEmpty(), 2),
-          wording.number(seat.sinksUnderLightest(), 2),
-          wording.quantity(seat.bounceMiddle(), MILLIMETRE, 1),
-          wording.quantity(seat.thrust(), NEWTON, 0));
-    }
-    Double hold = fit.figures().holdRatioOpen();
-    String hand = wording.quantity(Math.max(0, fit.figures().handForce()), NEWTON, 0);
-    String key =
-        hold == null
-            ? "page.verdict.fits-unloaded"
-            : hold < 1 ? "page.verdict.fits-eased" : "page.verdict.fits";
-    double percent = hold == null ? 0 : hold < 1 ? hold : hold - 1;
-    return wording.text(
-        key,
-        fit.count(),
-        force(fit, wording),
-        fit.part().number(),
-        hand,
-        wording.number(100 * percent, 0));
   }
 
   private static String none(Job job, Ranking ranking, Wording wording) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Random;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Fit;
@@ -19,20 +20,25 @@ class OverlayChartTest {
   void namesBothCurvesOfEveryFit() {
     Job lid = Samples.lid();
     List<Fit> fits = Ranking.of(Stocked.RANGE, lid).fits().subList(0, OverlayChart.MOST);
-    List<OverlayChart.Line> lines =
-        IntStream.range(0, fits.size())
-            .mapToObj(
-                i ->
-                    new OverlayChart.Line(
-                        "ABCDE".substring(i, i + 1), FitCurve.of(lid, fits.get(i))))
-            .toList();
-    String svg = Svg.of(OverlayChart.of(lines, lid.mechanism().kind(), 50.0, Stocked.ENGLISH));
+    String svg = Svg.of(OverlayChart.of(lines(lid, fits, i -> 50), Stocked.ENGLISH));
     for (String name : List.of("A opening", "E opening", "A closing", "E closing", "limit 50")) {
       assertTrue(svg.contains(">" + name), name);
     }
     assertTrue(
-        OverlayChart.of(lines, lid.mechanism().kind(), null, Stocked.ENGLISH).shapes().stream()
+        OverlayChart.of(lines(lid, fits, i -> 50 + i), Stocked.ENGLISH).shapes().stream()
             .noneMatch(shape -> shape.role() == Role.LIMIT));
+  }
+
+  private static List<OverlayChart.Line> lines(Job job, List<Fit> fits, IntUnaryOperator limit) {
+    return IntStream.range(0, fits.size())
+        .mapToObj(
+            i ->
+                OverlayChart.Line.hand(
+                    "ABCDE".substring(i, i + 1),
+                    FitCurve.of(job, fits.get(i)),
+                    job.mechanism().kind(),
+                    limit.applyAsInt(i)))
+        .toList();
   }
 
   @Test

@@ -41,7 +41,7 @@ import org.staywright.part.Coded;
 class PageWordingTest {
 
   private static final List<String> TOPICS =
-      List.of("page", "fit", "saved", "order", "compare", "mounts", "way");
+      List.of("page", "fit", "saved", "order", "compare", "mounts", "way", "seat");
 
   private static final List<String> FIGURES_IN_TIME =
       List.of(
@@ -58,7 +58,7 @@ class PageWordingTest {
 
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
-      Pattern.compile("[\"'](?:page|fit|saved|order|compare|way)\\.[a-z0-9.-]*[a-z0-9][\"']");
+      Pattern.compile("[\"'](?:page|fit|saved|order|compare|way|seat)\\.[a-z0-9.-]*[a-z0-9][\"']");
 
   @Test
   void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
@@ -121,6 +121,10 @@ class PageWordingTest {
         keys.add("page.time.figure." + way + "-" + pace);
       }
     }
+    for (String name : List.of("open", "give", "locked", "stiffness")) {
+      keys.addAll(List.of("seat.chart." + name, "seat.chart." + name + ".about"));
+    }
+    keys.remove("seat.chart.locked.about");
     for (String name : FIGURES_IN_TIME) {
       keys.add("page.time.figure." + name);
     }

@@ -163,7 +163,13 @@ class SeatsTest {
     String path = saved();
     String id = path.substring(path.lastIndexOf('/') + 1);
     given().get("/jobs/" + id).then().statusCode(200).body(containsString("the empty seat"));
-    given().get("/compare?job=" + id).then().statusCode(200).body(containsString("left out"));
+    given()
+        .get("/compare?job=" + id)
+        .then()
+        .statusCode(200)
+        .body(containsString("Lightest sitter over what sinking takes"))
+        .body(containsString(">A slow<"))
+        .body(containsString(">A fast<"));
     given().get(path + "/job-sheet.pdf").then().statusCode(404);
   }
 

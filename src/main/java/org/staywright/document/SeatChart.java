@@ -1,0 +1,232 @@
+package org.staywright.document;
+
+import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.NEWTON_PER_MILLIMETRE;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.staywright.document.Shape.Anchor;
+import org.staywright.document.Shape.Size;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.SeatCurve;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/** What a column does under a seat, over the height that is set: open, and locked. */
+public final class SeatChart {
+
+  private static final double WIDTH = 34;
+  private static final double HEIGHT = 20;
+
+  private static final double ROW_WIDTH = 10;
+  private static final double ROW_HEIGHT = 2.6;
+
+  private final Job job;
+  private final Fit fit;
+  private final Wording wording;
+  private final SeatColumn seat;
+  private final SeatCurve curve;
+  private final double[] height;
+
+  private SeatChart(Job job, Fit fit, Wording wording) {
+    this.job = job;
+    this.fit = fit;
+    this.wording = wording;
+    this.seat = (SeatColumn) job.mechanism();
+    this.curve = SeatCurve.of(job, fit);
+    this.height = shown(curve.height(), MILLIMETRE);
+  }
+
+  /**
+   * A chart with its name.
+   *
+   * @param name of its sentences: {@code seat.chart.open}
+   * @param drawing of it
+   */
+  public record Named(String name, Drawing drawing) {}
+
+  /** All of them, those first that a sitter feels. */
+  public static List<Named> all(Job job, Fit fit, Wording wording) {
+    SeatChart charts = new SeatChart(job, fit, wording);
+    SeatCurve.Give give = charts.curve.give(job, fit);
+    return List.of(
+        new Named("seat.chart.open", charts.open()),
+        new Named("seat.chart.give", charts.give(give)),
+        new Named("seat.chart.locked", charts.locked()),
+        new Named("seat.chart.stiffness", charts.stiffness(give)));
+  }
+
+  /** The open column, small enough for a table's row. */
+  public static Drawing small(Job job, Fit fit, Wording wording) {
+    return new SeatChart(job, fit, wording).small();
+  }
+
+  /** The open column rising and sinking, between the weight that it lifts and the one it yields. */
+  private Drawing open() {
+    double top = Math.max(seat.light(), most(curve.sinkingStrong()));
+    Plot plot = plot(0, top, 7);
+    frame(plot, "seat.push", NEWTON);
+    plot.band(Role.BAND_2, height, curve.risingWeak(), curve.rising());
+    plot.band(Role.BAND_3, height, curve.sinking(), curve.sinkingStrong());
+    plot.curve(Role.CURVE_2, height, curve.rising());
+    plot.curve(Role.CURVE_3, height, curve.sinking());
+    level(plot, seat.empty(), "seat.level.empty");
+    level(plot, seat.light(), "seat.level.lightest");
+    ends(
+        plot,
+        new Ending(Role.CURVE_2, curve.rising(), "seat.rising"),
+        new Ending(Role.CURVE_3, curve.sinking(), "seat.sinking"));
+    plot.caption(wording.text("seat.chart.open.caption"));
+    return drawing(
+        plot,
+        "open",
+        newtons(least(curve.risingWeak())),
+        newtons(seat.empty()),
+        newtons(most(curve.sinkingStrong())),
+        newtons(seat.light()));
+  }
+
+  private Drawing give(SeatCurve.Give give) {
+    double[] light = shown(give.light(), MILLIMETRE);
+    double[] heavy = shown(give.heavy(), MILLIMETRE);
+    Plot plot = plot(0, Math.max(most(heavy), 1), 6);
+    frame(plot, "seat.give", MILLIMETRE);
+    plot.curve(Role.CURVE_1, height, light);
+    plot.curve(Role.CURVE_3, height, heavy);
+    ends(
+        plot,
+        new Ending(Role.CURVE_1, light, "seat.lightest"),
+        new Ending(Role.CURVE_3, heavy, "seat.heaviest"));
+    return drawing(
+        plot,
+        "give",
+        millimetres(give.heavy()[0], 1),
+        millimetres(give.heavy()[height.length - 1], 1),
+        millimetres(most(give.light()), 1));
+  }
+
+  /** Force over deflection inwards, slow and fast, locked low, half-way and high. */
+  private Drawing locked() {
+    int last = height.length - 1;
+    return LockedChart.forces(
+        fit.part(),
+        List.of(
+            new LockedChart.Place(curve.compression()[0], wording.text("seat.low")),
+            new LockedChart.Place(curve.compression()[0] / 2, wording.text("seat.middle")),
+            new LockedChart.Place(curve.compression()[last], wording.text("seat.high"))),
+        job.conditions().nominal(),
+        wording.text("seat.chart.locked.caption"),
+        wording);
+  }
+
+  private Drawing stiffness(SeatCurve.Give give) {
+    double[] stiffness = shown(give.stiffness(), NEWTON_PER_MILLIMETRE);
+    Plot plot = plot(0, most(stiffness), 6);
+    frame(plot, "seat.stiffness", NEWTON_PER_MILLIMETRE);
+    plot.curve(Role.CURVE_1, height, stiffness);
+    int softest = 0;
+    for (int i = 0; i < stiffness.length; i++) {
+      softest = stiffness[i] < stiffness[softest] ? i : softest;
+    }
+    plot.sketch().circle(Role.MARK, plot.place(height[softest], stiffness[softest]), 0.22);
+    return drawing(
+        plot,
+        "stiffness",
+        wording.quantity(give.stiffness()[softest], NEWTON_PER_MILLIMETRE, 0),
+        millimetres(curve.height()[softest], 0));
+  }
+
+  private Drawing small() {
+    Sketch sketch = new Sketch(1);
+    double top = Math.max(seat.light(), most(curve.sinkingStrong()));
+    for (double level : new double[] {seat.empty(), seat.light()}) {
+      double y = ROW_HEIGHT * level / top;
+      sketch.line(Role.LIMIT, 0, y, ROW_WIDTH, y);
+    }
+    sketch.path(Role.CURVE_2, row(curve.risingWeak(), top));
+    sketch.path(Role.CURVE_3, row(curve.sinkingStrong(), top));
+    return sketch.drawing(
+        wording.text("seat.chart.small"),
+        wording.text(
+            "seat.chart.small.about",
+            newtons(least(curve.risingWeak())),
+            newtons(most(curve.sinkingStrong()))),
+        0.2);
+  }
+
+  private List<Point> row(double[] forces, double top) {
+    return IntStream.range(0, forces.length)
+        .mapToObj(
+            i ->
+                new Point(
+                    ROW_WIDTH * i / (forces.length - 1), Math.max(0, ROW_HEIGHT * forces[i] / top)))
+        .toList();
+  }
+
+  private Plot plot(double low, double high, int steps) {
+    Axis along = Axis.within(height[0], height[height.length - 1], 8);
+    return new Plot(along, Axis.around(low, high, steps), WIDTH, HEIGHT);
+  }
+
+  private void frame(Plot plot, String up, Unit unit) {
+    plot.frame(wording, wording.text("seat.height"), MILLIMETRE, wording.text(up), unit);
+  }
+
+  private void level(Plot plot, double newtons, String key) {
+    plot.level(Role.LIMIT, newtons);
+    Point above = new Point(0.4, plot.place(0, newtons).y() - 0.8);
+    String text = wording.text(key, newtons(newtons));
+    plot.sketch().text(Role.LIMIT, above, Anchor.START, Size.SMALL, text);
+  }
+
+  private record Ending(Role role, double[] values, String key) {}
+
+  /** Names two curves at their right ends, kept apart about their middle where they are close. */
+  private void ends(Plot plot, Ending one, Ending other) {
+    int last = height.length - 1;
+    double y1 = plot.place(0, one.values()[last]).y();
+    double y2 = plot.place(0, other.values()[last]).y();
+    double apart = Math.max(0, 1.3 - Math.abs(y1 - y2)) / 2;
+    double up = y1 > y2 ? apart : -apart;
+    end(plot, one, y1 + up);
+    end(plot, other, y2 - up);
+  }
+
+  private void end(Plot plot, Ending ending, double y) {
+    Point at = new Point(plot.width() + 0.6, y);
+    plot.sketch().text(ending.role(), at, Anchor.START, Size.NORMAL, wording.text(ending.key()));
+  }
+
+  private Drawing drawing(Plot plot, String name, Object... values) {
+    return plot.sketch()
+        .drawing(
+            wording.text("seat.chart." + name),
+            wording.text("seat.chart." + name + ".about", values),
+            0.6);
+  }
+
+  private static double[] shown(double[] si, Unit unit) {
+    return Arrays.stream(si).map(unit::of).toArray();
+  }
+
+  private static double most(double[] values) {
+    return Arrays.stream(values).max().orElseThrow();
+  }
+
+  private static double least(double[] values) {
+    return Arrays.stream(values).min().orElseThrow();
+  }
+
+  private String newtons(double force) {
+    return wording.quantity(force, NEWTON, 0);
+  }
+
+  private String millimetres(double metres, int decimals) {
+    return wording.quantity(metres, MILLIMETRE, decimals);
+  }
+}

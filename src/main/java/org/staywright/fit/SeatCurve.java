@@ -1,0 +1,108 @@
+package org.staywright.fit;
+
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.spring.ForceLaw;
+import org.staywright.spring.LockedCurve;
+import org.staywright.spring.LockedSpring;
+import org.staywright.spring.LockingSpring;
+
+/**
+ * A column under a seat over the height that is set, from the lowest to the highest. SI; the arrays
+ * are shared and only read.
+ *
+ * @param height above the lowest, m
+ * @param compression of the column there, m
+ * @param rising slow push of the open column as it rises, nominal, N
+ * @param sinking slow push against which it is sat down, nominal, N
+ * @param risingWeak the least push as it rises: cold, under-filled, aged, N
+ * @param sinkingStrong the greatest against which it sinks: hot, over-filled, new, N
+ */
+public record SeatCurve(
+    double[] height,
+    double[] compression,
+    double[] rising,
+    double[] sinking,
+    double[] risingWeak,
+    double[] sinkingStrong) {
+
+  private static final int SAMPLES = 31;
+
+  /** Told of a locked column up to here, m. */
+  private static final double FAR = 20e-3;
+
+  /** Of a deflection, m. */
+  private static final double ACCURACY = 1e-7;
+
+  /**
+   * What the locked column gives over the height when somebody sits down slowly, nominal.
+   *
+   * @param stiffness slope of its slow force where it is locked, N/m
+   * @param light how far it gives under the lightest sitter, m
+   * @param heavy how far under the heaviest, m
+   */
+  public record Give(double[] stiffness, double[] light, double[] heavy) {}
+
+  /** The open column of a fit in its job. */
+  public static SeatCurve of(Job job, Fit fit) {
+    SeatColumn seat = (SeatColumn) job.mechanism();
+    Job.Conditions conditions = job.conditions();
+    ForceLaw nominal = Load.NOMINAL.law(fit.part(), 1);
+    ForceLaw weak = Load.WEAK.law(fit.part(), Load.gasLeft(conditions, fit.part().wear()));
+    ForceLaw strong = Load.STRONG.law(fit.part(), 1);
+    SeatCurve curve =
+        new SeatCurve(
+            new double[SAMPLES],
+            new double[SAMPLES],
+            new double[SAMPLES],
+            new double[SAMPLES],
+            new double[SAMPLES],
+            new double[SAMPLES]);
+    double travel = Math.min(seat.end(), fit.seat().stroke());
+    for (int i = 0; i < SAMPLES; i++) {
+      double x = travel * (SAMPLES - 1 - i) / (SAMPLES - 1);
+      curve.height[i] = travel * i / (SAMPLES - 1);
+      curve.compression[i] = x;
+      curve.rising[i] = nominal.giving(x, conditions.nominal());
+      curve.sinking[i] = nominal.taking(x, conditions.nominal());
+      curve.risingWeak[i] = weak.giving(x, conditions.coldest());
+      curve.sinkingStrong[i] = strong.taking(x, conditions.hottest());
+    }
+    return curve;
+  }
+
+  /** What it holds beyond its open force, locked in the middle of its height, nominal. */
+  public static LockedCurve lockedHalfWay(Job job, Fit fit) {
+    double travel = Math.min(job.mechanism().end(), fit.seat().stroke());
+    LockingSpring column = (LockingSpring) fit.part().spring();
+    LockedSpring locked = column.locked(travel / 2, job.conditions().nominal());
+    return LockedCurve.of(locked, Math.min(FAR, locked.greatest()), SAMPLES);
+  }
+
+  /** The same column locked at each of the heights. */
+  public Give give(Job job, Fit fit) {
+    SeatColumn seat = (SeatColumn) job.mechanism();
+    LockingSpring column = (LockingSpring) fit.part().spring();
+    double kelvin = job.conditions().nominal();
+    Give give =
+        new Give(new double[height.length], new double[height.length], new double[height.length]);
+    for (int i = 0; i < height.length; i++) {
+      LockedSpring locked = column.locked(compression[i], kelvin);
+      double open = column.law().force(compression[i], kelvin);
+      give.stiffness[i] = locked.stiffness();
+      give.light[i] = sunk(locked, seat.light() - open);
+      give.heavy[i] = sunk(locked, seat.heavy() - open);
+    }
+    return give;
+  }
+
+  /**
+   * How far a locked column gives from where it was locked; where it comes down on its stop, up to
+   * there.
+   *
+   * @param load beyond the open force, N; below zero it is lifted, and does not give
+   */
+  static double sunk(LockedSpring locked, double load) {
+    double most = locked.greatest();
+    return load > locked.slow(most) ? most : locked.deflection(Math.max(0, load), ACCURACY);
+  }
+}
