@@ -1,10 +1,13 @@
 package org.staywright.document;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Point;
+import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -47,6 +50,43 @@ final class FlapView {
   /** The flap with an assessed spring; without one where it is null. */
   static Drawing of(HingedFlap flap, Fit fit, Wording wording) {
     return new FlapView(flap, fit, wording).draw();
+  }
+
+  /**
+   * The flap as it moves: where it starts in full lines that carry their tracks, where it comes by
+   * as ghosts.
+   */
+  static Drawing of(HingedFlap flap, Fit fit, Motion motion, Wording wording) {
+    return new FlapView(flap, fit, wording).draw(motion);
+  }
+
+  private Drawing draw(Motion motion) {
+    double[] q = motion.q();
+    Labels labels = new Labels(sketch);
+    for (int i : Stills.of(motion)) {
+      sketch.polygon(Role.GHOST, slab(handle, q[i]));
+      sketch.line(Role.GHOST, at(moving, q[i]), at(foot(moving), q[i]));
+    }
+    sketch.line(Role.FRAME, new Point(0, 0), frame);
+    Point hinge = new Point(0, 0);
+    double[] turn = Arrays.stream(q).map(each -> flap.sense() * each).toArray();
+    Track track = new Track(hinge, turn, Collections.nCopies(q.length, hinge));
+    sketch.moving(
+        track,
+        () -> {
+          sketch.line(Role.FLAP, moving, foot(moving));
+          sketch.polygon(Role.FLAP, slab(handle, 0));
+          sketch.circle(Role.MARK, handle, 0.25 * em);
+        });
+    spring.drawMoving(frame, moving, Arrays.stream(q).mapToObj(each -> at(moving, each)).toList());
+    sketch.circle(Role.OUTLINE, hinge, 0.5 * em);
+    sketch.circle(Role.OUTLINE, frame, 0.3 * em);
+    sketch.moving(track, () -> sketch.circle(Role.OUTLINE, moving, 0.3 * em));
+    for (int i : Stills.of(motion)) {
+      labels.place(
+          Role.LABEL, at(handle, q[i]), 0.3 * em, Size.SMALL, Stills.time(motion, i, wording));
+    }
+    return Stills.drawing(sketch, motion, wording);
   }
 
   private Drawing draw() {
@@ -158,7 +198,11 @@ final class FlapView {
   }
 
   private Point open(Point closed) {
-    return closed.turned(flap.sense() * end);
+    return at(closed, end);
+  }
+
+  private Point at(Point closed, double q) {
+    return closed.turned(flap.sense() * q);
   }
 
   private static Point millimetres(Point metres) {

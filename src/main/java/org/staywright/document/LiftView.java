@@ -1,10 +1,12 @@
 package org.staywright.document;
 
+import java.util.Arrays;
 import java.util.List;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -51,6 +53,32 @@ final class LiftView {
   /** The lift with an assessed spring; without one where it is null. */
   static Drawing of(StraightLift lift, Fit fit, Wording wording) {
     return new LiftView(lift, fit, wording).draw();
+  }
+
+  /** The lift as it moves: where it starts in full lines that carry their tracks. */
+  static Drawing of(StraightLift lift, Fit fit, Motion motion, Wording wording) {
+    return new LiftView(lift, fit, wording).draw(motion);
+  }
+
+  private Drawing draw(Motion motion) {
+    double[] q = motion.q();
+    Labels labels = new Labels(sketch);
+    guide();
+    for (int i : Stills.of(motion)) {
+      block(Role.GHOST, moved(moving, q[i]));
+    }
+    List<Point> moves = Arrays.stream(q).mapToObj(each -> moved(moving, each)).toList();
+    List<Point> shifts = moves.stream().map(each -> each.minus(moving)).toList();
+    Track track = new Track(moving, new double[q.length], shifts);
+    sketch.moving(track, () -> block(Role.FLAP, moving));
+    spring.drawMoving(frame, moving, moves);
+    sketch.circle(Role.OUTLINE, frame, 0.3 * em);
+    sketch.moving(track, () -> sketch.circle(Role.OUTLINE, moving, 0.3 * em));
+    for (int i : Stills.of(motion)) {
+      Point beside = Sketch.plus(beside(0, TO_GUIDE * em), shifts.get(i));
+      labels.place(Role.LABEL, beside, 0.3 * em, Size.SMALL, Stills.time(motion, i, wording));
+    }
+    return Stills.drawing(sketch, motion, wording);
   }
 
   private Drawing draw() {
@@ -148,7 +176,11 @@ final class LiftView {
   }
 
   private Point moved(Point start) {
-    double far = Unit.MILLIMETRE.of(end);
+    return moved(start, end);
+  }
+
+  private Point moved(Point start, double q) {
+    double far = Unit.MILLIMETRE.of(q);
     return Sketch.plus(start, new Point(far, 0).turned(lift.direction()));
   }
 

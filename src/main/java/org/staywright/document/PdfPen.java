@@ -77,6 +77,12 @@ final class PdfPen implements Pen {
     end(arc.role(), false);
   }
 
+  /** Paper stands still. */
+  @Override
+  public void draw(Shape.Moved moved) {
+    moved.shapes().forEach(shape -> shape.drawWith(this));
+  }
+
   @Override
   public void draw(Shape.Text text) {
     float size = (float) (text.em() * scale);

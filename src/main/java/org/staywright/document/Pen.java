@@ -10,4 +10,6 @@ interface Pen {
   void draw(Shape.Arc arc);
 
   void draw(Shape.Text text);
+
+  void draw(Shape.Moved moved);
 }

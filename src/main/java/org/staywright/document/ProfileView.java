@@ -14,6 +14,7 @@ import org.staywright.fit.FitCurve;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.Travel;
+import org.staywright.motion.Motion;
 import org.staywright.wording.Wording;
 
 /**
@@ -62,6 +63,37 @@ final class ProfileView {
    */
   static Drawing of(ForceProfile profile, FitCurve curve, Wording wording) {
     return new ProfileView(profile, curve, wording).draw();
+  }
+
+  /** The force that is asked for, and a mark that runs along it. */
+  static Drawing of(ForceProfile profile, Motion motion, Wording wording) {
+    return new ProfileView(profile, null, wording).draw(motion);
+  }
+
+  private Drawing draw(Motion motion) {
+    Drawing still = draw();
+    List<Point> places = Arrays.stream(motion.q()).mapToObj(this::place).toList();
+    Sketch sketch = plot.sketch();
+    Point from = places.get(0);
+    List<Point> shifts = places.stream().map(each -> each.minus(from)).toList();
+    Track track = new Track(from, new double[shifts.size()], shifts);
+    Labels labels = new Labels(sketch);
+    for (int i : Stills.of(motion)) {
+      sketch.circle(Role.GHOST, places.get(i), 0.45);
+      labels.place(Role.LABEL, places.get(i), 0.5, Size.SMALL, Stills.time(motion, i, wording));
+    }
+    sketch.moving(track, () -> sketch.circle(Role.FLAP, from, 0.45));
+    return new Drawing(
+        still.title(), still.description(), still.box(), still.em(), sketch.shapes());
+  }
+
+  /** On the curve of what is asked for, at a length in m. */
+  private Point place(double metres) {
+    double mm = MILLIMETRE.of(metres);
+    double share = (mm - length[0]) / (length[length.length - 1] - length[0]);
+    double step = Math.max(0, Math.min(1, share)) * (length.length - 1);
+    int i = (int) Math.min(length.length - 2, Math.floor(step));
+    return plot.place(mm, asked[i] + (step - i) * (asked[i + 1] - asked[i]));
   }
 
   private Drawing draw() {

@@ -77,6 +77,40 @@ public sealed interface Shape {
     }
   }
 
+  /** Several that move as one; they are drawn where they stand before they are turned. */
+  record Moved(Track track, List<Shape> shapes) implements Shape {
+
+    public Moved {
+      shapes = List.copyOf(shapes);
+    }
+
+    @Override
+    public Role role() {
+      return shapes.get(0).role();
+    }
+
+    @Override
+    public Box bounds() {
+      List<Point> corners = new java.util.ArrayList<>();
+      for (Shape shape : shapes) {
+        Box box = shape.bounds();
+        for (double x : new double[] {box.left(), box.right()}) {
+          for (double y : new double[] {box.bottom(), box.top()}) {
+            for (int i = 0; i < track.size(); i++) {
+              corners.add(track.at(i, new Point(x, y)));
+            }
+          }
+        }
+      }
+      return Box.around(corners);
+    }
+
+    @Override
+    public void drawWith(Pen pen) {
+      pen.draw(this);
+    }
+  }
+
   /**
    * A short text.
    *

@@ -9,6 +9,7 @@ import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.motion.Motion;
 import org.staywright.wording.Wording;
 
 /** The mechanism from the side, each kind in its own drawing; a force profile as its curve. */
@@ -25,6 +26,21 @@ public final class SideView {
   public static Drawing of(Job job, Fit fit, Wording wording) {
     boolean still = fit == null || fit.outcome() instanceof SeatFigures;
     return of(job.mechanism(), fit, still ? null : FitCurve.of(job, fit), wording);
+  }
+
+  /** The mechanism of a job as it moves, for a page to play. */
+  public static Drawing of(Job job, Fit fit, Motion motion, Wording wording) {
+    Mechanism mechanism = job.mechanism();
+    if (mechanism instanceof HingedFlap flap) {
+      return FlapView.of(flap, fit, motion, wording);
+    }
+    if (mechanism instanceof StraightLift lift) {
+      return LiftView.of(lift, fit, motion, wording);
+    }
+    if (mechanism instanceof ForceProfile profile) {
+      return ProfileView.of(profile, motion, wording);
+    }
+    throw new IllegalArgumentException("no moving drawing of " + mechanism.code());
   }
 
   private static Drawing of(Mechanism mechanism, Fit fit, FitCurve curve, Wording wording) {

@@ -88,6 +88,16 @@ final class Sketch {
     return new Point(a.x() + b.x(), a.y() + b.y());
   }
 
+  /** All that is drawn meanwhile moves as one. */
+  void moving(Track track, Runnable drawing) {
+    int from = shapes.size();
+    drawing.run();
+    List<Shape> drawn = shapes.subList(from, shapes.size());
+    Shape moved = new Shape.Moved(track, drawn);
+    drawn.clear();
+    shapes.add(moved);
+  }
+
   /** All that was drawn, with a margin around it. */
   Drawing drawing(String title, String description, double margin) {
     Box box = shapes.get(0).bounds();

@@ -35,26 +35,61 @@ final class SpringSketch {
     boolean rodMoves = rodEnd() == RodEnd.MOVING;
     Point from = rodMoves ? frame : moving;
     Point to = rodMoves ? moving : frame;
-    double em = sketch.em();
     double seen = to.minus(from).distance();
     double length = mm(mechanism.length(q));
     // Mounts that stand apart across the view show the spring shorter than it is.
     double scale = seen / length;
-    double tubeStart = 0;
-    double tubeEnd = TUBE * shortest;
-    double tubeHalf = 0.4 * em;
-    double rodHalf = 0.15 * em;
-    if (fit != null) {
-      Part part = fit.part();
-      tubeStart = fit.tubeFitting() == null ? 0 : mm(fit.tubeFitting().lengthToCentre());
-      tubeEnd = tubeStart + mm(part.spring().compressedLength());
-      tubeHalf = Math.max(tubeHalf, mm(part.spring().tubeDiameter()) / 2);
-      rodHalf = Math.max(rodHalf, mm(part.spring().rodDiameter()) / 2);
+    Bars bars = bars();
+    double tubeStop = Math.min(bars.tubeEnd, length);
+    double tubeStart = Math.min(bars.tubeStart, tubeStop);
+    bar(rodRole, from, to, 0, scale * tubeStart, bars.rodHalf);
+    bar(rodRole, from, to, scale * tubeStop, seen, bars.rodHalf);
+    bar(tubeRole, from, to, scale * tubeStart, scale * tubeStop, bars.tubeHalf);
+  }
+
+  /**
+   * Draws it as it stands between its mounts at the start, in two pieces that slide into each
+   * other.
+   *
+   * @param moves where the moving mount stands at even times
+   */
+  void drawMoving(Point frame, Point moving, List<Point> moves) {
+    boolean rodMoves = rodEnd() == RodEnd.MOVING;
+    Track still = Track.turning(frame, moving, moves);
+    Track moved = Track.following(frame, moving, moves);
+    Point from = rodMoves ? frame : moving;
+    Point to = rodMoves ? moving : frame;
+    double seen = to.minus(from).distance();
+    double longest =
+        moves.stream().mapToDouble(at -> at.minus(frame).distance()).max().orElse(seen);
+    Bars bars = bars();
+    double rodFrom = Math.max(bars.tubeStart, seen - Math.max(0, longest - bars.tubeEnd));
+    double tubeStop = Math.min(bars.tubeEnd, seen);
+    sketch.moving(
+        rodMoves ? moved : still, () -> bar(Role.ROD, from, to, rodFrom, seen, bars.rodHalf));
+    sketch.moving(
+        rodMoves ? still : moved,
+        () -> {
+          bar(Role.ROD, from, to, 0, Math.min(bars.tubeStart, tubeStop), bars.rodHalf);
+          bar(Role.TUBE, from, to, bars.tubeStart, tubeStop, bars.tubeHalf);
+        });
+  }
+
+  /** Along the spring from its tube's end, and half as wide as it is, mm. */
+  private record Bars(double tubeStart, double tubeEnd, double tubeHalf, double rodHalf) {}
+
+  private Bars bars() {
+    double em = sketch.em();
+    if (fit == null) {
+      return new Bars(0, TUBE * shortest, 0.4 * em, 0.15 * em);
     }
-    double tubeStop = Math.min(tubeEnd, length);
-    bar(rodRole, from, to, 0, scale * Math.min(tubeStart, tubeStop), rodHalf);
-    bar(rodRole, from, to, scale * tubeStop, seen, rodHalf);
-    bar(tubeRole, from, to, scale * Math.min(tubeStart, tubeStop), scale * tubeStop, tubeHalf);
+    Part part = fit.part();
+    double start = fit.tubeFitting() == null ? 0 : mm(fit.tubeFitting().lengthToCentre());
+    return new Bars(
+        start,
+        start + mm(part.spring().compressedLength()),
+        Math.max(0.4 * em, mm(part.spring().tubeDiameter()) / 2),
+        Math.max(0.15 * em, mm(part.spring().rodDiameter()) / 2));
   }
 
   private void bar(Role role, Point from, Point to, double start, double stop, double half) {

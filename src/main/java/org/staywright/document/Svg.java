@@ -90,6 +90,34 @@ public final class Svg implements Pen {
     out.append("\">").append(escaped(text.text())).append("</text>");
   }
 
+  /**
+   * A group with its whole track, for {@code js/play.js}; without script it stands at the start.
+   */
+  @Override
+  public void draw(Shape.Moved moved) {
+    Track track = moved.track();
+    String pivot = x(track.pivot()) + ' ' + y(track.pivot());
+    out.append("<g data-pivot=\"").append(pivot).append("\" data-track=\"");
+    for (int i = 0; i < track.size(); i++) {
+      out.append(i == 0 ? "" : ";").append(pose(track, i));
+    }
+    String[] first = pose(track, 0).split(" ");
+    out.append("\" transform=\"translate(" + first[1] + ' ' + first[2] + ") rotate(")
+        .append(first[0] + ' ' + pivot + ")\">");
+    moved.shapes().forEach(shape -> shape.drawWith(this));
+    out.append("</g>");
+  }
+
+  /** Turned clockwise by degrees, then shifted; y runs down here. */
+  private String pose(Track track, int i) {
+    Point shift = track.shift().get(i);
+    return String.join(
+        " ",
+        number(-Math.toDegrees(track.turn()[i]), 2),
+        number(shift.x() * scale, 2),
+        number(-shift.y() * scale, 2));
+  }
+
   private StringBuilder open(String element, Role role) {
     return out.append('<').append(element).append(" class=\"").append(role.cssClass());
   }
@@ -112,8 +140,12 @@ public final class Svg implements Pen {
 
   /** A tenth of a pixel is as fine as anyone sees. */
   private static String number(double value) {
-    BigDecimal short1 = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP);
-    return short1.signum() == 0 ? "0" : short1.stripTrailingZeros().toPlainString();
+    return number(value, 1);
+  }
+
+  private static String number(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   private static String escaped(String text) {

@@ -48,6 +48,20 @@ public final class InTime {
         Scene.PATIENCE);
   }
 
+  /**
+   * A motion from rest at one end.
+   *
+   * @param open whether it is let go open
+   * @param working springs that have not failed
+   * @param hand force at the handle, above zero where it opens, N
+   * @param moving mass or inertia in place of the mechanism's, NaN for its own
+   */
+  public static Scene released(
+      Job job, Fit fit, boolean open, double kelvin, int working, double hand, double moving) {
+    Scene scene = scene(job, fit, kelvin, moving);
+    return scene.from(open ? scene.course().end() : scene.course().start()).with(working, hand);
+  }
+
   /** The length at which its springs are fully extended, m. */
   static double extended(Job job, Fit fit) {
     return job.mechanism() instanceof SeatColumn seat ? seat.end() : fit.figures().extended();

@@ -29,7 +29,7 @@ public record MotionRequest(
     CurveRequest of, boolean open, double kelvin, int failed, double hand, double movingMass) {
 
   private static final String FROM_OPEN = "from-open";
-  private static final String MOVING_MASS = "movingMassKg";
+  public static final String MOVING_MASS = "movingMassKg";
   private static final Amount MASS = Amount.positive(100_000, KILOGRAM);
 
   public static final Shape SHAPE =

@@ -39,6 +39,17 @@ final class Templates {
       String back,
       MountsView found);
 
+  static native TemplateInstance motion(
+      Bench bench,
+      FormFields form,
+      List<JobQuery.Pair> job,
+      Pick pick,
+      String back,
+      InTimeView time,
+      MotionsView motions,
+      PlayedView played,
+      ChanceView chance);
+
   static native TemplateInstance detail(Bench bench, FitView fit);
 
   static native TemplateInstance rows(Bench bench, List<FitRow> rows, boolean near);

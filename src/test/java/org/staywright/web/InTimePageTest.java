@@ -2,26 +2,136 @@ package org.staywright.web;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.specification.RequestSpecification;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class InTimePageTest {
 
-  @Test
-  void aFitTellsWhatItDoesInTime() {
+  private static RequestSpecification inTime() {
     String pick = PageForm.first(JobPagesTest.PICK, PagesTest.lid().get("/flap").asString());
-    PagesTest.lid()
-        .queryParam("pick", pick)
+    return PagesTest.lid().queryParam("pick", pick);
+  }
+
+  @Test
+  void aFitTellsInShortWhatItDoesInTime() {
+    inTime()
         .get("/flap/fit")
         .then()
         .statusCode(200)
         .body(containsString("When one spring fails"))
         .body(containsString("Hand slamming shut in 0.5 s"))
+        .body(containsString("formaction=\"/in-time\""))
+        .body(not(containsString("Motions in figures")));
+  }
+
+  @Test
+  void aPageOfItsOwnPlaysTheMotionAndTellsHowSureItIs() {
+    inTime()
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("data-seconds=\"0."))
+        .body(containsString("data-track=\""))
+        .body(containsString("It meets the stop after"))
+        .body(containsString("The motion in figures"))
+        .body(containsString("Motions in figures"))
         .body(containsString("Motion over time"))
-        .body(containsString("Matters most to holding"));
+        .body(containsString("Matters most to holding"))
+        .body(not(containsString("onclick")));
+  }
+
+  @Test
+  void whatIsLetGoIsAsAsked() {
+    inTime()
+        .queryParam("failedSprings", "0")
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("It stays where it is let go"))
+        .body(not(containsString("class=\"player\"")));
+    inTime()
+        .queryParam("failedSprings", "0")
+        .queryParam("release", "from-closed")
+        .queryParam("handForceN", "80")
+        .get("/in-time")
+        .then()
+        .body(containsString("It meets the stop after"));
+  }
+
+  @Test
+  void whatStraysDecidesWhatMattersMost() {
+    RequestSpecification still = inTime();
+    for (String name :
+        List.of(
+            "forceN",
+            "frictionPercent",
+            "centreOfMassMm",
+            "mountsMm",
+            "temperatureK",
+            "ageYears")) {
+      still.queryParam("spreads." + name, "0");
+    }
+    still
+        .queryParam("spreads.massPercent", "40")
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"spreads.massPercent\" value=\"40\""))
+        .body(matchesPattern("(?s).*Matters most to holding</dt><dd>mass, (99|100)\\.\\d.*"));
+  }
+
+  @Test
+  void whatIsOutOfBoundsIsSaidBesideItsField() {
+    inTime()
+        .queryParam("failedSprings", "9")
+        .queryParam("temperatureC", "900")
+        .queryParam("spreads.massPercent", "1e9")
+        .queryParam("spreads.mountsMm", "much")
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("id=\"f-failedSprings-fault\">Springs failed is 9"))
+        .body(containsString("id=\"f-temperatureC-fault\">At is 900"))
+        .body(containsString("id=\"f-spreads-massPercent-fault\">Mass is"))
+        .body(containsString("id=\"f-spreads-mountsMm-fault\">Mounts is"));
+  }
+
+  @Test
+  void aMotionBeyondWhatIsKnownOfTheGasIsRefused() {
+    inTime()
+        .queryParam("handForceN", "-5000")
+        .queryParam("failedSprings", "0")
+        .get("/in-time")
+        .then()
+        .statusCode(200);
+  }
+
+  @Test
+  void aTableOfForcesMovesOnceItIsSaidWhatMoves() {
+    String pick = PageForm.first(JobPagesTest.PICK, given().get("/profile").asString());
+    Map<String, List<String>> job = PageForm.of(given().get("/profile"), "id=\"detail\"").values();
+    given()
+        .queryParams(job)
+        .queryParam("pick", pick)
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("does not tell what mass moves"));
+    given()
+        .queryParams(job)
+        .queryParam("pick", pick)
+        .queryParam("movingMassKg", "20")
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("The motion in figures"));
   }
 
   @Test

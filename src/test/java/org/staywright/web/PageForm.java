@@ -54,6 +54,10 @@ final class PageForm {
     return this;
   }
 
+  Map<String, List<String>> values() {
+    return fields;
+  }
+
   Response post(String path) {
     RequestSpecification form =
         given()

@@ -106,6 +106,9 @@ class PageWordingTest {
     for (Way way : Way.values()) {
       keys.add("way." + way.code() + ".about");
     }
+    fields("page.field.", InTimeQuery.shape(ForceProfile.CODE), keys);
+    keys.addAll(List.of("page.option.from-open", "page.option.from-closed"));
+    codes("page.played.end.", Motion.End.values(), keys);
     codes("page.time.failing.", TimeFigures.Failing.values(), keys);
     codes("page.time.end.", Motion.End.values(), keys);
     for (String code : List.of("max-stop-speed", "max-stop-energy", "max-opening-time")) {

@@ -82,11 +82,15 @@ public class FitResource {
     Query.none(uri);
     MotionRequest asked = MotionRequest.read(Body.read(body), current.get());
     Job job = asked.of().job();
-    Scene scene = InTime.scene(job, fit(asked.of()), asked.kelvin(), asked.movingMass());
     Scene released =
-        scene
-            .from(asked.open() ? scene.course().end() : scene.course().start())
-            .with(scene.springs() - asked.failed(), asked.hand());
+        InTime.released(
+            job,
+            fit(asked.of()),
+            asked.open(),
+            asked.kelvin(),
+            asked.of().count() - asked.failed(),
+            asked.hand(),
+            asked.movingMass());
     try {
       return InTimeJson.of(job, Motion.of(released));
     } catch (Refusal beyond) {

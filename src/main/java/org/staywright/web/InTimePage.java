@@ -1,0 +1,140 @@
+package org.staywright.web;
+
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.ArrayList;
+import java.util.List;
+import org.staywright.fit.Chance;
+import org.staywright.fit.Fit;
+import org.staywright.fit.InTime;
+import org.staywright.fit.Job;
+import org.staywright.fit.Spreads;
+import org.staywright.fit.TimeFigures;
+import org.staywright.form.ChanceRequest;
+import org.staywright.form.JobForm;
+import org.staywright.form.MotionRequest;
+import org.staywright.motion.Motion;
+import org.staywright.motion.Scene;
+import org.staywright.part.Range;
+import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
+import org.staywright.wording.Wording;
+
+/** What one part does in time in its job: seen moving, in figures, and how sure it is. */
+@Path("/in-time")
+@Produces(MediaType.TEXT_HTML)
+public final class InTimePage {
+
+  private final CurrentRange stock;
+
+  InTimePage(CurrentRange stock) {
+    this.stock = stock;
+  }
+
+  @GET
+  public TemplateInstance show(
+      @Context UriInfo uri, @QueryParam("pick") @DefaultValue("") String pick) {
+    JobQuery query = JobQuery.of(uri.getQueryParameters());
+    Range range = stock.get();
+    Job job = JobForm.read(query.tree(), range);
+    Wording wording = query.bench().wording();
+    Judged judged = Judged.of(job, range, pick.strip(), wording);
+    if (judged.fit() == null) {
+      return Templates.out(OutView.of(query, judged));
+    }
+    Spreads usual = Spreads.usual(job, judged.fit().part());
+    InTimeQuery asked = InTimeQuery.of(query, judged.pick(), uri.getQueryParameters(), usual);
+    return new Asking(asked, judged, range, wording).page();
+  }
+
+  /** One page in the making. */
+  private static final class Asking {
+
+    private final InTimeQuery asked;
+    private final Judged judged;
+    private final Range range;
+    private final Wording wording;
+    private final List<Fault> faults = new ArrayList<>();
+
+    Asking(InTimeQuery asked, Judged judged, Range range, Wording wording) {
+      this.asked = asked;
+      this.judged = judged;
+      this.range = range;
+      this.wording = wording;
+    }
+
+    TemplateInstance page() {
+      Job job = judged.job();
+      TimeFigures figures = TimeFigures.of(job, judged.fit()).orElse(null);
+      PlayedView played = played();
+      ChanceView chance = chance();
+      JobQuery query = asked.job();
+      return Templates.motion(
+          query.bench(),
+          new FormFields(wording, asked.shape(), asked.typed(), faults, List.of()),
+          query.pairs(),
+          judged.pick(),
+          query.address(judged.pick()),
+          figures == null ? null : InTimeView.of(job, figures, wording),
+          figures == null ? null : MotionsView.of(job, figures, wording),
+          played,
+          chance);
+    }
+
+    private PlayedView played() {
+      try {
+        MotionRequest request = asked.motion(range);
+        Fit fit = judged.fit();
+        Scene scene =
+            InTime.released(
+                request.of().job(),
+                fit,
+                request.open(),
+                request.kelvin(),
+                fit.count() - request.failed(),
+                request.hand(),
+                request.movingMass());
+        return played(request.of().job(), fit, scene);
+      } catch (Refusal refusal) {
+        faults.addAll(refusal.faults());
+        return null;
+      }
+    }
+
+    private PlayedView played(Job job, Fit fit, Scene scene) {
+      try {
+        return PlayedView.of(job, fit, Motion.of(scene), wording);
+      } catch (Refusal beyond) {
+        String bound = beyond.faults().get(0).bound();
+        String number = judged.pick().partNumber();
+        faults.add(new Fault("#/partNumber", number, bound, "motion-beyond-gas"));
+        return null;
+      }
+    }
+
+    private ChanceView chance() {
+      try {
+        ChanceRequest request = asked.chance(range);
+        return ChanceView.of(
+            Chance.of(
+                request.of().job(),
+                judged.fit(),
+                request.spreads(),
+                request.draws(),
+                request.seed()),
+            wording);
+      } catch (Refusal refusal) {
+        faults.addAll(refusal.faults());
+        return null;
+      }
+    }
+  }
+}

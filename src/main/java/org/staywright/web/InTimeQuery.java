@@ -1,0 +1,100 @@
+package org.staywright.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.staywright.fit.Spreads;
+import org.staywright.form.ChanceRequest;
+import org.staywright.form.Field;
+import org.staywright.form.FlatForm;
+import org.staywright.form.JsonText;
+import org.staywright.form.MotionRequest;
+import org.staywright.form.Shape;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.part.Range;
+import org.staywright.unit.Unit;
+
+/**
+ * Which motion of a part and which chances a page asks for: the same questions as those of the
+ * interface for programs, but for the job and the part, which the page has.
+ *
+ * @param job in its query
+ * @param pick the part
+ * @param shape of what else is asked
+ * @param typed of it
+ */
+record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
+
+  private static final String SPREADS = "spreads";
+  private static final Set<String> GIVEN = Set.of("job", "partNumber", "count", "draws", "seed");
+  private static final MathContext FIGURES = new MathContext(3);
+
+  /** What was not asked is as usual: one spring fails, everything strays as it mostly does. */
+  static InTimeQuery of(
+      JobQuery job, Pick pick, Map<String, List<String>> parameters, Spreads usual) {
+    Shape shape = shape(job.bench().type());
+    Typed typed = Typed.of(shape, parameters, job.bench().wording());
+    Map<String, List<String>> values = new LinkedHashMap<>(typed.values());
+    values.putIfAbsent("failedSprings", List.of("1"));
+    usual(usual).forEach((name, text) -> fill(values, SPREADS + "." + name, text));
+    return new InTimeQuery(job, pick, shape, new Typed(values, typed.texts()));
+  }
+
+  private static void fill(Map<String, List<String>> values, String name, String text) {
+    boolean given = values.getOrDefault(name, List.of()).stream().anyMatch(each -> !each.isBlank());
+    if (!given) {
+      values.put(name, List.of(text));
+    }
+  }
+
+  /** Its fields for a type of load. */
+  static Shape shape(String type) {
+    Map<String, Field> fields = new LinkedHashMap<>(MotionRequest.SHAPE.fields());
+    fields.putAll(ChanceRequest.SHAPE.fields());
+    fields.keySet().removeAll(GIVEN);
+    if (!type.equals(ForceProfile.CODE)) {
+      fields.remove(MotionRequest.MOVING_MASS);
+    }
+    return new Shape("in-time", fields);
+  }
+
+  private static Map<String, String> usual(Spreads usual) {
+    return Map.of(
+        "forceN", text(usual.force()),
+        "frictionPercent", text(Unit.PERCENT.of(usual.friction())),
+        "massPercent", text(Unit.PERCENT.of(usual.mass())),
+        "centreOfMassMm", text(Unit.MILLIMETRE.of(usual.centre())),
+        "mountsMm", text(Unit.MILLIMETRE.of(usual.mounts())),
+        "temperatureK", text(usual.temperature()),
+        "ageYears", text(usual.age()));
+  }
+
+  private static String text(double number) {
+    BigDecimal short3 = new BigDecimal(number).round(FIGURES).stripTrailingZeros();
+    return short3.signum() == 0 ? "0" : short3.toPlainString();
+  }
+
+  /** A refusal names every fault of it. */
+  MotionRequest motion(Range range) {
+    ObjectNode body = body();
+    body.remove(SPREADS);
+    return MotionRequest.read(new JsonText(body, List.of()), range);
+  }
+
+  /** A refusal names every fault of it. */
+  ChanceRequest chance(Range range) {
+    ObjectNode body = body();
+    body.retain(SPREADS, "job", "partNumber", "count");
+    return ChanceRequest.read(new JsonText(body, List.of()), range);
+  }
+
+  private ObjectNode body() {
+    ObjectNode body = FlatForm.typed(shape, typed.values());
+    body.set("job", job.tree());
+    return body.put("partNumber", pick.partNumber()).put("count", pick.count());
+  }
+}
