@@ -46,10 +46,10 @@ public final class Datasheet {
   private void fill(Sheet sheet) {
     sheet.title(
         wording.text("document.datasheet"), part.number(), PartText.in(wording).describe(part));
-    sheet.drawing(SpringOutline.of(part, wording), 165);
+    sheet.drawing(SpringOutline.of(part, wording), 150);
     if (part.spring().force() > 0) {
       sheet.heading(wording.text("document.force-curves"));
-      sheet.drawing(ForceChart.forPaper(part, wording), 280);
+      sheet.drawing(ForceChart.forPaper(part, wording), 225);
       sheet.heading(wording.text("document.forces"));
       sheet.pairs(new PartFigures(part, wording).forces());
       sheet.note(wording.text("document.near"));

@@ -111,7 +111,7 @@ public final class InTimePage {
 
     private PlayedView played(Job job, Fit fit, Scene scene) {
       try {
-        return PlayedView.of(job, fit, Motion.of(scene), wording);
+        return PlayedView.of(job, fit, Motion.of(scene), scene.springs(), wording);
       } catch (Refusal beyond) {
         String bound = beyond.faults().get(0).bound();
         String number = judged.pick().partNumber();

@@ -33,7 +33,10 @@ public record PlayedView(
   /** Where it is at one time. */
   public record Step(String time, String travel, String speed, String gas) {}
 
-  static PlayedView of(Job job, Fit fit, Motion motion, Wording wording) {
+  /**
+   * @param working springs that have not failed
+   */
+  static PlayedView of(Job job, Fit fit, Motion motion, int working, Wording wording) {
     RawString drawing =
         job.mechanism() instanceof SeatColumn
             ? null
@@ -52,10 +55,11 @@ public record PlayedView(
         String.format(Locale.ROOT, "%.4f", motion.endTime()),
         motion.moved(),
         end,
-        steps(job.mechanism(), motion, text));
+        steps(job.mechanism(), motion, working > 0, text));
   }
 
-  private static List<Step> steps(Mechanism mechanism, Motion motion, InTimeText text) {
+  private static List<Step> steps(
+      Mechanism mechanism, Motion motion, boolean gas, InTimeText text) {
     Unit unit = mechanism.kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
     double hand = mechanism.travel(mechanism.end()).hand();
     List<Step> steps = new ArrayList<>();
@@ -66,7 +70,7 @@ public record PlayedView(
               text.seconds(motion.time()[i]),
               text.wording().quantity(motion.q()[i], unit, 1),
               text.speed(motion.speed()[i] * hand),
-              text.celsius(motion.gasKelvin()[i])));
+              gas ? text.celsius(motion.gasKelvin()[i]) : "–"));
     }
     return steps;
   }

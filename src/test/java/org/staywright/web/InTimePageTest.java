@@ -153,7 +153,7 @@ class InTimePageTest {
         .get("/parts/" + number)
         .then()
         .statusCode(200)
-        .body(containsString("Comes out unloaded, through gas"))
+        .body(containsString("Free rod out, through gas"))
         .body(containsString("mm/s"));
   }
 }
