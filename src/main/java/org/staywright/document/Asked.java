@@ -12,7 +12,9 @@ import org.staywright.fit.Behaviour;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.fit.SeatFigures;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.spring.LockingSpring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -38,6 +40,21 @@ final class Asked {
   }
 
   Grid grid() {
+    return fit.outcome() instanceof SeatFigures seat ? seat(seat) : hand();
+  }
+
+  private Grid seat(SeatFigures has) {
+    LockingSpring column = (LockingSpring) fit.part().spring();
+    least("rises-empty", 1, has.risesEmpty(), null, 2);
+    least("sinks-under-lightest", 1, has.sinksUnderLightest(), null, 2);
+    least("height-travel", has.travel(), has.stroke(), MILLIMETRE, 1);
+    most("lock-load", column.lockForce(), has.lockLoad(), NEWTON, 0);
+    most("peak-pressure", fit.part().limits().pressure(), has.peakPressure(), BAR, 0);
+    least("buckling", Assessment.LEAST_BUCKLING_FACTOR, has.bucklingFactor(), null, 1);
+    return grid;
+  }
+
+  private Grid hand() {
     Job.Requirements asked = job.requirements();
     Figures has = fit.figures();
     Behaviour behaviour = asked.behaviour();

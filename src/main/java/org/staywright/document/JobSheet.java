@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Fit;
-import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
 import org.staywright.job.Chosen;
 import org.staywright.job.Misfit;
@@ -56,7 +55,7 @@ public final class JobSheet {
             chosen.choice().count(),
             chosen.part().number(),
             PartText.in(wording).describe(chosen.part())));
-    double end = fit == null ? job.mechanism().end() : fit.figures().openingAngle();
+    double end = fit == null ? job.mechanism().end() : fit.outcome().end();
     MountTable mounts = new MountTable(job.mechanism(), end, wording);
     sheet.beside(
         SideView.of(job, fit, wording),
@@ -69,17 +68,12 @@ public final class JobSheet {
       String reasons = new OrderText(wording).reasons(misfit);
       sheet.note(wording.text("document.asked.no-figures", reasons));
     } else {
-      sheet.heading(wording.text("document.hand-force-chart"));
-      sheet.drawing(
-          HandForceChart.of(
-              FitCurve.of(job, fit),
-              job.mechanism().kind(),
-              job.requirements().maxHandForce(),
-              wording),
-          CHART);
+      List<FitCharts.Chart> charts = FitCharts.of(job, fit, wording);
+      chart(sheet, charts.get(0));
       sheet.heading(wording.text("document.requirements"));
       sheet.grid(new Asked(job, fit, wording).grid());
       sheet.newPage();
+      charts.subList(1, charts.size()).forEach(chart -> chart(sheet, chart));
     }
     sheet.heading(wording.text("document.order-lines"));
     sheet.grid(lines());
@@ -91,6 +85,11 @@ public final class JobSheet {
     sheet.steps(steps());
     sheet.heading(wording.text("document.signed"));
     sheet.grid(signed());
+  }
+
+  private static void chart(Sheet sheet, FitCharts.Chart chart) {
+    sheet.heading(chart.heading());
+    sheet.drawing(chart.drawing(), CHART);
   }
 
   private Grid lines() {

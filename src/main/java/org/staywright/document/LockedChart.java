@@ -6,6 +6,7 @@ import static org.staywright.unit.Unit.NEWTON_PER_MILLIMETRE;
 import static org.staywright.unit.Unit.ROOM;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
@@ -78,16 +79,21 @@ public final class LockedChart {
         MILLIMETRE,
         wording.text("document.force"),
         NEWTON);
+    double[] heights = new double[curves.length];
     for (int i = 0; i < curves.length; i++) {
       double[] x = millimetres(curves[i].deflection());
       plot.curve(CURVES[i], x, curves[i].slow());
       plot.dashed(CURVES[i], x, curves[i].fast());
-      Point end = plot.place(x[SAMPLES - 1], curves[i].slow()[SAMPLES - 1]);
-      label(
-          plot,
-          CURVES[i],
-          new Point(Math.min(end.x(), WIDTH) + 0.6, end.y()),
-          places.get(i).name());
+      heights[i] = plot.place(0, curves[i].slow()[SAMPLES - 1]).y();
+    }
+    Integer[] upwards = {0, 1, 2};
+    Arrays.sort(upwards, Comparator.comparingDouble(i -> heights[i]));
+    double[] apart = OverlayChart.apart(Arrays.stream(heights).sorted().toArray(), 0, HEIGHT);
+    for (int i = 0; i < apart.length; i++) {
+      int which = upwards[i];
+      double[] x = millimetres(curves[which].deflection());
+      Point beside = new Point(plot.place(x[SAMPLES - 1], 0).x() + 0.6, apart[i]);
+      label(plot, CURVES[which], beside, places.get(which).name());
     }
     plot.caption(caption);
     LockedCurve middle = curves[1];

@@ -8,6 +8,7 @@ import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
@@ -31,6 +32,10 @@ final class MountTable {
 
   /** Labels and values; without mounts there are lengths alone. */
   List<String[]> pairs(Mounts.RodEnd rodEnd) {
+    if (mechanism instanceof SeatColumn seat) {
+      seat(seat);
+      return pairs;
+    }
     if (mechanism instanceof HingedFlap flap) {
       points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end));
     } else if (mechanism instanceof StraightLift lift) {
@@ -49,7 +54,20 @@ final class MountTable {
     return pairs;
   }
 
+  /** A column has no mounts: what it carries, and how far it moves. */
+  private void seat(SeatColumn seat) {
+    add("travel", millimetres(end));
+    add("seat", wording.measure(seat.seatMass(), Unit.KILOGRAM, 1));
+    add("lightest", wording.measure(seat.lightest(), Unit.KILOGRAM, 1));
+    add("heaviest", wording.measure(seat.heaviest(), Unit.KILOGRAM, 1));
+    add("share", wording.number(100 * seat.share(), 0) + " %");
+    add("thrust", wording.quantity(seat.heavy(), Unit.NEWTON, 0));
+  }
+
   String about() {
+    if (mechanism instanceof SeatColumn) {
+      return wording.text("document.mounts.about.seat");
+    }
     String how = turns() ? "" : mounted() ? ".shifts" : ".lengths";
     return wording.text("document.mounts.about" + how);
   }

@@ -42,23 +42,15 @@ public final class SeatChart {
     this.height = shown(curve.height(), MILLIMETRE);
   }
 
-  /**
-   * A chart with its name.
-   *
-   * @param name of its sentences: {@code seat.chart.open}
-   * @param drawing of it
-   */
-  public record Named(String name, Drawing drawing) {}
-
   /** All of them, those first that a sitter feels. */
-  public static List<Named> all(Job job, Fit fit, Wording wording) {
+  static List<FitCharts.Chart> all(Job job, Fit fit, Wording wording) {
     SeatChart charts = new SeatChart(job, fit, wording);
     SeatCurve.Give give = charts.curve.give(job, fit);
     return List.of(
-        new Named("seat.chart.open", charts.open()),
-        new Named("seat.chart.give", charts.give(give)),
-        new Named("seat.chart.locked", charts.locked()),
-        new Named("seat.chart.stiffness", charts.stiffness(give)));
+        new FitCharts.Chart(wording.text("seat.chart.open"), charts.open()),
+        new FitCharts.Chart(wording.text("seat.chart.give"), charts.give(give)),
+        new FitCharts.Chart(wording.text("seat.chart.locked"), charts.locked()),
+        new FitCharts.Chart(wording.text("seat.chart.stiffness"), charts.stiffness(give)));
   }
 
   /** The open column, small enough for a table's row. */
@@ -134,6 +126,7 @@ public final class SeatChart {
       softest = stiffness[i] < stiffness[softest] ? i : softest;
     }
     plot.sketch().circle(Role.MARK, plot.place(height[softest], stiffness[softest]), 0.22);
+    plot.caption(wording.text("seat.chart.stiffness.caption"));
     return drawing(
         plot,
         "stiffness",

@@ -61,6 +61,11 @@ public record Figures(
     implements Outcome {
 
   @Override
+  public double end() {
+    return openingAngle;
+  }
+
+  @Override
   public double effort() {
     return handRms;
   }

@@ -33,6 +33,11 @@ public record SeatFigures(
     implements Outcome {
 
   @Override
+  public double end() {
+    return travel;
+  }
+
+  @Override
   public double effort() {
     return lowering;
   }

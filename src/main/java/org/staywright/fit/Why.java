@@ -32,7 +32,7 @@ public record Why(Part part, List<Count> counts) {
     Screening screening = new Screening(job, range);
     Standing standing = new Standing(job, screening.fits(), screening.near());
     List<Count> counts = new ArrayList<>();
-    for (int count : job.springCounts()) {
+    for (int count : job.counts()) {
       Assessment assessment = Assessment.of(job, range, part, count);
       int rank =
           rank(screening.fits(), standing, row, count)

@@ -6,6 +6,7 @@ import org.staywright.form.JobShape;
 import org.staywright.form.Shape;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.wording.Wording;
 
@@ -13,7 +14,8 @@ import org.staywright.wording.Wording;
 public enum Bench {
   FLAP(HingedFlap.CODE),
   LIFT(StraightLift.CODE),
-  PROFILE(ForceProfile.CODE);
+  PROFILE(ForceProfile.CODE),
+  SEAT(SeatColumn.CODE);
 
   private final String type;
   private final Shape shape;
@@ -48,6 +50,15 @@ public enum Bench {
 
   public boolean profile() {
     return this == PROFILE;
+  }
+
+  public boolean seat() {
+    return this == SEAT;
+  }
+
+  /** How many parts are tried first by hand: a seat stands on one. */
+  public String usualCount() {
+    return seat() ? "1" : "2";
   }
 
   /** A sentence in the words of its mechanism. */

@@ -7,6 +7,7 @@ import static org.staywright.unit.Unit.NEWTON;
 import io.quarkus.qute.RawString;
 import java.util.List;
 import java.util.stream.Stream;
+import org.staywright.document.FitCharts;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SeatChart;
 import org.staywright.fit.Fit;
@@ -54,8 +55,8 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
   public List<Graph> graphs() {
     Graph view = new Graph(Pictures.sideView(job, fit, wording), wording.text("page.fit.view"));
     return Stream.concat(
-            SeatChart.all(job, fit, wording).stream()
-                .map(each -> new Graph(Pictures.of(each.drawing()), wording.text(each.name()))),
+            FitCharts.of(job, fit, wording).stream()
+                .map(each -> new Graph(Pictures.of(each.drawing()), each.heading())),
             Stream.of(view))
         .toList();
   }

@@ -27,8 +27,13 @@ public final class SampleRange {
 
   /** With dampers beside the gas springs. */
   static Range damped() {
+    return with(Family.DAMPER);
+  }
+
+  /** With another family beside the gas springs. */
+  public static Range with(Family family) {
     List<Part> parts = new ArrayList<>(parts(Family.GAS_SPRING));
-    parts.addAll(parts(Family.DAMPER));
+    parts.addAll(parts(family));
     return Range.of(1, parts, fittings());
   }
 

@@ -22,7 +22,6 @@ import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.PartsList;
 import org.staywright.job.SavedJob;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.web.Preference;
 
 /** What must be ordered for a job, and the sheet that goes with it. */
@@ -93,9 +92,6 @@ public class PartsListResource {
   @Produces(PDF)
   public Response sheet(@PathParam("id") String id, UriInfo uri) {
     Chosen chosen = chosen(id, uri);
-    if (chosen.job().mechanism() instanceof SeatColumn) {
-      throw new NotThere("problem.no-seat-sheet", id);
-    }
     byte[] pdf = JobSheet.pdf(chosen, ordering.list(List.of(chosen)), Preference.now().wording());
     return shown(pdf, "job-sheet-" + id + ".pdf");
   }

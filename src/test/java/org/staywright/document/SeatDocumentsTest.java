@@ -1,0 +1,110 @@
+package org.staywright.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.document.Stocked.ENGLISH;
+
+import com.lowagie.text.pdf.PdfReader;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.staywright.fit.SampleRange;
+import org.staywright.fit.SeatCurve;
+import org.staywright.fit.SeatFigures;
+import org.staywright.job.Chosen;
+import org.staywright.job.Orders;
+import org.staywright.job.PartsList;
+import org.staywright.part.Family;
+import org.staywright.wording.Wording;
+
+/** Documents and drawings of a seat on its column read back. */
+class SeatDocumentsTest {
+
+  private static final String STOOL =
+      """
+      {"name": "Workshop stool", "conditions": {"minC": 5, "maxC": 35},
+       "load": {"type": "seat-column", "seatMassKg": 9, "sitterMassKg": {"min": 45, "max": 120},
+                "heightTravelMm": 100}}
+      """;
+
+  private static final Chosen CHOSEN = Orders.best(STOOL, SampleRange.with(Family.SEAT_COLUMN));
+  private static final PartsList LIST = Orders.list(CHOSEN);
+  private static final Wording SEAT = ENGLISH.about("seat-column");
+
+  @Test
+  void theJobSheetSaysWhatItCarriesWhatIsMetAndHowAColumnIsSet() throws IOException {
+    byte[] pdf = JobSheet.pdf(CHOSEN, LIST, ENGLISH);
+    assertEquals(3, new PdfReader(pdf).getNumberOfPages());
+    String text = Printed.text(pdf);
+    for (String part :
+        List.of(
+            "Workshop stool",
+            CHOSEN.part().number(),
+            "Heaviest sitter",
+            "Load on the lock beyond the open force",
+            "Set the column into the foot",
+            "no personal safety lock",
+            "Signature")) {
+      assertTrue(text.contains(part), part + " in " + text);
+    }
+    // (9 + 0.8·120) kg · 9.80665 m/s² = 1029.7 N
+    assertTrue(text.contains(Printed.spaced(SEAT.text("seat.view.load", "120 kg", "1030 N"))), text);
+    assertFalse(text.contains("end fitting on"), text);
+    assertFalse(text.contains("missed"), text);
+  }
+
+  @Test
+  void partsListAndRequestNameTheColumnAndNoFitting() throws IOException {
+    for (byte[] pdf :
+        List.of(PartsListPdf.of(LIST, ENGLISH), QuotationRequest.pdf(LIST, ENGLISH))) {
+      String text = Printed.text(pdf);
+      assertTrue(text.contains(CHOSEN.part().number()), text);
+      assertFalse(text.contains("Ball socket"), text);
+    }
+    assertEquals(1, LIST.lines().size());
+  }
+
+  @Test
+  void aColumnWithoutStrokeToSpareIsStillDrawn() {
+    Drawing alone = SideView.of(CHOSEN.job().mechanism(), SEAT);
+    Drawing fitted = SideView.of(CHOSEN.job(), CHOSEN.fit(), SEAT);
+    assertTrue(fitted.shapes().size() > alone.shapes().size());
+    assertTrue(Svg.of(fitted).contains("stroke left"));
+    assertFalse(Svg.of(alone).contains("stroke left"));
+  }
+
+  @Test
+  void theChartsAgreeWithTheFigures() {
+    SeatFigures figures = CHOSEN.fit().seat();
+    SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit());
+    SeatCurve.Give give = curve.give(CHOSEN.job(), CHOSEN.fit());
+    int last = curve.height().length - 1;
+    assertEquals(figures.bounceLow(), give.heavy()[0], 1e-6);
+    assertEquals(figures.bounceMiddle(), give.heavy()[last / 2], 1e-6);
+    assertEquals(figures.bounceHigh(), give.heavy()[last], 1e-6);
+    assertEquals(figures.travel(), curve.height()[last], 1e-12);
+    // Fully out it pushes least: there it is that it must lift the empty seat, 9 kg · g.
+    assertEquals(figures.risesEmpty(), curve.risingWeak()[last] / (9 * 9.80665), 1e-9);
+    for (int i = 0; i <= last; i++) {
+      assertTrue(curve.risingWeak()[i] < curve.rising()[i], "at " + i);
+      assertTrue(curve.rising()[i] < curve.sinking()[i], "at " + i);
+      assertTrue(curve.sinking()[i] < curve.sinkingStrong()[i], "at " + i);
+      assertTrue(give.light()[i] < give.heavy()[i], "at " + i);
+    }
+  }
+
+  @Test
+  void dashedCurvesOfALockedColumnTakeTheColourOfTheirPlace() {
+    Drawing drawing = LockedChart.forces(CHOSEN.part(), ENGLISH);
+    var pathsOf =
+        drawing.shapes().stream()
+            .filter(Shape.Path.class::isInstance)
+            .collect(Collectors.groupingBy(Shape::role, Collectors.counting()));
+    for (Role role : List.of(Role.CURVE_1, Role.CURVE_2, Role.CURVE_3)) {
+      assertTrue(pathsOf.get(role) > 10, role + ": " + pathsOf.get(role));
+    }
+    assertFalse(pathsOf.containsKey(Role.FAST));
+  }
+}
