@@ -50,7 +50,8 @@ class SeatDocumentsTest {
       assertTrue(text.contains(part), part + " in " + text);
     }
     // (9 + 0.8·120) kg · 9.80665 m/s² = 1029.7 N
-    assertTrue(text.contains(Printed.spaced(SEAT.text("seat.view.load", "120 kg", "1030 N"))), text);
+    assertTrue(
+        text.contains(Printed.spaced(SEAT.text("seat.view.load", "120 kg", "1030 N"))), text);
     assertFalse(text.contains("end fitting on"), text);
     assertFalse(text.contains("missed"), text);
   }

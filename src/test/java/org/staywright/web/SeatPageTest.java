@@ -35,7 +35,9 @@ class SeatPageTest {
         .statusCode(200)
         .body(containsString("name=\"load.type\" value=\"seat-column\""))
         .body(containsString("name=\"load.sitterMassKg.min\" value=\"45\""))
-        .body(matchesPattern("(?s).*class=\"verdict fits\">\\s*<p>[^<]*times the empty seat.* N .*"))
+        .body(
+            matchesPattern(
+                "(?s).*class=\"verdict fits\">\\s*<p>[^<]*times the empty seat[^<]*\\hN on its bearing.*"))
         .body(containsString("A seat on its column, from the side"))
         .body(containsString("Rises / sinks"))
         .body(containsString("id=\"judge-count\" name=\"count\" inputmode=\"numeric\""))
@@ -111,7 +113,8 @@ class SeatPageTest {
         .statusCode(200)
         .body(containsString("no. 1 in this order"))
         .body(not(containsString("no. 0")));
-    String spring = given().get("/api/v1/parts?family=gas-spring&size=1").path("items[0].partNumber");
+    String spring =
+        given().get("/api/v1/parts?family=gas-spring&size=1").path("items[0].partNumber");
     stool()
         .queryParam("partNumber", spring)
         .get("/seat/why")
