@@ -24,6 +24,8 @@ public final class Cells {
       Pattern.compile("[+-]?(\\d{1,20}(\\.\\d{0,20})?|\\.\\d{1,20})([eE][+-]?\\d{1,3})?");
   private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final Pattern WITH_UNIT =
+      Pattern.compile("[+-]?\\d+(?:[.,]\\d+)?\\s*[\\p{L}°%\"″'][\\p{L}°%³/·]{0,8}");
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
   private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
   private static final int LONGEST_TEXT = 200;
@@ -47,15 +49,24 @@ public final class Cells {
     faults.add(fault);
   }
 
+  boolean blank(String column) {
+    String text = cell.apply(column);
+    return text == null || text.isBlank();
+  }
+
   /** The text of a cell, null where nothing was given. */
   String optional(String column) {
+    return optional(column, LONGEST_TEXT);
+  }
+
+  String optional(String column, int longest) {
     String text = cell.apply(column);
     if (text == null || text.isBlank()) {
       return null;
     }
     text = text.strip();
-    if (text.length() > LONGEST_TEXT) {
-      faults.add(new Fault(column, clip(text), "≤ " + LONGEST_TEXT, "too-long"));
+    if (text.length() > longest) {
+      faults.add(new Fault(column, clip(text), "≤ " + longest, "too-long"));
       return null;
     }
     if (CONTROL.matcher(text).find()) {
@@ -101,8 +112,7 @@ public final class Cells {
       return number.whenEmpty();
     }
     if (!NUMBER.matcher(text).matches()) {
-      String code = COMMA.matcher(text).matches() ? "decimal-comma" : "not-a-number";
-      faults.add(new Fault(column, clip(text), bound.text(), code));
+      faults.add(new Fault(column, clip(text), bound.text(), unreadable(text)));
       return Double.NaN;
     }
     double value = Double.parseDouble(text);
@@ -111,6 +121,13 @@ public final class Cells {
       return Double.NaN;
     }
     return value;
+  }
+
+  private static String unreadable(String text) {
+    if (COMMA.matcher(text).matches()) {
+      return "decimal-comma";
+    }
+    return WITH_UNIT.matcher(text).matches() ? "unit-in-cell" : "not-a-number";
   }
 
   int whole(String column, int least, int most, int whenEmpty) {

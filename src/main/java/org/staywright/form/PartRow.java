@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.Mounting;
@@ -60,12 +61,40 @@ public record PartRow(
   }
 
   /**
-   * Reads a part from the cells of a row.
+   * Reads a part from the cells of a row, every number of which must be there.
    *
    * @throws Refusal with every fault found
    */
   public static Part read(Cells cells) {
     Family family = cells.choice("family", Family.class);
+    return read(cells, family, family == null ? Map.of() : numbers(family, cells), List.of());
+  }
+
+  /**
+   * Reads a part from the cells of a row, of which some may be left to be worked out.
+   *
+   * @param hysteresis whether friction is given as F3 − F1 rather than half of it
+   * @throws Refusal with every fault found
+   */
+  static Part complete(Cells cells, boolean hysteresis) {
+    Family family =
+        cells.choice("family", StockRow.families(), Function.identity()) == null
+            ? null
+            : cells.choice("family", Family.class);
+    if (family == null) {
+      return read(cells, null, Map.of(), List.of());
+    }
+    Completion completion = new Completion(family, cells, hysteresis);
+    for (PartColumn number : PartColumn.values()) {
+      if (!completion.numbers().containsKey(number)) {
+        cells.empty(number.column(), family.code());
+      }
+    }
+    return read(cells, family, completion.numbers(), StockRow.derived(cells, completion));
+  }
+
+  private static Part read(
+      Cells cells, Family family, Map<PartColumn, Double> numbers, List<String> derived) {
     PartRow row =
         new PartRow(
             cells.partNumber("part_number"),
@@ -75,9 +104,9 @@ public record PartRow(
             new Part.Ends(cells.required("rod_thread", "M8"), cells.required("tube_thread", "M8")),
             cells.choice("mounting", Mounting.class),
             family == null ? null : locking(family, cells),
-            family == null ? Map.of() : numbers(family, cells),
+            numbers,
             OfferCells.read(cells),
-            List.of());
+            derived);
     if (!cells.faults().isEmpty()) {
       throw new Refusal(cells.faults());
     }
@@ -138,6 +167,7 @@ public record PartRow(
     cells.put("rod_thread", ends.rod());
     cells.put("tube_thread", ends.tube());
     cells.put("mounting", mounting.code());
+    cells.put("derived", String.join(" ", derived));
     cells.put("locking", locking == null ? null : locking.code());
     numbers.forEach((column, value) -> cells.put(column.column(), NumberColumn.text(value)));
     List<String> offered = OfferCells.write(offer);

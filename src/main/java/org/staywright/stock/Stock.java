@@ -1,14 +1,19 @@
 package org.staywright.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.sql.DataSource;
+import org.staywright.form.StockRow;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
@@ -77,6 +82,150 @@ public class Stock {
           PARTS.insert(connection, 1, parts);
           FITTINGS.insert(connection, 1, fittings);
           return Optional.of(1);
+        });
+  }
+
+  /** Hands on every row of a revision: parts by their numbers, then fittings. */
+  public void each(int revision, Consumer<StockRow> row) {
+    write(
+        connection -> {
+          PARTS.readAll(connection, revision, part -> row.accept(new StockRow(part, null)));
+          FITTINGS.readAll(connection, revision, f -> row.accept(new StockRow(null, f)));
+          return null;
+        });
+  }
+
+  /** What a revision is made with. */
+  interface Revising {
+    void with(Changing changing) throws IOException;
+  }
+
+  /** Takes changes one by one. */
+  interface Changing {
+    void put(StockRow row, boolean known);
+
+    void gone(String number, boolean fitting);
+  }
+
+  /**
+   * Makes a revision out of the newest, all of it or nothing.
+   *
+   * @param base the newest, as the maker knows it
+   * @return its number
+   * @throws Overtaken where another revision came in between
+   */
+  int revise(int base, String origin, Revising work) {
+    return write(
+        connection -> {
+          int revision = next(connection, base, origin);
+          try (var parts = PARTS.changes(connection, revision);
+              var fittings = FITTINGS.changes(connection, revision)) {
+            work.with(new Changer(parts, fittings));
+            parts.flush();
+            fittings.flush();
+          } catch (IOException e) {
+            throw new UncheckedIOException("the file cannot be read", e);
+          }
+          return revision;
+        });
+  }
+
+  private record Changer(Table<Part>.Changes parts, Table<Fitting>.Changes fittings)
+      implements Changing {
+
+    @Override
+    public void put(StockRow row, boolean known) {
+      try {
+        if (known) {
+          (row.part() != null ? parts : fittings).end(row.number());
+        }
+        if (row.part() != null) {
+          parts.add(row.part());
+        } else {
+          fittings.add(row.fitting());
+        }
+      } catch (SQLException e) {
+        throw new IllegalStateException("row " + row.number() + " cannot be written", e);
+      }
+    }
+
+    @Override
+    public void gone(String number, boolean fitting) {
+      try {
+        (fitting ? fittings : parts).end(number);
+      } catch (SQLException e) {
+        throw new IllegalStateException("row " + number + " cannot be ended", e);
+      }
+    }
+  }
+
+  private static int next(Connection connection, int base, String origin) throws SQLException {
+    if (newest(connection) != base) {
+      throw new Overtaken(base);
+    }
+    try (PreparedStatement revision =
+        connection.prepareStatement(
+            "insert into stock_revision (revision, origin) values (?, ?)")) {
+      revision.setInt(1, base + 1);
+      revision.setString(2, origin);
+      revision.executeUpdate();
+    } catch (SQLException e) {
+      // Two at once want the same number: the database lets one have it.
+      if (String.valueOf(e.getSQLState()).startsWith("23")) {
+        throw new Overtaken(base);
+      }
+      throw e;
+    }
+    return base + 1;
+  }
+
+  /**
+   * Makes an earlier revision hold again, as a new one.
+   *
+   * @return its number
+   */
+  public int restore(int earlier, String origin) {
+    return write(
+        connection -> {
+          int revision = next(connection, newest(connection), origin);
+          PARTS.restore(connection, earlier, revision);
+          FITTINGS.restore(connection, earlier, revision);
+          return revision;
+        });
+  }
+
+  /** All revisions, the newest first. */
+  public List<Revision> revisions() {
+    return read(
+        connection -> {
+          List<Revision> revisions = new ArrayList<>();
+          try (PreparedStatement query =
+                  connection.prepareStatement(
+                      "select revision, created, origin from stock_revision order by revision desc");
+              ResultSet row = query.executeQuery()) {
+            while (row.next()) {
+              revisions.add(
+                  new Revision(
+                      row.getInt(1),
+                      row.getObject(2, OffsetDateTime.class).toInstant(),
+                      row.getString(3)));
+            }
+          }
+          return revisions;
+        });
+  }
+
+  /** How one revision differs from another. */
+  public RevisionDifference difference(int from, int to) {
+    return write(
+        connection -> {
+          RevisionDifference.Builder found = new RevisionDifference.Builder(from, to);
+          PARTS.differing(
+              connection, from, to, (part, old) -> found.add(new StockRow(part, null), old));
+          found.flush();
+          FITTINGS.differing(
+              connection, from, to, (fitting, old) -> found.add(new StockRow(null, fitting), old));
+          return found.build();
         });
   }
 

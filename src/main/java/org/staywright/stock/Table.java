@@ -16,6 +16,9 @@ import org.staywright.part.Offer;
  */
 abstract class Table<T> {
 
+  /** The last revision of a row that still holds. */
+  static final int OPEN = Integer.MAX_VALUE;
+
   private static final int BATCH = 1000;
   private static final String HOLDS = "? between from_revision and to_revision";
 
@@ -45,20 +48,121 @@ abstract class Table<T> {
 
   /** Adds rows that hold from a revision on. */
   void insert(Connection connection, int revision, List<T> rows) throws SQLException {
-    String marks = "?" + ", ?".repeat(columns.size() - 1);
-    String sql = "insert into %s (%s) values (%s)";
-    try (PreparedStatement statement =
-        connection.prepareStatement(sql.formatted(name, String.join(", ", columns), marks))) {
-      int waiting = 0;
+    try (Changes changes = changes(connection, revision)) {
       for (T row : rows) {
-        bind(statement, row, revision);
-        statement.addBatch();
-        if (++waiting % BATCH == 0) {
-          statement.executeBatch();
+        changes.add(row);
+      }
+      changes.flush();
+    }
+  }
+
+  Changes changes(Connection connection, int revision) throws SQLException {
+    return new Changes(connection, revision);
+  }
+
+  /** What comes and goes with a revision, sent to the database many at a time. */
+  final class Changes implements AutoCloseable {
+
+    private final PreparedStatement adding;
+    private final PreparedStatement ending;
+    private final int revision;
+    private int toAdd;
+    private int toEnd;
+
+    private Changes(Connection connection, int revision) throws SQLException {
+      this.revision = revision;
+      String marks = "?" + ", ?".repeat(columns.size() - 1);
+      String names = String.join(", ", columns);
+      adding =
+          connection.prepareStatement(
+              "insert into %s (%s) values (%s)".formatted(name, names, marks));
+      ending =
+          connection.prepareStatement(
+              "update %s set to_revision = ? where part_number = ? and to_revision = %d"
+                  .formatted(name, OPEN));
+    }
+
+    void add(T row) throws SQLException {
+      bind(adding, row, revision);
+      adding.addBatch();
+      if (++toAdd % BATCH == 0) {
+        flush();
+      }
+    }
+
+    /** The row of that number holds no longer. */
+    void end(String number) throws SQLException {
+      ending.setInt(1, revision - 1);
+      ending.setString(2, number);
+      ending.addBatch();
+      if (++toEnd % BATCH == 0) {
+        ending.executeBatch();
+      }
+    }
+
+    /** What ends goes first: a number has one open row at most. */
+    void flush() throws SQLException {
+      ending.executeBatch();
+      adding.executeBatch();
+    }
+
+    @Override
+    public void close() throws SQLException {
+      adding.close();
+      ending.close();
+    }
+  }
+
+  /** Makes what held in an earlier revision hold again. */
+  void restore(Connection connection, int earlier, int revision) throws SQLException {
+    String names = String.join(", ", columns.subList(0, columns.size() - 1));
+    run(
+        connection,
+        "update %s set to_revision = ? where to_revision = %d and from_revision > ?"
+            .formatted(name, OPEN),
+        revision - 1,
+        earlier);
+    run(
+        connection,
+        "insert into %1$s (%2$s, from_revision) select %2$s, cast(? as integer) from %1$s"
+                .formatted(name, names)
+            + " where ? between from_revision and to_revision and to_revision < %d".formatted(OPEN),
+        revision,
+        earlier);
+  }
+
+  private static void run(Connection connection, String sql, int first, int second)
+      throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setInt(1, first);
+      statement.setInt(2, second);
+      statement.executeUpdate();
+    }
+  }
+
+  /** Hands on the rows that only one of two revisions has, those of a number together. */
+  void differing(Connection connection, int one, int other, Differing<T> each) throws SQLException {
+    String sql =
+        "select * from "
+            + name
+            + " where (? between from_revision and to_revision)"
+            + " <> (? between from_revision and to_revision) order by part_number";
+    try (PreparedStatement query = connection.prepareStatement(sql)) {
+      query.setFetchSize(BATCH);
+      query.setInt(1, one);
+      query.setInt(2, other);
+      try (ResultSet row = query.executeQuery()) {
+        while (row.next()) {
+          boolean inOne = row.getInt("from_revision") <= one && one <= row.getInt("to_revision");
+          each.accept(read(row, OfferColumns.read(row)), inOne);
         }
       }
-      statement.executeBatch();
     }
+  }
+
+  /** Takes a row that stands in one of two revisions. */
+  interface Differing<T> {
+    void accept(T row, boolean inFirst);
   }
 
   private void bind(PreparedStatement statement, T row, int revision) throws SQLException {
