@@ -100,6 +100,7 @@ public final class FitAnswer {
           required("verdict", Choice.of("fits", "near")),
           required("score", NUMBER),
           required("figures", FIGURES),
+          optional("inTime", InTimeAnswer.AT_WORST),
           required(
               "cautions",
               new Many(Shape.of("caution", required("code", TEXT), required("message", TEXT)))));

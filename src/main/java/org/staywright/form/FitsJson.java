@@ -21,6 +21,7 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Rejection;
 import org.staywright.fit.SeatFigures;
+import org.staywright.fit.TimeFigures;
 import org.staywright.fit.Weights;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
@@ -36,12 +37,17 @@ public final class FitsJson {
    */
   public record Note(String code, String message) {}
 
+  /** Rows whose motions are worth computing: it takes some ten milliseconds each. */
+  private static final int MOVED_ROWS = 20;
+
+  private final Job job;
   private final Mechanism mechanism;
   private final Function<Fit, List<Note>> cautions;
   private final Clearing clearing;
 
-  private FitsJson(Mechanism mechanism, Function<Fit, List<Note>> cautions, Clearing clearing) {
-    this.mechanism = mechanism;
+  private FitsJson(Job job, Function<Fit, List<Note>> cautions, Clearing clearing) {
+    this.job = job;
+    this.mechanism = job.mechanism();
     this.cautions = cautions;
     this.clearing = clearing;
   }
@@ -53,7 +59,7 @@ public final class FitsJson {
    */
   public static ObjectNode of(
       Job job, Ranking ranking, Function<Fit, List<Note>> cautions, Clearing clearing) {
-    FitsJson form = new FitsJson(job.mechanism(), cautions, clearing);
+    FitsJson form = new FitsJson(job, cautions, clearing);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("considered", ranking.considered());
     json.put("fitsTotal", ranking.fitsTotal());
@@ -91,7 +97,7 @@ public final class FitsJson {
    * @param rank among others
    */
   static ObjectNode of(Job job, Fit fit, int rank, Function<Fit, List<Note>> cautions) {
-    return new FitsJson(job.mechanism(), cautions, null).fit(fit, rank);
+    return new FitsJson(job, cautions, null).fit(fit, rank);
   }
 
   private ObjectNode fit(Fit fit, int rank) {
@@ -113,6 +119,10 @@ public final class FitsJson {
     figures.put("setPrice", fit.setPrice());
     figures.put("leadTimeDays", fit.leadTimeDays());
     json.set("figures", figures);
+    Job.InTime asked = job.requirements() == null ? Job.InTime.ANY : job.requirements().inTime();
+    if (!asked.equals(Job.InTime.ANY) && rank <= MOVED_ROWS) {
+      TimeFigures.of(job, fit).ifPresent(moves -> json.set("inTime", InTimeJson.of(moves, asked)));
+    }
     ArrayNode notes = json.putArray("cautions");
     for (Note note : cautions.apply(fit)) {
       notes.addObject().put("code", note.code()).put("message", note.message());

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.staywright.fit.Spreads.Source;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Flag;
+import org.staywright.form.Kind.Many;
 
 /** Motions and chances as they are sent. */
 public final class InTimeAnswer {
@@ -26,6 +27,36 @@ public final class InTimeAnswer {
               required("choked", new Flag())),
           numbers("endTimeS", "endSpeed", "stopEnergyJ", "peakMountLoadN"),
           series("timeS", "travel", "speed", "gasTemperatureC"));
+
+  /** Of a fit in a ranking, where its job asks for something in time. */
+  static final Shape AT_WORST =
+      shape(
+          "in-time",
+          List.of(
+              required("whenOneFails", Choice.of("stays", "sinks", "falls")),
+              required("choked", new Flag()),
+              optional("openingTimeS", NUMBER),
+              optional("failedEndTimeS", NUMBER)),
+          numbers(
+              "stopSpeedMmPerS",
+              "stopEnergyJ",
+              "peakMountLoadN",
+              "failedSpeedMmPerS",
+              "failedEnergyJ",
+              "failedHandN"),
+          List.of(
+              required(
+                  "requirements",
+                  new Many(
+                      Shape.of(
+                          "kept",
+                          required(
+                              "code",
+                              Choice.of("max-stop-speed", "max-stop-energy", "max-opening-time")),
+                          required("most", NUMBER),
+                          optional("has", NUMBER),
+                          required("unit", TEXT),
+                          required("met", new Flag()))))));
 
   private static final Shape SHARES =
       shape(

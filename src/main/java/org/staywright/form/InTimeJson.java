@@ -14,6 +14,8 @@ import java.util.function.DoubleFunction;
 import org.staywright.fit.Chance;
 import org.staywright.fit.Job;
 import org.staywright.fit.Spreads.Source;
+import org.staywright.fit.TimeFigures;
+import org.staywright.fit.TimeFigures.Kept;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
@@ -41,14 +43,44 @@ public final class InTimeJson {
     return json;
   }
 
+  /** What a fit does in time at worst, and the requirements in time, each kept or not. */
+  static ObjectNode of(TimeFigures figures, Job.InTime asked) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("stopSpeedMmPerS", JsonNumber.of(figures.stopSpeed(), MILLIMETRE));
+    json.set("stopEnergyJ", JsonNumber.of(figures.stopEnergy()));
+    json.set("openingTimeS", finite(figures.openingTime()));
+    json.set("peakMountLoadN", JsonNumber.of(figures.peakLoad()));
+    json.put("choked", figures.choked());
+    json.put("whenOneFails", figures.failing().name().toLowerCase(Locale.ROOT));
+    json.set("failedEndTimeS", finite(figures.failingTime()));
+    json.set("failedSpeedMmPerS", JsonNumber.of(figures.failingSpeed(), MILLIMETRE));
+    json.set("failedEnergyJ", JsonNumber.of(figures.failingEnergy()));
+    json.set("failedHandN", JsonNumber.of(Math.max(0, figures.failedForce())));
+    ArrayNode kept = json.putArray("requirements");
+    figures.kept(asked).forEach(each -> kept.add(kept(each)));
+    return json;
+  }
+
+  private static ObjectNode kept(Kept kept) {
+    boolean speed = kept.code().equals("max-stop-speed");
+    double scale = speed ? MILLIMETRE.of(1) : 1;
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("code", kept.code());
+    json.set("most", JsonNumber.of(kept.most() * scale));
+    json.set("has", finite(kept.has() * scale));
+    json.put("unit", speed ? "mm/s" : kept.code().equals("max-stop-energy") ? "J" : "s");
+    json.put("met", kept.met());
+    return json;
+  }
+
   /** Chances, years and what matters. */
   public static ObjectNode of(Chance chance, int seed) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("holds", JsonNumber.of(chance.holds()));
     json.set("handWithinLimit", JsonNumber.of(chance.handWithinLimit()));
     json.set("staysShut", JsonNumber.of(chance.staysShut()));
-    json.set("yearsUntilNotHolding", years(chance.yearsUntil(0.5)));
-    json.set("yearsUntilOneInTwenty", years(chance.yearsUntil(0.05)));
+    json.set("yearsUntilNotHolding", finite(chance.yearsUntil(0.5)));
+    json.set("yearsUntilOneInTwenty", finite(chance.yearsUntil(0.05)));
     json.set("holdsStandardError", JsonNumber.of(chance.error(chance.holds())));
     json.put("mattersMost", chance.mattersMost() == null ? null : code(chance.mattersMost()));
     json.set("holdShares", shares(chance.holdShares()));
@@ -58,8 +90,9 @@ public final class InTimeJson {
     return json;
   }
 
-  private static JsonNode years(double years) {
-    return Double.isInfinite(years) ? JsonNodeFactory.instance.nullNode() : JsonNumber.of(years);
+  /** Null for never. */
+  private static JsonNode finite(double value) {
+    return Double.isInfinite(value) ? JsonNodeFactory.instance.nullNode() : JsonNumber.of(value);
   }
 
   private static ObjectNode shares(Map<Source, Double> shares) {

@@ -111,7 +111,9 @@ public final class Strut {
   Instant at(double compression, double speed, double gasKelvin, boolean oiled) {
     if (gas == null) {
       double damping = Math.abs(resistance.force(speed));
-      return new Instant(plain.applyAsDouble(compression), damping, 0, 0, 0, 0);
+      // A step that is only tried may go beyond the stroke, where no law holds.
+      double within = Math.max(0, Math.min(law.spring().stroke(), compression));
+      return new Instant(plain.applyAsDouble(within), damping, 0, 0, 0, 0);
     }
     double density = gas.density(compression, kelvin);
     // A step that is only tried may go too far; one that is kept is looked at by Watch.

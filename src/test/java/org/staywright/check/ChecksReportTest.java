@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.staywright.fit.ChanceChecks;
 import org.staywright.gas.GasExampleChecks;
 import org.staywright.gas.NitrogenChecks;
 import org.staywright.gas.ViscosityChecks;
@@ -53,6 +54,7 @@ class ChecksReportTest {
     SUBJECTS.put("Viscosity of nitrogen and oil", ViscosityChecks.all());
     SUBJECTS.put("Flow through an orifice", MotionChecks.flow());
     SUBJECTS.put("Motion", MotionChecks.all());
+    SUBJECTS.put("Chance", ChanceChecks.all());
     SUBJECTS.put("Buckling of one section", StrengthChecks.buckling());
     SUBJECTS.put("Buckling of two sections", StrengthChecks.stepped());
     SUBJECTS.put("Thick tubes", StrengthChecks.tubes());

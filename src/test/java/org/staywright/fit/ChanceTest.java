@@ -15,7 +15,6 @@ import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
-import org.staywright.spring.ForceLaw;
 
 class ChanceTest {
 
@@ -24,32 +23,13 @@ class ChanceTest {
   private static final Fit FIT = Ranking.of(RANGE, LID).fits().get(0);
   private static final Part PART = FIT.part();
 
-  private static Spreads only(Source source, double half) {
-    double[] all = new double[Source.values().length];
-    all[source.ordinal()] = half;
-    return new Spreads(all[0], all[1], all[2], all[3], all[4], all[5], all[6]);
-  }
-
-  /** n·F·L′/|Q| at the open end, nominal temperature, at the end of the service. */
-  private static double holdRatio() {
-    Travel travel = LID.mechanism().travel(LID.mechanism().end());
-    int end = travel.last();
-    double left = Load.gasLeft(LID.conditions(), PART.wear());
-    ForceLaw law = PART.spring().law(1, left);
-    double x = FIT.figures().extended() - travel.length()[end];
-    return FIT.count()
-        * law.force(x, LID.conditions().nominal())
-        * travel.lever()[end]
-        / -travel.load()[end];
-  }
-
   @Test
   void meetsTheClosedFormForAMassThatAloneStrays() {
     // It holds while the mass factor stays under the hold ratio: a normal variable under a bound.
-    double ratio = holdRatio();
+    double ratio = ChanceChecks.holdRatio(FIT);
     int draws = 100_000;
     for (double half : new double[] {0.2, 0.5, 1}) {
-      Chance chance = Chance.of(LID, FIT, only(Source.MASS, half), draws, 7);
+      Chance chance = Chance.of(LID, FIT, ChanceChecks.only(Source.MASS, half), draws, 7);
       double closed = new NormalDistribution(1, half / 2).cumulativeProbability(ratio);
       double error = Math.sqrt(closed * (1 - closed) / draws);
       assertEquals(closed, chance.holds(), 4 * error + 1e-9, "half-width " + half);
@@ -60,8 +40,8 @@ class ChanceTest {
 
   @Test
   void isSureWhereNothingStrays() {
-    Chance chance = Chance.of(LID, FIT, only(Source.MASS, 0), 10, 1);
-    assertEquals(holdRatio() >= 1 ? 1 : 0, chance.holds());
+    Chance chance = Chance.of(LID, FIT, ChanceChecks.only(Source.MASS, 0), 10, 1);
+    assertEquals(ChanceChecks.holdRatio(FIT) >= 1 ? 1 : 0, chance.holds());
     assertNull(chance.mattersMost());
     assertEquals(chance.years()[0], chance.years()[9], 0);
   }
@@ -77,7 +57,7 @@ class ChanceTest {
 
   @Test
   void givesTheYearsAfterWhichTheMomentIsGone() {
-    Chance sure = Chance.of(LID, FIT, only(Source.MASS, 0), 1, 1);
+    Chance sure = Chance.of(LID, FIT, ChanceChecks.only(Source.MASS, 0), 1, 1);
     double years = sure.yearsUntil(0.5);
     assertTrue(years > 0 && years < 100, years + " years");
     Travel travel = LID.mechanism().travel(LID.mechanism().end());

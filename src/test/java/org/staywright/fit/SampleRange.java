@@ -37,7 +37,7 @@ public final class SampleRange {
     return Range.of(1, parts, fittings());
   }
 
-  private static List<Part> parts(Family family) {
+  public static List<Part> parts(Family family) {
     return rows(family.code() + "s.csv", PartRow.columns(family), PartRow::read);
   }
 

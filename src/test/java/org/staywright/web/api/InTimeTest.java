@@ -97,6 +97,31 @@ class InTimeTest {
   }
 
   @Test
+  void aRankingTellsOfMotionsOnlyWhereItsJobAsks() throws Exception {
+    ObjectNode job = (ObjectNode) JSON.readTree(Jobs.LID);
+    post("/api/v1/fits", job.toString()).body("fits[0].inTime", nullValue());
+    job.withObject("/requirements")
+        .put("maxStopSpeedMmPerS", 1)
+        .put("maxStopEnergyJ", 10_000)
+        .put("maxOpeningTimeS", 30);
+    JsonNode inTime =
+        JSON.readTree(post("/api/v1/fits", job.toString()).statusCode(200).extract().asByteArray())
+            .at("/fits/0/inTime");
+    assertTrue(inTime.get("stopSpeedMmPerS").doubleValue() > 1);
+    assertEquals("falls", inTime.get("whenOneFails").textValue());
+    assertTrue(inTime.get("failedHandN").doubleValue() > 0);
+    assertTrue(inTime.get("failedEndTimeS").doubleValue() > 0);
+    JsonNode kept = inTime.get("requirements");
+    assertEquals(3, kept.size());
+    assertEquals("max-stop-speed", kept.at("/0/code").textValue());
+    assertEquals(false, kept.at("/0/met").booleanValue());
+    assertEquals(
+        inTime.get("stopSpeedMmPerS").doubleValue(), kept.at("/0/has").doubleValue(), 1e-6);
+    assertEquals(true, kept.at("/1/met").booleanValue());
+    assertEquals(true, kept.at("/2/met").booleanValue());
+  }
+
+  @Test
   void chancesAreGivenWithWhatMatters() throws Exception {
     ObjectNode asked = about(Jobs.LID);
     JsonNode answer = JSON.readTree(chance(asked).statusCode(200).extract().asByteArray());
