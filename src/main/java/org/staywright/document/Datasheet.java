@@ -19,7 +19,7 @@ public final class Datasheet {
   private Datasheet(Part part, Edition edition, Wording wording) {
     this.part = part;
     this.edition = edition;
-    this.wording = wording;
+    this.wording = wording.about(part.family().code());
   }
 
   /** A datasheet that does not say which stock it is from. */
@@ -69,7 +69,7 @@ public final class Datasheet {
     sheet.statements(LawText.in(wording).pairs(part));
     sheet.note(wording.text("law.note"));
     sheet.heading(wording.text("document.cautions"));
-    sheet.remarks(Remarks.of(Cautions.of(part), wording.about(part.family().code())));
+    sheet.remarks(Remarks.of(Cautions.of(part), wording));
   }
 
   /** What only its family has, and what it must bear. */

@@ -40,7 +40,7 @@ public final class ForceChart {
     this.part = part;
     this.law = part.spring().law();
     this.wording = wording;
-    this.fast = fast;
+    this.fast = fast && part.gas().isPresent();
     this.kelvin = new double[] {part.limits().coldest(), ROOM, part.limits().hottest()};
     this.sense = part.spring().sense();
     this.rest = part.spring().restCompression();
@@ -49,7 +49,7 @@ public final class ForceChart {
       compression[i] = stroke * i / (SAMPLES - 1);
     }
     double most = law.taking(stroke - rest, part.limits().hottest());
-    if (fast) {
+    if (this.fast) {
       most = Math.max(most, sense * law.fast(rest, stroke - rest, ROOM).force(stroke - rest));
     }
     this.plot =
@@ -61,7 +61,7 @@ public final class ForceChart {
     return new ForceChart(part, false, WIDTH, wording).draw();
   }
 
-  /** With the limit of a stroke too fast for heat to pass, at 20 °C. */
+  /** With the limit of a stroke too fast for heat to pass, at 20 °C; a coil has none. */
   public static Drawing withFastLimit(Part part, Wording wording) {
     return new ForceChart(part, true, WIDTH, wording).draw();
   }

@@ -19,6 +19,9 @@ public final class SpringOutline {
   /** Type sizes along the extended spring. */
   private static final double ACROSS = 48;
 
+  /** Type sizes across the tube, at most. */
+  private static final double THICK = 5;
+
   /** Thread drawn beyond its shoulder, over the rod's diameter: only for the eye. */
   private static final double THREAD = 1.2;
 
@@ -47,7 +50,9 @@ public final class SpringOutline {
     this.extended = mm(part.spring().extendedLength());
     this.rodReach = reach(rodFitting);
     this.tubeReach = reach(tubeFitting);
-    this.em = (extended + rodReach + tubeReach) / ACROSS;
+    // A stubby one is drawn as high as its type allows, not as long.
+    double stubby = mm(part.spring().tubeDiameter()) / THICK;
+    this.em = Math.max((extended + rodReach + tubeReach) / ACROSS, stubby);
     this.sketch = new Sketch(em);
     this.dimensions = new Dimensions(sketch);
   }

@@ -28,6 +28,9 @@ import org.staywright.wording.Wording;
  * @param supply terms, stock and lead time
  * @param law how it stands under published texts
  * @param cautions it calls for
+ * @param forcesAbout how to read its force
+ * @param evennessAbout what makes its force even
+ * @param strengthAbout how its strength is told
  */
 public record PartView(
     String number,
@@ -43,7 +46,10 @@ public record PartView(
     List<Figure> prices,
     List<Figure> supply,
     List<Figure> law,
-    List<CautionView> cautions) {
+    List<CautionView> cautions,
+    String forcesAbout,
+    String evennessAbout,
+    String strengthAbout) {
 
   /**
    * @param heading above it
@@ -57,7 +63,9 @@ public record PartView(
     }
   }
 
-  static PartView of(Part part, Wording wording) {
+  /** In the words of its family. */
+  static PartView of(Part part, Wording plain) {
+    Wording wording = plain.about(part.family().code());
     return new PartView(
         part.number(),
         PartText.in(wording).describe(part),
@@ -72,7 +80,10 @@ public record PartView(
         Supply.prices(part.offer(), wording),
         Supply.terms(part.offer(), wording),
         figures(LawText.in(wording).pairs(part)),
-        CautionView.of(Cautions.of(part), wording.about(part.family().code())));
+        CautionView.of(Cautions.of(part), wording),
+        wording.text("page.part.forces.about"),
+        wording.text("page.part.evenness.about"),
+        wording.text("document.strength.about"));
   }
 
   private static List<Figure> figures(List<String[]> pairs) {

@@ -36,6 +36,7 @@ import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.motion.Motion;
 import org.staywright.part.Coded;
+import org.staywright.part.Family;
 
 /** The sentences of the pages: each that is asked for is there, and none lies idle. */
 class PageWordingTest {
@@ -181,9 +182,11 @@ class PageWordingTest {
     return keys;
   }
 
-  /** The words of one mechanism beside the plain ones. */
+  /** The words of one mechanism or family beside the plain ones. */
   private static boolean isVariant(String key, Properties properties) {
-    return Stream.of(HingedFlap.CODE, StraightLift.CODE, ForceProfile.CODE, SeatColumn.CODE)
+    return Stream.concat(
+            Stream.of(HingedFlap.CODE, StraightLift.CODE, ForceProfile.CODE, SeatColumn.CODE),
+            Stream.of(Family.values()).map(Family::code))
         .map(type -> "." + type)
         .filter(key::endsWith)
         .anyMatch(type -> properties.containsKey(key.substring(0, key.length() - type.length())));
