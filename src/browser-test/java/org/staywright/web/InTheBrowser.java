@@ -61,7 +61,7 @@ abstract class InTheBrowser {
     page.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {
-            complaints.add(message.text());
+            complaints.add(message.text() + " at " + message.location());
           }
         });
     page.onPageError(complaints::add);

@@ -12,8 +12,8 @@ import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /**
- * A flap from the side, mm, the hinge at the origin: closed in full lines, open as a ghost, its
- * spring at true length in both.
+ * A flap from the side, mm, the hinge at the origin: in full lines where it stands, as a ghost at
+ * the ends of its travel, its spring at true length in all of them, with the lengths it can reach.
  */
 final class FlapView {
 
@@ -23,6 +23,8 @@ final class FlapView {
   private final HingedFlap flap;
   private final Wording wording;
   private final double end;
+  private final double q;
+  private final Reach reach;
   private final Point handle;
   private final Point frame;
   private final Point moving;
@@ -31,10 +33,11 @@ final class FlapView {
   private final SpringSketch spring;
   private final double em;
 
-  private FlapView(HingedFlap flap, Fit fit, Wording wording) {
+  private FlapView(HingedFlap flap, Fit fit, Stand stand, Wording wording) {
     this.flap = flap;
     this.wording = wording;
     this.end = fit == null ? flap.end() : fit.figures().openingAngle();
+    this.q = Math.max(0, Math.min(end, stand.q()));
     this.handle = millimetres(flap.handle());
     this.frame = millimetres(flap.mounts().frame());
     this.moving = millimetres(flap.mounts().moving());
@@ -45,11 +48,12 @@ final class FlapView {
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, flap, fit, end);
+    this.reach = new Reach(sketch, flap, fit, stand, q);
   }
 
   /** The flap with an assessed spring; without one where it is null. */
-  static Drawing of(HingedFlap flap, Fit fit, Wording wording) {
-    return new FlapView(flap, fit, wording).draw();
+  static Drawing of(HingedFlap flap, Fit fit, Stand stand, Wording wording) {
+    return new FlapView(flap, fit, stand, wording).draw();
   }
 
   /**
@@ -57,7 +61,7 @@ final class FlapView {
    * as ghosts.
    */
   static Drawing of(HingedFlap flap, Fit fit, Motion motion, Wording wording) {
-    return new FlapView(flap, fit, wording).draw(motion);
+    return new FlapView(flap, fit, Stand.START, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -90,9 +94,14 @@ final class FlapView {
   }
 
   private Drawing draw() {
-    openGhost();
-    closedFlap();
-    spring.draw(frame, moving, 0, Role.TUBE, Role.ROD);
+    sweep();
+    ghost(end);
+    if (q > 0) {
+      ghost(0);
+    }
+    flap();
+    reach.marks(frame, turned(moving));
+    spring.draw(frame, turned(moving), q, reach.tube(), reach.rod());
     joints();
     gravity();
     labels();
@@ -108,11 +117,15 @@ final class FlapView {
         em);
   }
 
-  private void openGhost() {
-    sketch.polygon(Role.GHOST, slab(handle, end));
-    sketch.line(Role.GHOST, open(moving), open(foot(moving)));
-    spring.draw(frame, open(moving), end, Role.GHOST, Role.GHOST);
-    sketch.circle(Role.GHOST, open(moving), 0.3 * em);
+  private void ghost(double at) {
+    double turn = flap.sense() * at;
+    sketch.polygon(Role.GHOST, slab(handle, at));
+    sketch.line(Role.GHOST, moving.turned(turn), foot(moving).turned(turn));
+    spring.draw(frame, moving.turned(turn), at, Role.GHOST, Role.GHOST);
+    sketch.circle(Role.GHOST, moving.turned(turn), 0.3 * em);
+  }
+
+  private void sweep() {
     Shape.Arc travel = travel();
     sketch.add(travel);
     // The head follows the chord, so that it sits on the arc and not beside it.
@@ -121,10 +134,10 @@ final class FlapView {
     sketch.arrowhead(Role.TRAVEL, travel.at(1), tangent + flap.sense() * Math.PI / 2);
   }
 
-  private void closedFlap() {
+  private void flap() {
     sketch.line(Role.FRAME, new Point(0, 0), frame);
-    sketch.line(Role.FLAP, moving, foot(moving));
-    sketch.polygon(Role.FLAP, slab(handle, 0));
+    sketch.line(Role.FLAP, turned(moving), turned(foot(moving)));
+    sketch.polygon(Role.FLAP, slab(handle, q));
   }
 
   /** A slab from the hinge to a point, turned open by q. */
@@ -151,12 +164,13 @@ final class FlapView {
     sketch.circle(Role.OUTLINE, new Point(0, 0), 0.5 * em);
     sketch.circle(Role.MARK, new Point(0, 0), 0.15 * em);
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
-    sketch.circle(Role.OUTLINE, moving, 0.3 * em);
-    sketch.circle(Role.MARK, handle, 0.25 * em);
+    sketch.circle(Role.OUTLINE, turned(moving), 0.3 * em);
+    sketch.circle(Role.MARK, turned(handle), 0.25 * em);
   }
 
   /** The centre of mass and which way is down, tilt included. */
   private void gravity() {
+    Point centre = turned(this.centre);
     sketch.circle(Role.OUTLINE, centre, 0.4 * em);
     sketch.line(Role.OUTLINE, centre.x() - 0.4 * em, centre.y(), centre.x() + 0.4 * em, centre.y());
     sketch.line(Role.OUTLINE, centre.x(), centre.y() - 0.4 * em, centre.x(), centre.y() + 0.4 * em);
@@ -167,7 +181,7 @@ final class FlapView {
 
   private Point weightTip() {
     Point down = new Point(-Math.sin(flap.tilt()), -Math.cos(flap.tilt()));
-    return Sketch.plus(centre, new Point(3 * em * down.x(), 3 * em * down.y()));
+    return Sketch.plus(turned(centre), new Point(3 * em * down.x(), 3 * em * down.y()));
   }
 
   private void labels() {
@@ -175,8 +189,9 @@ final class FlapView {
     labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
     labels.place(Role.TRAVEL, travel().at(0.5), 0, Size.NORMAL, angle());
     labels.place(Role.LABEL, frame, 0.3 * em, Size.SMALL, wording.text("document.frame-mount"));
-    labels.place(Role.LABEL, moving, 0.3 * em, Size.SMALL, wording.text("document.moving-mount"));
-    labels.place(Role.LABEL, handle, 0.3 * em, Size.SMALL, wording.text("document.handle"));
+    labels.place(
+        Role.LABEL, turned(moving), 0.3 * em, Size.SMALL, wording.text("document.moving-mount"));
+    labels.place(Role.LABEL, turned(handle), 0.3 * em, Size.SMALL, wording.text("document.handle"));
     labels.place(Role.LABEL, new Point(0, 0), 0.5 * em, Size.SMALL, wording.text("document.hinge"));
   }
 
@@ -195,6 +210,10 @@ final class FlapView {
         handle.distance(),
         Math.atan2(handle.y(), handle.x()),
         flap.sense() * end);
+  }
+
+  private Point turned(Point closed) {
+    return closed.turned(flap.sense() * q);
   }
 
   private Point open(Point closed) {

@@ -28,6 +28,8 @@ final class LiftView {
   private final StraightLift lift;
   private final Wording wording;
   private final double end;
+  private final double q;
+  private final Reach reach;
   private final Point frame;
   private final Point moving;
   private final Sketch sketch;
@@ -37,27 +39,29 @@ final class LiftView {
   /** Of the side on which the guide runs: away from the frame mount. */
   private final int side;
 
-  private LiftView(StraightLift lift, Fit fit, Wording wording) {
+  private LiftView(StraightLift lift, Fit fit, Stand stand, Wording wording) {
     this.lift = lift;
     this.wording = wording;
     this.end = fit == null ? lift.end() : fit.figures().openingAngle();
+    this.q = Math.max(0, Math.min(end, stand.q()));
     this.frame = millimetres(lift.mounts().frame());
     this.moving = millimetres(lift.mounts().moving());
-    Box box = Box.around(List.of(frame, moving, moved(moving)));
+    Box box = Box.around(List.of(frame, moving, moved(end)));
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.side = frame.minus(moving).turned(-lift.direction()).y() > 0 ? -1 : 1;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, lift, fit, end);
+    this.reach = new Reach(sketch, lift, fit, stand, q);
   }
 
   /** The lift with an assessed spring; without one where it is null. */
-  static Drawing of(StraightLift lift, Fit fit, Wording wording) {
-    return new LiftView(lift, fit, wording).draw();
+  static Drawing of(StraightLift lift, Fit fit, Stand stand, Wording wording) {
+    return new LiftView(lift, fit, stand, wording).draw();
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
   static Drawing of(StraightLift lift, Fit fit, Motion motion, Wording wording) {
-    return new LiftView(lift, fit, wording).draw(motion);
+    return new LiftView(lift, fit, Stand.START, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -65,9 +69,9 @@ final class LiftView {
     Labels labels = new Labels(sketch);
     guide();
     for (int i : Stills.of(motion)) {
-      block(Role.GHOST, moved(moving, q[i]));
+      block(Role.GHOST, moved(q[i]));
     }
-    List<Point> moves = Arrays.stream(q).mapToObj(each -> moved(moving, each)).toList();
+    List<Point> moves = Arrays.stream(q).mapToObj(each -> moved(each)).toList();
     List<Point> shifts = moves.stream().map(each -> each.minus(moving)).toList();
     Track track = new Track(moving, new double[q.length], shifts);
     sketch.moving(track, () -> block(Role.FLAP, moving));
@@ -83,13 +87,16 @@ final class LiftView {
 
   private Drawing draw() {
     guide();
-    block(Role.GHOST, moved(moving));
-    spring.draw(frame, moved(moving), end, Role.GHOST, Role.GHOST);
-    sketch.circle(Role.GHOST, moved(moving), 0.3 * em);
-    block(Role.FLAP, moving);
-    spring.draw(frame, moving, 0, Role.TUBE, Role.ROD);
+    ghost(end);
+    if (q > 0) {
+      ghost(0);
+    }
+    Point mount = moved(q);
+    block(Role.FLAP, mount);
+    reach.marks(frame, mount);
+    spring.draw(frame, mount, q, reach.tube(), reach.rod());
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
-    sketch.circle(Role.OUTLINE, moving, 0.3 * em);
+    sketch.circle(Role.OUTLINE, mount, 0.3 * em);
     travel();
     gravity();
     labels();
@@ -103,6 +110,13 @@ final class LiftView {
             millimetres(lift.length(0)),
             millimetres(lift.length(end))),
         em);
+  }
+
+  private void ghost(double at) {
+    Point mount = moved(at);
+    block(Role.GHOST, mount);
+    spring.draw(frame, mount, at, Role.GHOST, Role.GHOST);
+    sketch.circle(Role.GHOST, mount, 0.3 * em);
   }
 
   /** The rail, and what joins it to the frame mount. */
@@ -149,7 +163,7 @@ final class LiftView {
   }
 
   private Point centre() {
-    return beside(0, TO_GUIDE / 2 * em);
+    return Sketch.plus(beside(0, TO_GUIDE / 2 * em), moved(q).minus(moving));
   }
 
   private Point weightTip() {
@@ -162,7 +176,7 @@ final class LiftView {
     labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
     labels.place(Role.TRAVEL, way, 0, Size.NORMAL, millimetres(end));
     labels.place(Role.LABEL, frame, 0.3 * em, Size.SMALL, wording.text("document.frame-mount"));
-    labels.place(Role.LABEL, moving, 0.3 * em, Size.SMALL, wording.text("document.load-mount"));
+    labels.place(Role.LABEL, moved(q), 0.3 * em, Size.SMALL, wording.text("document.load-mount"));
     Point foot = beside(-2 * HALF_BLOCK * em, TO_GUIDE * em);
     labels.place(Role.LABEL, foot, 0.3 * em, Size.SMALL, wording.text("document.guide"));
   }
@@ -175,13 +189,9 @@ final class LiftView {
     return wording.quantity(metres, Unit.MILLIMETRE, 0);
   }
 
-  private Point moved(Point start) {
-    return moved(start, end);
-  }
-
-  private Point moved(Point start, double q) {
-    double far = Unit.MILLIMETRE.of(q);
-    return Sketch.plus(start, new Point(far, 0).turned(lift.direction()));
+  private Point moved(double at) {
+    double far = Unit.MILLIMETRE.of(at);
+    return Sketch.plus(moving, new Point(far, 0).turned(lift.direction()));
   }
 
   private static Point millimetres(Point metres) {

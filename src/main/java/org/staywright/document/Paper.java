@@ -56,6 +56,7 @@ final class Paper {
     LOOKS.put(Role.TUBE, solid(MILD, 0.8f, MILD));
     LOOKS.put(Role.ROD, solid(MILD, 0.8f, Color.WHITE));
     LOOKS.put(Role.GHOST, new Look(SOFT, 0.5f, new float[] {2.5f, 1.8f}, WASH, 0.5f));
+    LOOKS.put(Role.REACH, line(MILD, 1));
     LOOKS.put(Role.TRAVEL, line(HOT, 0.6f));
     LOOKS.put(Role.GRAVITY, solid(STOP, 0.8f, STOP));
     LOOKS.put(Role.MARK, new Look(null, 0, SOLID, INK, 1));

@@ -26,6 +26,7 @@ public enum Role {
   TUBE,
   ROD,
   GHOST,
+  REACH,
   TRAVEL,
   GRAVITY,
   MARK,

@@ -3,7 +3,6 @@ package org.staywright.document;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
-import org.staywright.fit.SeatFigures;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
@@ -19,13 +18,18 @@ public final class SideView {
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, null, wording);
+    return of(mechanism, null, null, Stand.START, wording);
   }
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
   public static Drawing of(Job job, Fit fit, Wording wording) {
-    boolean still = fit == null || fit.outcome() instanceof SeatFigures;
-    return of(job.mechanism(), fit, still ? null : FitCurve.of(job, fit), wording);
+    return of(job, fit, Stand.START, wording);
+  }
+
+  /** The same where it stands on its way. */
+  public static Drawing of(Job job, Fit fit, Stand stand, Wording wording) {
+    boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
+    return of(job.mechanism(), fit, pushes ? FitCurve.of(job, fit) : null, stand, wording);
   }
 
   /** The mechanism of a job as it moves, for a page to play. */
@@ -43,12 +47,13 @@ public final class SideView {
     throw new IllegalArgumentException("no moving drawing of " + mechanism.code());
   }
 
-  private static Drawing of(Mechanism mechanism, Fit fit, FitCurve curve, Wording wording) {
+  private static Drawing of(
+      Mechanism mechanism, Fit fit, FitCurve curve, Stand stand, Wording wording) {
     if (mechanism instanceof HingedFlap flap) {
-      return FlapView.of(flap, fit, wording);
+      return FlapView.of(flap, fit, stand, wording);
     }
     if (mechanism instanceof StraightLift lift) {
-      return LiftView.of(lift, fit, wording);
+      return LiftView.of(lift, fit, stand, wording);
     }
     if (mechanism instanceof ForceProfile profile) {
       return ProfileView.of(profile, curve, wording);

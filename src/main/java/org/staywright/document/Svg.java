@@ -23,12 +23,17 @@ public final class Svg implements Pen {
 
   private Svg(Drawing drawing) {
     this.drawing = drawing;
-    this.scale = EM / drawing.em();
+    this.scale = scale(drawing);
   }
 
   /** The drawing as one {@code <svg>} element. */
   public static String of(Drawing drawing) {
     return new Svg(drawing).write();
+  }
+
+  /** Units of its view box to one unit of the drawing. */
+  public static double scale(Drawing drawing) {
+    return EM / drawing.em();
   }
 
   private String write() {

@@ -1,8 +1,10 @@
 package org.staywright.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.quarkus.qute.RawString;
 import java.util.List;
+import java.util.stream.Stream;
+import org.staywright.document.Stand;
+import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.form.JobForm;
@@ -16,10 +18,10 @@ import org.staywright.wording.Wording;
  *
  * @param query the job, its defaults filled in where it is sound
  * @param form with its faults
- * @param view the mechanism from the side, null while it is not sound
+ * @param held its best spring in the side view, null while it is not sound
  * @param ranking null while it is not sound
  */
-record Answer(JobQuery query, FormFields form, RawString view, RankingView ranking) {
+record Answer(JobQuery query, FormFields form, Held held, RankingView ranking) {
 
   /** Near misses are solved where nothing fits: else they stand folded away. */
   static Answer to(JobQuery asked, Range range) {
@@ -42,7 +44,7 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
       return new Answer(
           query,
           form,
-          Pictures.sideView(job, ranking.fits().stream().findFirst().orElse(null), wording),
+          Held.of(job, best(ranking), Stand.START, wording),
           RankingView.of(
               query,
               job,
@@ -54,6 +56,10 @@ record Answer(JobQuery query, FormFields form, RawString view, RankingView ranki
       return new Answer(
           asked, form(asked.bench(), asked.typed(), refusal.faults(), range, wording), null, null);
     }
+  }
+
+  private static Fit best(Ranking ranking) {
+    return Stream.concat(ranking.fits().stream(), ranking.near().stream()).findFirst().orElse(null);
   }
 
   private static FormFields form(

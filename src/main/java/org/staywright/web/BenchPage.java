@@ -58,7 +58,7 @@ public abstract class BenchPage {
         asked.bench(),
         answer.query(),
         answer.form(),
-        answer.view(),
+        answer.held(),
         answer.ranking(),
         false,
         misread);
@@ -70,9 +70,28 @@ public abstract class BenchPage {
   public RestResponse<TemplateInstance> live(@Context UriInfo uri) {
     Answer answer = Answer.to(asked(uri), stock.get());
     return RestResponse.ResponseBuilder.ok(
-            Templates.live(bench, answer.query(), answer.form(), answer.view(), answer.ranking()))
+            Templates.live(bench, answer.query(), answer.form(), answer.held(), answer.ranking()))
         .header("HX-Replace-Url", answer.query().address())
         .build();
+  }
+
+  /** What one spring does while the side view is being changed. */
+  @GET
+  @Path("step")
+  public TemplateInstance step(
+      @Context UriInfo uri, @QueryParam("pick") String pick, @QueryParam("shown-at") String shown) {
+    return Templates.step(
+        bench, Held.of(asked(uri), stock.get(), pick == null ? "" : pick.strip(), number(shown)));
+  }
+
+  /** 0 for what is no number: a drawing can always be made. */
+  private static double number(String text) {
+    try {
+      double number = text == null ? 0 : Double.parseDouble(text);
+      return Double.isFinite(number) ? number : 0;
+    } catch (NumberFormatException none) {
+      return 0;
+    }
   }
 
   /** One part in full, as a page, whether it fits or not. */

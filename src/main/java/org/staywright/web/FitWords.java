@@ -32,6 +32,11 @@ sealed interface FitWords permits HandWords, SeatWords {
   /** Its charts and its side view. */
   List<Graph> graphs();
 
+  /** The first of them. */
+  default Graph chart() {
+    return graphs().get(0);
+  }
+
   /** All its figures, in the order of a reader's questions. */
   List<Figure> figures();
 

@@ -60,10 +60,14 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
   @Override
   public List<Graph> graphs() {
     return List.of(
-        new Graph(
-            Pictures.of(HandForceChart.of(FitCurve.of(job, fit), kind(), limit(), wording)),
-            wording.text("page.fit.chart")),
-        new Graph(Pictures.sideView(job, fit, wording), wording.text("page.fit.view")));
+        chart(), new Graph(Pictures.sideView(job, fit, wording), wording.text("page.fit.view")));
+  }
+
+  @Override
+  public Graph chart() {
+    return new Graph(
+        Pictures.of(HandForceChart.of(FitCurve.of(job, fit), kind(), limit(), wording)),
+        wording.text("page.fit.chart"));
   }
 
   @Override

@@ -60,6 +60,12 @@ public record Input(
     return !fault.isEmpty();
   }
 
+  /** Whether one number is typed into it. */
+  public boolean number() {
+    boolean measured = !unit.isEmpty() || !keyboard.equals("text");
+    return measured && options.isEmpty() && parts.isEmpty();
+  }
+
   /** The last step of the name: x or y of a point. */
   public String axis() {
     return name.substring(name.lastIndexOf('.') + 1);

@@ -20,13 +20,15 @@ final class Templates {
       Bench bench,
       JobQuery query,
       FormFields form,
-      RawString view,
+      Held held,
       RankingView ranking,
       boolean live,
       List<String> misread);
 
   static native TemplateInstance live(
-      Bench bench, JobQuery query, FormFields form, RawString view, RankingView ranking);
+      Bench bench, JobQuery query, FormFields form, Held held, RankingView ranking);
+
+  static native TemplateInstance step(Bench bench, Held held);
 
   static native TemplateInstance fit(
       Bench bench, List<JobQuery.Pair> job, String back, FitView fit);

@@ -42,7 +42,7 @@ import org.staywright.part.Family;
 class PageWordingTest {
 
   private static final List<String> TOPICS =
-      List.of("page", "fit", "saved", "order", "compare", "mounts", "way", "seat");
+      List.of("page", "fit", "sideview", "saved", "order", "compare", "mounts", "way", "seat");
 
   private static final List<String> FIGURES_IN_TIME =
       List.of(
@@ -59,7 +59,8 @@ class PageWordingTest {
 
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
-      Pattern.compile("[\"'](?:page|fit|saved|order|compare|way|seat)\\.[a-z0-9.-]*[a-z0-9][\"']");
+      Pattern.compile(
+          "[\"'](?:page|fit|sideview|saved|order|compare|way|seat)\\.[a-z0-9.-]*[a-z0-9][\"']");
 
   @Test
   void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
