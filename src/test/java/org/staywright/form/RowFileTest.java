@@ -60,6 +60,8 @@ class RowFileTest {
   @CsvSource({
     "stroke_mm, -5, out-of-bounds",
     "stroke_mm, 19.9, out-of-bounds",
+    "orifice_diameter_mm, 0, out-of-bounds",
+    "orifice_diameter_mm, NaN, not-a-number",
     "stroke_mm, '', missing",
     "stroke_mm, NaN, not-a-number",
     "stroke_mm, Infinity, not-a-number",

@@ -104,16 +104,6 @@ class InTimePageTest {
   }
 
   @Test
-  void aMotionBeyondWhatIsKnownOfTheGasIsRefused() {
-    inTime()
-        .queryParam("handForceN", "-5000")
-        .queryParam("failedSprings", "0")
-        .get("/in-time")
-        .then()
-        .statusCode(200);
-  }
-
-  @Test
   void aTableOfForcesMovesOnceItIsSaidWhatMoves() {
     String pick = PageForm.first(JobPagesTest.PICK, given().get("/profile").asString());
     Map<String, List<String>> job = PageForm.of(given().get("/profile"), "id=\"detail\"").values();

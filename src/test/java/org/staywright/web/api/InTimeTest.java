@@ -85,6 +85,17 @@ class InTimeTest {
   }
 
   @Test
+  void aHandOfAGiantIsAnsweredOrRefusedInWords() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    long began = System.nanoTime();
+    motion(asked.put("handForceN", -5000)).statusCode(200).body("choked", is(true));
+    motion(asked.put("handForceN", 5000).put("release", "from-closed"))
+        .statusCode(422)
+        .body("errors[0].code", is("motion-beyond-gas"));
+    assertTrue(System.nanoTime() - began < 5e9, "never a hang");
+  }
+
+  @Test
   void badQuestionsAreNamed() throws Exception {
     ObjectNode asked = about(Jobs.LID);
     asked.put("failedSprings", 7).put("temperatureC", 900).put("handForceN", "a").put("x", 1);
