@@ -156,10 +156,19 @@ final class LockingPlan {
     String description =
         "Locking strut %s/%s, stroke %s mm, %s N, %s"
             .formatted(
-                text(size.rodMm), text(size.tubeMm), text(stroke), text(force), locking.code());
+                text(size.rodMm), text(size.tubeMm), text(stroke), text(force), said(locking));
     double dear = locking == Locking.ELASTIC ? STRUT_DEAR : RIGID_DEAR;
     return Build.gas(
         serial, Family.LOCKING_STRUT, description, size.thread, spring, size.orificeMm, dear);
+  }
+
+  private static String said(Locking locking) {
+    return switch (locking) {
+      case ELASTIC -> "locks on gas";
+      case RIGID_PUSH -> "locks rigid when pushed";
+      case RIGID_PULL -> "locks rigid when pulled";
+      case RIGID_BOTH -> "locks rigid both ways";
+    };
   }
 
   private static LockingSpring spring(
