@@ -42,7 +42,8 @@ function player(figure) {
 
   function step(now) {
     const pace = slowly.checked ? SLOWLY : 1;
-    share = Math.min(1, share + (now - before) / 1000 / pace / seconds);
+    // A frame may have begun before it was asked for.
+    share = Math.min(1, share + Math.max(0, now - before) / 1000 / pace / seconds);
     before = now;
     show();
     frame = share < 1 ? requestAnimationFrame(step) : 0;
