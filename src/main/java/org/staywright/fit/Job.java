@@ -100,6 +100,23 @@ public record Job(
     return with(mechanism, List.of(count), rodEnd, tubeEnd, shelf, most, beside);
   }
 
+  /** The same job for gas springs that are yet to be made: those with the least hand force. */
+  Job forSpringsToMake() {
+    return new Job(
+        name,
+        mechanism,
+        springCounts,
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        new Filters(Set.of(Family.GAS_SPRING), null, false),
+        RankBy.LEAST_EFFORT,
+        limit,
+        weights,
+        beside);
+  }
+
   private Job with(
       Mechanism moving,
       List<Integer> counts,

@@ -14,6 +14,7 @@ import org.staywright.fit.Chance;
 import org.staywright.fit.Clearing;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
+import org.staywright.fit.Ideal;
 import org.staywright.fit.InTime;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
@@ -23,6 +24,7 @@ import org.staywright.form.ChanceRequest;
 import org.staywright.form.CurveJson;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitsJson;
+import org.staywright.form.IdealJson;
 import org.staywright.form.InTimeJson;
 import org.staywright.form.JobForm;
 import org.staywright.form.JobKnobs;
@@ -121,6 +123,20 @@ public class FitResource {
       throw new Refusal(fault(asked, assessment.rejection().code(), "part-rejected"));
     }
     return assessment.fit();
+  }
+
+  /** What would be made for a job, beside the best of the range. */
+  @POST
+  @Path("ideal")
+  public ObjectNode ideal(byte[] body, UriInfo uri) {
+    Query.none(uri);
+    Range range = current.get();
+    Job job = JobForm.read(JobForm.withDefaults(Body.read(body)), range);
+    if (!Ideal.askedOf(job)) {
+      String type = job.mechanism().code();
+      throw new Refusal(new Fault("#/load/type", type, "", "none-to-make"));
+    }
+    return IdealJson.of(job, Ideal.of(job, range), fit -> cautions(job, fit));
   }
 
   /** Why a part is where it is in the ranking, in every number asked for. */

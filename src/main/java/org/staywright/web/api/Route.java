@@ -8,6 +8,7 @@ import org.staywright.form.ChoiceForm;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitAnswer;
 import org.staywright.form.FoundAnswer;
+import org.staywright.form.IdealJson;
 import org.staywright.form.InTimeAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
@@ -67,6 +68,7 @@ record Route(
               AnswerShape.page(RangeAnswer.FITTING)),
           get("/fittings/{partNumber}", "fitting", null, RangeAnswer.FITTING),
           post("/fits", "rank", JobShape.JOB, 200, FitAnswer.FITS),
+          post("/fits/ideal", "fitIdeal", JobShape.JOB, 200, IdealJson.IDEAL),
           post("/fits/why", "fitWhy", WhyJson.REQUEST, 200, WhyJson.ANSWER),
           post("/fits/curve", "fitCurve", CurveRequest.SHAPE, 200, FitAnswer.HAND_CURVE),
           post(
