@@ -25,7 +25,8 @@ public final class Cells {
   private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
   private static final Pattern WITH_UNIT =
-      Pattern.compile("[+-]?\\d+(?:[.,]\\d+)?\\s*[\\p{L}°%\"″'][\\p{L}°%³/·]{0,8}");
+      Pattern.compile(
+          "[+-]?\\d+([.,]\\d+)?\\s*(mm|cm|m|in|inch|ft|\"|″|'|k?N|lbf|kgf|k?g|lb|oz|ml|L|cm³|in³|bar|MPa|psi|°?[CF]|°|%)");
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
   private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
   private static final int LONGEST_TEXT = 200;

@@ -4,6 +4,7 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.RawString;
 import io.quarkus.qute.TemplateInstance;
 import java.util.List;
+import org.staywright.form.StockColumn;
 
 /** The pages, one checked template each. */
 @CheckedTemplate(basePath = "")
@@ -80,6 +81,9 @@ final class Templates {
       ReplaceFields form, LabelView label, SwapView swap, RawString spring, RawString places);
 
   static native TemplateInstance replaceList(ListView list, String pdf, String part);
+
+  static native TemplateInstance stock(
+      StockView view, List<StockView.RevisionRow> revisions, List<StockColumn> columns);
 
   static native TemplateInstance error(int status, String heading, String advice);
 }

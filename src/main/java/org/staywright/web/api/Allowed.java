@@ -21,6 +21,7 @@ final class Allowed {
               MountsResource.class,
               CentreResource.class,
               TaskResource.class,
+              StockResource.class,
               JobResource.class,
               PartsListResource.class,
               CommonListResource.class)

@@ -11,6 +11,7 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.staywright.form.Unreadable;
 import org.staywright.job.Stale;
 import org.staywright.job.Tasks;
+import org.staywright.stock.Overtaken;
 import org.staywright.unit.Refusal;
 import org.staywright.web.Preference;
 import org.staywright.wording.Wording;
@@ -56,6 +57,11 @@ public final class Failures {
   @ServerExceptionMapper
   Response stale(Stale stale) {
     return Problem.of(wording(), 412).response();
+  }
+
+  @ServerExceptionMapper
+  Response overtaken(Overtaken other) {
+    return Problem.of(wording(), 409).response();
   }
 
   @ServerExceptionMapper

@@ -56,6 +56,12 @@ public final class Problem {
     return listing(faults, "parameter");
   }
 
+  /** Adds what else is to be told. */
+  Problem with(ObjectNode more) {
+    body.setAll(more);
+    return this;
+  }
+
   private Problem listing(List<Fault> faults, String place) {
     ArrayNode errors = body.putArray("errors");
     for (Fault fault : faults.subList(0, Math.min(MOST, faults.size()))) {

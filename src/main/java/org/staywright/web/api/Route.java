@@ -20,6 +20,7 @@ import org.staywright.form.RangeAnswer;
 import org.staywright.form.ReplacementShape;
 import org.staywright.form.SearchShape;
 import org.staywright.form.Shape;
+import org.staywright.form.StockShape;
 import org.staywright.form.WhyJson;
 
 /**
@@ -93,6 +94,36 @@ record Route(
               null,
               null,
               List.of(400, 404)),
+          new Route(
+              "POST",
+              "/stock/imports",
+              "importStock",
+              StockShape.IMPORT,
+              null,
+              false,
+              200,
+              StockShape.IMPORTED,
+              JSON,
+              List.of(400, 406, 409, 413, 415, 422, 503)),
+          file("/stock/imports/{id}/faults.csv", "importFaults", "text/csv"),
+          file("/stock/export.csv", "exportStock", "text/csv"),
+          get("/stock/revisions", "revisions", null, StockShape.REVISIONS),
+          get(
+              "/stock/revisions/{n}/changes",
+              "revisionChanges",
+              StockShape.CHANGES,
+              StockShape.DIFFERENCE),
+          new Route(
+              "POST",
+              "/stock/revisions/{n}/restore",
+              "restoreRevision",
+              null,
+              null,
+              false,
+              200,
+              StockShape.RESTORED,
+              JSON,
+              List.of(400, 404, 406, 409)),
           get("/jobs", "listJobs", SearchShape.PAGES, AnswerShape.page(JobAnswer.SAVED_JOB)),
           post("/jobs", "addJob", JobShape.JOB, 201, JobAnswer.SAVED_JOB),
           get("/jobs/{id}", "job", null, JobAnswer.SAVED_JOB),

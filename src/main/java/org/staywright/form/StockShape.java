@@ -1,0 +1,83 @@
+package org.staywright.form;
+
+import static org.staywright.form.AnswerShape.NUMBER;
+import static org.staywright.form.AnswerShape.TEXT;
+import static org.staywright.form.Field.optional;
+import static org.staywright.form.Field.required;
+import static org.staywright.form.Field.withDefault;
+
+import org.staywright.form.Kind.Anything;
+import org.staywright.form.Kind.Choice;
+import org.staywright.form.Kind.Flag;
+import org.staywright.form.Kind.Many;
+import org.staywright.form.Kind.Text;
+import org.staywright.form.Kind.Whole;
+
+/** Imports and revisions of the range: what is asked and what is answered. */
+public final class StockShape {
+
+  public static final Shape IMPORT =
+      Shape.of(
+          "stock-import",
+          withDefault("dryRun", new Flag(), false),
+          withDefault("mode", Choice.of("replace", "update"), "replace"),
+          withDefault("friction", Choice.of("half", "difference"), "half"),
+          optional("columns", Text.upTo(8000)),
+          optional("name", Text.upTo(200)));
+
+  public static final Shape CHANGES =
+      Shape.of("stock-changes-query", required("since", new Whole(1, 1_000_000_000)));
+
+  private static final Shape FAULT =
+      Shape.of(
+          "row-fault",
+          required("row", NUMBER),
+          required("column", TEXT),
+          optional("value", TEXT),
+          required("expected", TEXT),
+          required("code", TEXT),
+          required("detail", TEXT));
+
+  public static final Shape IMPORTED =
+      Shape.of(
+          "imported",
+          optional("revision", NUMBER),
+          required("rows", NUMBER),
+          required("accepted", NUMBER),
+          required("added", NUMBER),
+          required("changed", NUMBER),
+          required("unchanged", NUMBER),
+          required("gone", NUMBER),
+          required("faultCount", NUMBER),
+          required("faults", new Many(FAULT)),
+          optional("faultsFile", TEXT),
+          required("derived", new Anything()));
+
+  public static final Shape REVISIONS =
+      Shape.of(
+          "revisions",
+          required(
+              "items",
+              new Many(
+                  Shape.of(
+                      "revision",
+                      required("revision", NUMBER),
+                      required("created", TEXT),
+                      required("origin", TEXT)))));
+
+  private static final Shape LISTED =
+      Shape.of("listed", required("count", NUMBER), required("first", new Many(new Anything())));
+
+  public static final Shape DIFFERENCE =
+      Shape.of(
+          "stock-changes",
+          required("from", NUMBER),
+          required("to", NUMBER),
+          required("added", LISTED),
+          required("changed", LISTED),
+          required("gone", LISTED));
+
+  public static final Shape RESTORED = Shape.of("restored", required("revision", NUMBER));
+
+  private StockShape() {}
+}

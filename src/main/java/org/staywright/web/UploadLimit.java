@@ -1,0 +1,38 @@
+package org.staywright.web;
+
+import io.quarkus.vertx.http.runtime.VertxHttpRecorder;
+import io.vertx.core.http.HttpHeaders;
+import io.vertx.ext.web.Router;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+
+/** Files of stock may be long; whatever else is sent may not. */
+@ApplicationScoped
+public class UploadLimit {
+
+  private static final long MOST = 10L << 20;
+
+  /** After the limit of the server, which holds for files of stock, and before all that reads. */
+  private static final int ORDER = -1;
+
+  void limit(@Observes Router router) {
+    router.route().order(ORDER).handler(UploadLimit::limit);
+  }
+
+  private static void limit(RoutingContext request) {
+    String path = request.normalizedPath();
+    if (path.startsWith("/stock") || path.startsWith("/api/v1/stock/imports")) {
+      request.next();
+      return;
+    }
+    String length = request.request().getHeader(HttpHeaders.CONTENT_LENGTH);
+    if (length == null) {
+      request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, MOST);
+    } else if (length.length() > 18 || Long.parseLong(length) > MOST) {
+      request.response().putHeader(HttpHeaders.CONNECTION, "close").setStatusCode(413).end();
+      return;
+    }
+    request.next();
+  }
+}

@@ -1,0 +1,46 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Objects;
+import org.staywright.form.RowFault;
+import org.staywright.stock.Checked;
+import org.staywright.stock.Imports;
+import org.staywright.web.Preference;
+import org.staywright.wording.Wording;
+
+/** What came of a file, as it is sent. */
+final class ImportJson {
+
+  private ImportJson() {}
+
+  static ObjectNode of(Imports.Outcome outcome) {
+    Checked checked = outcome.checked();
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("revision", outcome.revision() == 0 ? null : outcome.revision());
+    json.put("rows", checked.rows());
+    json.put("accepted", checked.accepted());
+    json.put("added", checked.change().added());
+    json.put("changed", checked.change().changed());
+    json.put("unchanged", checked.change().same());
+    json.put("gone", checked.change().gone());
+    json.put("faultCount", checked.faultCount());
+    Wording wording = Preference.now().metric();
+    ArrayNode faults = json.putArray("faults");
+    for (RowFault each : checked.faults()) {
+      ObjectNode fault = faults.addObject().put("row", each.row());
+      fault.put("column", each.fault().where());
+      fault.put("value", Objects.toString(each.fault().value(), null));
+      fault.put("expected", each.fault().bound());
+      fault.put("code", each.fault().code());
+      fault.put("detail", wording.fault(each.fault()));
+    }
+    json.put(
+        "faultsFile",
+        checked.clean() ? null : "/api/v1/stock/imports/" + outcome.id() + "/faults.csv");
+    ObjectNode derived = json.putObject("derived");
+    checked.derived().forEach(derived::put);
+    return json;
+  }
+}

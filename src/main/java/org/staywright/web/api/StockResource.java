@@ -1,0 +1,184 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
+import jakarta.ws.rs.core.UriInfo;
+import java.io.InputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.staywright.form.StockShape;
+import org.staywright.job.Tasks;
+import org.staywright.stock.ImportOptions;
+import org.staywright.stock.Imports;
+import org.staywright.stock.Revision;
+import org.staywright.stock.RevisionDifference;
+import org.staywright.stock.Stock;
+import org.staywright.stock.StockCsv;
+import org.staywright.web.Preference;
+
+/** The range itself: taken in, given out, and its revisions. */
+@Path("/api/v1/stock")
+@Produces(MediaType.APPLICATION_JSON)
+public class StockResource {
+
+  static final String CSV = "text/csv";
+
+  private final Imports imports;
+  private final Stock stock;
+  private final Tasks tasks;
+
+  StockResource(Imports imports, Stock stock, Tasks tasks) {
+    this.imports = imports;
+    this.stock = stock;
+    this.tasks = tasks;
+  }
+
+  @POST
+  @Path("imports")
+  @Consumes({CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
+  public Response take(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+    JsonNode query = Query.read(StockShape.IMPORT, uri);
+    boolean dry = query.path("dryRun").booleanValue();
+    ImportOptions options =
+        new ImportOptions(
+            query.path("mode").asText().equals("update"),
+            query.path("friction").asText().equals("difference"),
+            meanings(query.path("columns").asText("")));
+    Imports.Kept file = imports.take(body, query.path("name").asText("import"));
+    if (Prefer.async(prefer)) {
+      return TaskResource.accepted(
+          tasks.start(progress -> ImportJson.of(run(file, dry, options, progress::goOn))), uri);
+    }
+    Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
+    if (outcome.checked().clean()) {
+      return Response.ok(ImportJson.of(outcome)).build();
+    }
+    return Problem.of(
+            Preference.now().metric(), 422, "stock.problem", outcome.checked().faultCount())
+        .with(ImportJson.of(outcome))
+        .response();
+  }
+
+  private Imports.Outcome run(
+      Imports.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
+    return dry ? imports.check(file, options, watch) : imports.write(file, options, watch);
+  }
+
+  /** "Hub=stroke_mm;Note=-". */
+  private static Map<String, String> meanings(String text) {
+    Map<String, String> meanings = new HashMap<>();
+    for (String pair : text.split(";")) {
+      int equals = pair.lastIndexOf('=');
+      if (equals > 0) {
+        meanings.put(pair.substring(0, equals).strip(), pair.substring(equals + 1).strip());
+      }
+    }
+    return meanings;
+  }
+
+  @GET
+  @Path("imports/{id}/faults.csv")
+  @Produces(CSV)
+  public Response faults(@PathParam("id") String id, UriInfo uri) {
+    Query.none(uri);
+    return PartsListResource.attached(
+        imports.faults(id).orElseThrow(() -> new NotThere("stock.no-faults", id)).toFile(),
+        "faults.csv");
+  }
+
+  @GET
+  @Path("export.csv")
+  @Produces(CSV)
+  public Response export(UriInfo uri) {
+    Query.none(uri);
+    int revision = stock.newest();
+    StreamingOutput rows =
+        bytes -> {
+          Writer text = new OutputStreamWriter(bytes, StandardCharsets.UTF_8);
+          StockCsv.write(stock, revision, text);
+        };
+    return PartsListResource.attached(rows, "stock-" + revision + ".csv");
+  }
+
+  @GET
+  @Path("revisions")
+  public ObjectNode revisions(UriInfo uri) {
+    Query.none(uri);
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    ArrayNode items = json.putArray("items");
+    for (Revision revision : stock.revisions()) {
+      items
+          .addObject()
+          .put("revision", revision.number())
+          .put("created", revision.created().toString())
+          .put("origin", revision.origin());
+    }
+    return json;
+  }
+
+  /** What came, changed and went between two revisions. */
+  @GET
+  @Path("revisions/{n}/changes")
+  public ObjectNode changes(@PathParam("n") String n, UriInfo uri) {
+    int since = Query.read(StockShape.CHANGES, uri).path("since").asInt();
+    RevisionDifference found = stock.difference(known(Integer.toString(since)), known(n));
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("from", found.from()).put("to", found.to());
+    listed(json.putObject("added"), found.added());
+    ObjectNode changed = json.putObject("changed").put("count", found.changed().count());
+    ArrayNode parts = changed.putArray("first");
+    for (RevisionDifference.Changed each : found.changed().first()) {
+      ObjectNode part = parts.addObject().put("partNumber", each.partNumber());
+      ArrayNode cells = part.putArray("values");
+      each.cells()
+          .forEach(
+              cell ->
+                  cells
+                      .addObject()
+                      .put("column", cell.column())
+                      .put("before", cell.before())
+                      .put("after", cell.after()));
+    }
+    listed(json.putObject("gone"), found.gone());
+    return json;
+  }
+
+  private static void listed(ObjectNode json, RevisionDifference.Listed<String> listed) {
+    json.put("count", listed.count());
+    ArrayNode first = json.putArray("first");
+    listed.first().forEach(first::add);
+  }
+
+  @POST
+  @Path("revisions/{n}/restore")
+  public ObjectNode restore(@PathParam("n") String n, UriInfo uri) {
+    Query.none(uri);
+    int revision = stock.restore(known(n), "revision " + known(n));
+    return JsonNodeFactory.instance.objectNode().put("revision", revision);
+  }
+
+  private int known(String n) {
+    List<Revision> revisions = stock.revisions();
+    return revisions.stream()
+        .map(Revision::number)
+        .filter(number -> number.toString().equals(n))
+        .findFirst()
+        .orElseThrow(() -> new NotThere("stock.no-revision", n));
+  }
+}

@@ -1,0 +1,121 @@
+package org.staywright.web.api;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class StockResourceTest {
+
+  /** Invented, as a maker's table would give it. */
+  private static final String FILE =
+      "part_number,family,finish,rod_thread,tube_thread,mounting,rod_diameter_mm,tube_diameter_mm,"
+          + "stroke_mm,extended_length_mm,force_class_n,progression,lead_time_days\n"
+          + "TRY-0001,gas-spring,zinc,M8,M8,rod-down,8,18,160,380,400,1.35,5\n";
+
+  @AfterEach
+  void restoreTheSamples() {
+    if (newest() > 1) {
+      given()
+          .contentType("text/csv")
+          .post("/api/v1/stock/revisions/1/restore")
+          .then()
+          .statusCode(200);
+    }
+  }
+
+  @Test
+  void aDryRunChangesNothing() {
+    int before = newest();
+    given()
+        .contentType("text/csv")
+        .body(FILE)
+        .post("/api/v1/stock/imports?dryRun=true&mode=update")
+        .then()
+        .statusCode(200)
+        .body("revision", nullValue(), "rows", equalTo(1), "accepted", equalTo(1))
+        .body("added", equalTo(1), "faultCount", equalTo(0), "derived.gasVolumeMl", equalTo(1));
+    assertEquals(before, newest());
+  }
+
+  @Test
+  void whatIsWrittenIsThereUntilAnEarlierRevisionIsRestored() {
+    given()
+        .contentType("text/csv")
+        .body(FILE)
+        .post("/api/v1/stock/imports?mode=update")
+        .then()
+        .statusCode(200)
+        .body("revision", notNullValue());
+    given().get("/api/v1/parts/TRY-0001").then().statusCode(200).body("derived", notNullValue());
+    given()
+        .get("/api/v1/stock/revisions/" + newest() + "/changes?since=1")
+        .then()
+        .statusCode(200)
+        .body("added.first", equalTo(List.of("TRY-0001")), "gone.count", equalTo(0));
+    restoreTheSamples();
+    given().get("/api/v1/parts/TRY-0001").then().statusCode(404);
+  }
+
+  @Test
+  void faultsAreToldByRowAndKeptInAFile() {
+    int before = newest();
+    String file =
+        given()
+            .contentType("text/csv")
+            .body(FILE.replace(",160,", ",-5,"))
+            .post("/api/v1/stock/imports")
+            .then()
+            .statusCode(422)
+            .contentType("application/problem+json")
+            .body("faultCount", equalTo(1), "revision", nullValue())
+            .body("faults[0].row", equalTo(2), "faults[0].column", equalTo("stroke_mm"))
+            .body("faults[0].value", equalTo("-5"))
+            .extract()
+            .path("faultsFile");
+    given().get(file).then().statusCode(200).body(containsString("stroke_mm,-5"));
+    assertEquals(before, newest());
+  }
+
+  @Test
+  void anImportCanBeATask() throws InterruptedException {
+    String task =
+        given()
+            .contentType("text/csv")
+            .header("Prefer", "respond-async")
+            .body(FILE)
+            .post("/api/v1/stock/imports?dryRun=true")
+            .then()
+            .statusCode(202)
+            .extract()
+            .header("Location");
+    String state = "queued";
+    for (int i = 0; i < 200 && !state.equals("done"); i++) {
+      Thread.sleep(50);
+      state = given().get(task).then().extract().path("state");
+    }
+    given().get(task).then().body("state", equalTo("done"), "result.accepted", equalTo(1));
+  }
+
+  @Test
+  void refusesAnotherType() {
+    given()
+        .contentType("image/png")
+        .body(new byte[] {1})
+        .post("/api/v1/stock/imports")
+        .then()
+        .statusCode(415);
+  }
+
+  private static int newest() {
+    return given().get("/api/v1/stock/revisions").then().extract().path("items[0].revision");
+  }
+}
