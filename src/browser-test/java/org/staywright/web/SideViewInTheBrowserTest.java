@@ -35,7 +35,7 @@ class SideViewInTheBrowserTest extends InTheBrowser {
       Locator mount = grip(page, FLAP_MOUNT);
       Locator x = page.locator("#f-mounts-movingMm-x");
       String before = x.inputValue();
-      String bars = page.locator(".bars").textContent();
+      String bars = page.locator("#held").textContent();
       String rows = page.locator("table.ranking").first().textContent();
       mount.scrollIntoViewIfNeeded();
       BoundingBox box = mount.boundingBox();
@@ -45,7 +45,7 @@ class SideViewInTheBrowserTest extends InTheBrowser {
       page.mouse().move(box.x + 30, box.y + 20);
       page.mouse().move(box.x + 34, box.y + 18);
       assertNotEquals(before, x.inputValue());
-      assertThat(page.locator(".bars")).not().hasText(bars);
+      assertThat(page.locator("#held")).not().hasText(bars);
       assertEquals(rows, page.locator("table.ranking").first().textContent());
       picture(page, "drag-" + width);
       page.mouse().up();
@@ -55,7 +55,7 @@ class SideViewInTheBrowserTest extends InTheBrowser {
 
       page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Undo")).click();
       assertThat(x).hasValue(before);
-      assertThat(page.locator(".bars")).hasText(bars);
+      assertThat(page.locator("#held")).hasText(bars);
     }
   }
 

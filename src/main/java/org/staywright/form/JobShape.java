@@ -144,6 +144,9 @@ public final class JobShape {
         "requirements", withDefaults("requirements", new Shape("requirements", requirements)));
     if (!load.handMoved()) {
       fields.keySet().removeAll(List.of("springCounts", "fittings", "requirements"));
+      Map<String, Field> filters = new LinkedHashMap<>(FILTERS.fields());
+      filters.remove("families");
+      fields.put("filters", withDefaults("filters", new Shape("filters", filters)));
     }
     return new Shape(JOB.name(), fields);
   }

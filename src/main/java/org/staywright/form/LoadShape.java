@@ -41,5 +41,9 @@ final class LoadShape {
           "maxLatchPushN",
           "overCentreByDeg");
 
+  /** Requirements on a motion, which needs a mass to move. */
+  static final List<String> IN_TIME =
+      List.of("maxStopSpeedMmPerS", "maxStopEnergyJ", "maxOpeningTimeS");
+
   private LoadShape() {}
 }

@@ -7,6 +7,7 @@ import static org.staywright.unit.Unit.NEWTON;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.staywright.fit.Job.OpenStop;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
@@ -40,7 +41,7 @@ final class ProfileForm implements LoadForm {
 
   @Override
   public List<String> senseless() {
-    return LoadShape.ON_THE_WAY;
+    return Stream.concat(LoadShape.ON_THE_WAY.stream(), LoadShape.IN_TIME.stream()).toList();
   }
 
   @Override

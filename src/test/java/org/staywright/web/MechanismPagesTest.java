@@ -12,6 +12,8 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -210,5 +212,23 @@ class MechanismPagesTest {
         .multiPart("load.points", "1,1\n2,2")
         .multiPart("table", "forces.csv", file.getBytes(StandardCharsets.UTF_8), "text/csv")
         .post("/profile/points");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/flap", "/lift", "/profile", "/seat"})
+  void bringsUpToDateOnlyWhatStandsOnThePage(String path) {
+    Set<String> there = ids(given().get(path).asString(), "");
+    Set<String> renewed = ids(given().get(path + "/live").asString(), "[^>]* hx-swap-oob");
+    assertTrue(renewed.contains("view"), renewed.toString());
+    renewed.removeAll(there);
+    assertEquals(Set.of(), renewed);
+  }
+
+  private static Set<String> ids(String page, String then) {
+    return Pattern.compile("\\sid=\"([^\"]+)\"" + then)
+        .matcher(page)
+        .results()
+        .map(match -> match.group(1))
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 }
