@@ -4,11 +4,13 @@ import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.util.Arrays;
 import java.util.List;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Motion;
 import org.staywright.wording.Wording;
 
 /**
@@ -63,12 +65,40 @@ final class SeatView {
     return new SeatView(seat, fit, wording).draw();
   }
 
+  /** The seat as it moves: at its lowest in full lines that carry their tracks. */
+  static Drawing of(SeatColumn seat, Fit fit, Motion motion, Wording wording) {
+    return new SeatView(seat, fit, wording).draw(motion);
+  }
+
+  private Drawing draw(Motion motion) {
+    double start = height(motion.q()[0]);
+    List<Point> shifts =
+        Arrays.stream(motion.q()).mapToObj(q -> new Point(0, height(q) - start)).toList();
+    foot();
+    for (int i : Stills.of(motion)) {
+      pan(Role.GHOST, start + shifts.get(i).y());
+    }
+    sketch.rectangle(Role.ROD, -halfRod, 0, halfRod, stroke + ROD_LEFT);
+    Track track = new Track(new Point(0, start), new double[shifts.size()], shifts);
+    sketch.moving(
+        track,
+        () -> {
+          tube(start);
+          pan(Role.FLAP, start);
+        });
+    Labels labels = new Labels(sketch);
+    for (int i : Stills.of(motion)) {
+      Point beside = new Point(HALF_SEAT, start + shifts.get(i).y() + 0.8 * SEAT);
+      labels.place(Role.LABEL, beside, 0.6 * em, Size.SMALL, Stills.time(motion, i, wording));
+    }
+    return Stills.drawing(sketch, motion, wording);
+  }
+
   private Drawing draw() {
     foot();
     pan(Role.GHOST, lowest());
-    double tube = extended - (extended - stroke - ROD_LEFT);
-    sketch.rectangle(Role.ROD, -halfRod, 0, halfRod, tube);
-    sketch.rectangle(Role.TUBE, -halfTube, tube, halfTube, extended);
+    sketch.rectangle(Role.ROD, -halfRod, 0, halfRod, stroke + ROD_LEFT);
+    tube(extended);
     pan(Role.FLAP, extended);
     height();
     ends();
@@ -100,6 +130,11 @@ final class SeatView {
       sketch.circle(Role.OUTLINE, new Point(side * 1.05 * HALF_SEAT, -0.8 * FOOT), 0.2 * FOOT);
     }
     sketch.line(Role.AXIS, -1.3 * HALF_SEAT, -FOOT, 1.3 * HALF_SEAT, -FOOT);
+  }
+
+  private void tube(double top) {
+    double length = extended - stroke - ROD_LEFT;
+    sketch.rectangle(Role.TUBE, -halfTube, top - length, halfTube, top);
   }
 
   private void pan(Role role, double bottom) {
@@ -171,7 +206,12 @@ final class SeatView {
   }
 
   private double lowest() {
-    return extended - travel;
+    return height(0);
+  }
+
+  /** Of the top of the column where the seat is raised by q, m. */
+  private double height(double q) {
+    return extended - travel + MILLIMETRE.of(q);
   }
 
   /** Where the top of the column is when nothing is left of its stroke. */

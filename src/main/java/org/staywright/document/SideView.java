@@ -44,6 +44,9 @@ public final class SideView {
     if (mechanism instanceof ForceProfile profile) {
       return ProfileView.of(profile, motion, wording);
     }
+    if (mechanism instanceof SeatColumn seat) {
+      return SeatView.of(seat, fit, motion, wording);
+    }
     throw new IllegalArgumentException("no moving drawing of " + mechanism.code());
   }
 

@@ -29,13 +29,14 @@ public record MotionRequest(
     CurveRequest of, boolean open, double kelvin, int failed, double hand, double movingMass) {
 
   private static final String FROM_OPEN = "from-open";
+  public static final String FROM_CLOSED = "from-closed";
   public static final String MOVING_MASS = "movingMassKg";
   private static final Amount MASS = Amount.positive(100_000, KILOGRAM);
 
   public static final Shape SHAPE =
       FitRequest.shape(
           "fit-motion",
-          withDefault("release", Choice.of(FROM_OPEN, "from-closed"), FROM_OPEN),
+          withDefault("release", Choice.of(FROM_OPEN, FROM_CLOSED), FROM_OPEN),
           withDefault("temperatureC", Amount.between(-60, 150, CELSIUS), 20),
           withDefault("failedSprings", new Whole(0, 8), 0),
           withDefault("handForceN", Amount.between(-5000, 5000, NEWTON), 0),

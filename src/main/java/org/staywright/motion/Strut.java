@@ -20,6 +20,9 @@ import org.staywright.spring.SpeedLaw;
  */
 public final class Strut {
 
+  /** No mount of a mechanism comes near this, m/s. */
+  private static final double FASTEST = 1000;
+
   private final ForceLaw law;
   private final double kelvin;
   private final double friction;
@@ -109,13 +112,15 @@ public final class Strut {
    * @param oiled whether oil passes the orifice
    */
   Instant at(double compression, double speed, double gasKelvin, boolean oiled) {
+    // A step that is only tried may go beyond the stroke, where no law holds, or faster than
+    // anything goes; the integrator rejects it by its error, which must stay a number.
+    double within = Math.max(0, Math.min(law.spring().stroke(), compression));
+    double pace = Math.max(-FASTEST, Math.min(FASTEST, speed));
     if (gas == null) {
-      double damping = Math.abs(resistance.force(speed));
-      // A step that is only tried may go beyond the stroke, where no law holds.
-      double within = Math.max(0, Math.min(law.spring().stroke(), compression));
+      double damping = Math.abs(resistance.force(pace));
       return new Instant(plain.applyAsDouble(within), damping, 0, 0, 0, 0);
     }
-    double density = gas.density(compression, kelvin);
+    double density = gas.density(within, kelvin);
     // A step that is only tried may go too far; one that is kept is looked at by Watch.
     double known =
         Math.max(Isotherm.TEMPERATURE.low(), Math.min(gasKelvin, Isotherm.TEMPERATURE.high()));
@@ -123,15 +128,15 @@ public final class Strut {
     double push = push(state);
     double damping = 0;
     double mach = 0;
-    if (orifice != null && speed != 0) {
-      double through = orifice.speed(speed);
+    if (orifice != null && pace != 0) {
+      double through = orifice.speed(pace);
       Orifice.Fluid fluid = oiled ? oil : new Gas(state, known, density);
       damping = orifice.pressureDrop(through, fluid) * orifice.ring();
       mach = through / fluid.speedOfSound();
     }
     double capacity = gas.gasMass() * state.cv();
-    double squeezing = known * state.pressurePerKelvin() * area * speed / capacity;
-    double warming = oiled ? 0 : damping * Math.abs(speed);
+    double squeezing = known * state.pressurePerKelvin() * area * pace / capacity;
+    double warming = oiled ? 0 : damping * Math.abs(pace);
     double exchange = (kelvin - gasKelvin) / wallTime;
     return new Instant(
         push,

@@ -75,7 +75,7 @@ public final class InTimePage {
       Job job = judged.job();
       TimeFigures figures = TimeFigures.of(job, judged.fit()).orElse(null);
       PlayedView played = played();
-      ChanceView chance = chance();
+      ChanceView chance = asked.chances() ? chance() : null;
       JobQuery query = asked.job();
       return Templates.motion(
           query.bench(),

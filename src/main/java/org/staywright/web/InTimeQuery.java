@@ -15,6 +15,7 @@ import org.staywright.form.JsonText;
 import org.staywright.form.MotionRequest;
 import org.staywright.form.Shape;
 import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Range;
 import org.staywright.unit.Unit;
 
@@ -33,14 +34,21 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
   private static final Set<String> GIVEN = Set.of("job", "partNumber", "count", "draws", "seed");
   private static final MathContext FIGURES = new MathContext(3);
 
-  /** What was not asked is as usual: one spring fails, everything strays as it mostly does. */
+  /**
+   * What was not asked is as usual: one spring fails, or a seat's valve is opened while it is low,
+   * and everything strays as it mostly does.
+   */
   static InTimeQuery of(
       JobQuery job, Pick pick, Map<String, List<String>> parameters, Spreads usual) {
     Shape shape = shape(job.bench().type());
     Typed typed = Typed.of(shape, parameters, job.bench().wording());
     Map<String, List<String>> values = new LinkedHashMap<>(typed.values());
-    values.putIfAbsent("failedSprings", List.of("1"));
-    usual(usual).forEach((name, text) -> fill(values, SPREADS + "." + name, text));
+    if (job.bench().type().equals(SeatColumn.CODE)) {
+      values.putIfAbsent("release", List.of(MotionRequest.FROM_CLOSED));
+    } else {
+      values.putIfAbsent("failedSprings", List.of("1"));
+      usual(usual).forEach((name, text) -> fill(values, SPREADS + "." + name, text));
+    }
     return new InTimeQuery(job, pick, shape, new Typed(values, typed.texts()));
   }
 
@@ -58,6 +66,9 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
     fields.keySet().removeAll(GIVEN);
     if (!type.equals(ForceProfile.CODE)) {
       fields.remove(MotionRequest.MOVING_MASS);
+    }
+    if (type.equals(SeatColumn.CODE)) {
+      fields.keySet().removeAll(List.of("handForceN", "failedSprings", SPREADS));
     }
     return new Shape("in-time", fields);
   }
@@ -83,6 +94,11 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
     ObjectNode body = body();
     body.remove(SPREADS);
     return MotionRequest.read(new JsonText(body, List.of()), range);
+  }
+
+  /** Whether there is a hand whose chances can be told. */
+  boolean chances() {
+    return shape.field(SPREADS).isPresent();
   }
 
   /** A refusal names every fault of it. */

@@ -11,7 +11,6 @@ import org.staywright.document.SideView;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
@@ -19,7 +18,6 @@ import org.staywright.wording.Wording;
 /**
  * One motion to be played: a side view that carries its tracks, and the same as a table.
  *
- * @param drawing null where there is no side view
  * @param seconds it takes, as {@code js/play.js} reads it
  * @param moves whether there is anything to play
  * @param end what becomes of it, in words
@@ -37,10 +35,7 @@ public record PlayedView(
    * @param working springs that have not failed
    */
   static PlayedView of(Job job, Fit fit, Motion motion, int working, Wording wording) {
-    RawString drawing =
-        job.mechanism() instanceof SeatColumn
-            ? null
-            : Pictures.of(SideView.of(job, fit, motion, wording));
+    RawString drawing = Pictures.of(SideView.of(job, fit, motion, wording));
     InTimeText text = new InTimeText(wording);
     String code = motion.end().name().toLowerCase(Locale.ROOT);
     String end =

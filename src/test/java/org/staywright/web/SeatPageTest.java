@@ -157,4 +157,16 @@ class SeatPageTest {
         .body(containsString("Lightest sitter over what sinking takes"));
     given().get("/jobs/" + seat).then().statusCode(200).body(containsString("/seat?"));
   }
+
+  @Test
+  void isSeenToRiseWhenItsValveIsOpened() {
+    stool()
+        .queryParam("pick", pick(stool().get("/seat")))
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("data-track=\"0 0 0;0 0 -"))
+        .body(containsString("class=\"player\""))
+        .body(containsString("The motion in figures"));
+  }
 }
