@@ -57,7 +57,7 @@ public class RankingBench {
     double[] fit = IsothermFit.of(Isotherm.at(293.15), 10, 270).coefficients();
     fits = new double[][] {fit, fit, fit};
     for (int lane = 0; lane < Lanes.WIDTH; lane++) {
-      GasSpring spring = range.part(lane * 7).spring();
+      GasSpring spring = range.part(lane * 7).spring().asGasSpring().orElseThrow();
       lanes.area[lane] = spring.rodArea();
       for (Lanes.Gas gas : new Lanes.Gas[] {lanes.nominal, lanes.weak, lanes.strong}) {
         gas.mass[lane] = range.column(Column.GAS_MASS)[lane * 7];
