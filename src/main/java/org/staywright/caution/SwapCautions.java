@@ -79,6 +79,12 @@ public final class SwapCautions {
     if (printed != null && force > 1.02 * printed) {
       add("swap-more-force", Severity.WARNING, newtons(force - printed), newtons(printed));
     }
+    Reading flap = old.size(Gauge.FLAP_FORCE);
+    if (flap != null && force < flap.value() - flap.plusMinus()) {
+      add("swap-too-weak", Severity.DANGER, newtons(force), newtons(flap.value()));
+    } else if (flap != null && force > flap.value() + flap.plusMinus()) {
+      add("swap-too-strong", Severity.WARNING, newtons(force), newtons(flap.value()));
+    }
     add("swap-class-changed", Severity.NOTE);
   }
 

@@ -114,10 +114,8 @@ public record SwapView(
         : wording.text("replace.alike", shown);
   }
 
-  /** Nothing is ordered while parts of other forces are alike in all that was measured. */
   private static String order(Swap swap, Replacement one) {
-    boolean forceOpen = swap.old().printedForce() == null && !one.alike().isEmpty();
-    if (one.rodFitting() == null || forceOpen) {
+    if (!one.orderable(swap.old())) {
       return "";
     }
     return new Address(

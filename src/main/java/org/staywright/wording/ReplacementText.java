@@ -84,7 +84,8 @@ public final class ReplacementText {
     List<Double> figures = advice.figures();
     return switch (advice.code()) {
       case MEASURE_AGAIN -> wording.text(key, gauge(advice.gauge()));
-      case NOT_ON_A_SCALE -> wording.text(key, quantity(figures.get(0), Unit.NEWTON));
+      case NOT_ON_A_SCALE, FORCE_FROM_FLAP, PRINTED_DISAGREES ->
+          wording.text(key, figures.stream().map(f -> quantity(f, Unit.NEWTON)).toArray());
       case GAS_LOST_YEARLY ->
           wording.text(
               key,

@@ -22,6 +22,10 @@ public record Advice(Code code, Gauge gauge, List<Double> figures) {
     MEASURE_AGAIN,
     /** So many parts are alike in all that was measured, their forces from one to the other. */
     FORCE_UNKNOWN,
+    /** It was found at the flap, so far off as that tells. */
+    FORCE_FROM_FLAP,
+    /** What is printed and what the flap asks do not go together. */
+    PRINTED_DISAGREES,
     ENDS_ASSUMED,
     /** More force than a scale should be used for by hand. */
     NOT_ON_A_SCALE,
@@ -54,9 +58,7 @@ public record Advice(Code code, Gauge gauge, List<Double> figures) {
       all.add(of(Code.NOTHING_MATCHES));
       answer.suspects().forEach(gauge -> all.add(new Advice(Code.MEASURE_AGAIN, gauge, List.of())));
     }
-    if (old.printedForce() == null) {
-      all.add(of(Code.FORCE_UNKNOWN));
-    }
+    force(old, all);
     if (old.rodEnd() == null || old.tubeEnd() == null) {
       all.add(of(Code.ENDS_ASSUMED));
     }
@@ -64,6 +66,18 @@ public record Advice(Code code, Gauge gauge, List<Double> figures) {
       scale(old, answer, gas, years, all);
     }
     return all;
+  }
+
+  private static void force(Measurements old, List<Advice> all) {
+    Reading flap = old.size(Gauge.FLAP_FORCE);
+    Reading printed = old.size(Gauge.PRINTED_FORCE);
+    if (!old.forceKnown()) {
+      all.add(of(Code.FORCE_UNKNOWN));
+    } else if (flap != null && printed == null) {
+      all.add(of(Code.FORCE_FROM_FLAP, flap.value(), flap.plusMinus()));
+    } else if (flap != null && flap.disagrees(printed)) {
+      all.add(of(Code.PRINTED_DISAGREES, printed.value(), flap.value(), flap.plusMinus()));
+    }
   }
 
   private static void scale(

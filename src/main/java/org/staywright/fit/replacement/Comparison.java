@@ -152,21 +152,31 @@ final class Comparison {
 
   /** At the hand by the work of the whole travel: n·ΔF over the spring's way, by the handle's. */
   private void force() {
-    Double printed = old.printedForce();
+    Double before = forceBefore();
     double now = part.spring().force();
-    if (printed == null || Math.abs(now - printed) < 0.5) {
+    if (before == null || Math.abs(now - before) < 0.5) {
       return;
     }
-    boolean more = now > printed;
+    boolean more = now > before;
     Double way = old.travel();
     if (old.handleTravel() == null || way == null) {
-      double together = old.springCount() * Math.abs(now - printed);
-      add(What.FORCE, printed, now, more ? Effect.FORCE_MORE : Effect.FORCE_LESS, together);
+      double together = old.springCount() * Math.abs(now - before);
+      add(What.FORCE, before, now, more ? Effect.FORCE_MORE : Effect.FORCE_LESS, together);
       return;
     }
-    double hand = old.springCount() * Math.abs(now - printed) * way / old.handleTravel();
+    double hand = old.springCount() * Math.abs(now - before) * way / old.handleTravel();
     Effect effect = more ? Effect.FORCE_MORE_AT_HAND : Effect.FORCE_LESS_AT_HAND;
-    add(What.FORCE, printed, now, effect, hand);
+    add(What.FORCE, before, now, effect, hand);
+  }
+
+  /** As printed; else what the flap asks, where the part lies beyond what that leaves open. */
+  private Double forceBefore() {
+    Reading flap = old.size(Gauge.FLAP_FORCE);
+    if (old.printedForce() != null || flap == null) {
+      return old.printedForce();
+    }
+    double off = Math.abs(part.spring().force() - flap.value());
+    return off > flap.plusMinus() ? Double.valueOf(flap.value()) : null;
   }
 
   private void ends() {

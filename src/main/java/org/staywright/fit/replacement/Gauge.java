@@ -25,7 +25,9 @@ public enum Gauge implements Coded {
   CENTRES_CLOSED(Column.COMPRESSED_LENGTH, Basis.IN_PLACE),
   /** The mounts with the flap open, likewise. */
   CENTRES_OPEN(Column.EXTENDED_LENGTH, Basis.IN_PLACE),
-  PRINTED_FORCE(Column.FORCE, Basis.BARE);
+  PRINTED_FORCE(Column.FORCE, Basis.BARE),
+  /** What the flap asks of each spring, found at its handle. */
+  FLAP_FORCE(Column.FORCE, Basis.BARE);
 
   /** What a reading includes. */
   enum Basis {

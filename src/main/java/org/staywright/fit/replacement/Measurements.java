@@ -64,6 +64,11 @@ public record Measurements(
     return printed == null ? null : printed.value();
   }
 
+  /** Whether anything tells the force class. */
+  boolean forceKnown() {
+    return printedForce() != null || size(Gauge.FLAP_FORCE) != null;
+  }
+
   /** Whether something was measured that the end fittings are part of. */
   boolean throughFittings() {
     return ball != null

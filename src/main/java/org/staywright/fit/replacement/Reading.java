@@ -1,5 +1,7 @@
 package org.staywright.fit.replacement;
 
+import java.util.random.RandomGenerator;
+
 /**
  * Something measured, with how far off it may be. SI.
  *
@@ -16,9 +18,19 @@ public record Reading(double value, double plusMinus) {
     return plusMinus / 2;
   }
 
+  /** The same, off by chance as its half-width has it. */
+  Reading drawn(RandomGenerator random) {
+    return new Reading(value + sigma() * random.nextGaussian(), plusMinus);
+  }
+
   /** How many standard deviations the reading lies above what it is of. */
   double off(double actual) {
     return (value - actual) / sigma();
+  }
+
+  /** Whether another reading of the same lies farther off than both leave open. */
+  boolean disagrees(Reading other) {
+    return Math.abs(value - other.value) > Math.hypot(plusMinus, other.plusMinus);
   }
 
   /** Logarithm of the normal density of this reading, were the true value so. */

@@ -34,6 +34,14 @@ public record Replacement(
     return rodFitting == null ? 0 : rodFitting.lengthToCentre() + tubeFitting.lengthToCentre();
   }
 
+  /**
+   * Whether it may be ordered as it stands: not while parts of other forces are alike in all that
+   * was measured, nor without end fittings.
+   */
+  public boolean orderable(Measurements old) {
+    return rodFitting != null && (old.forceKnown() || alike.isEmpty());
+  }
+
   /** Between the centres, m. */
   public double extended() {
     return part.spring().extendedLength() + reach();

@@ -7,7 +7,7 @@ import org.staywright.part.Range;
 final class Through {
 
   /** Stroke that a flap leaves to spare at either end, on average: our assumption, m. */
-  private static final double SPARE = 0.015;
+  static final double SPARE = 0.015;
 
   private final Gauge[] gauges;
   private final Reading[] readings;
