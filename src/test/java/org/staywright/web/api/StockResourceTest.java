@@ -106,6 +106,27 @@ class StockResourceTest {
   }
 
   @Test
+  void theExportIsWhatAnImportTakes() {
+    byte[] all = given().get("/api/v1/stock/export.csv").then().statusCode(200).extract().asByteArray();
+    given()
+        .contentType("text/csv")
+        .body(all)
+        .post("/api/v1/stock/imports?dryRun=true")
+        .then()
+        .statusCode(200)
+        .body("added", equalTo(0), "changed", equalTo(0), "gone", equalTo(0));
+  }
+
+  @Test
+  void thePageShowsFormRevisionsAndColumns() {
+    given()
+        .get("/stock")
+        .then()
+        .statusCode(200)
+        .body(containsString("enctype=\"multipart/form-data\""), containsString("stroke_mm"));
+  }
+
+  @Test
   void refusesAnotherType() {
     given()
         .contentType("image/png")
