@@ -54,8 +54,7 @@ record FlapStatics(
 
   /** Between the mounts, m. */
   double length(double slope) {
-    return Math.sqrt(
-        frame * frame + moving * moving - 2 * frame * moving * Math.cos(angle(slope)));
+    return Math.sqrt(frame * frame + moving * moving - 2 * frame * moving * Math.cos(angle(slope)));
   }
 
   /** dL/dφ: lever of the spring about the hinge, m; below zero where it pulls the flap shut. */

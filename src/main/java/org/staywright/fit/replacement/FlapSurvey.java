@@ -63,11 +63,13 @@ public record FlapSurvey(
         rises == null ? null : rises.drawn(random));
   }
 
-  /** What contradicts what, each at the field that is to be looked at first; none where all may be. */
+  /**
+   * What contradicts what, each at the field that is to be looked at first; none where all may be.
+   */
   public List<Fault> faults() {
     List<Fault> faults = new ArrayList<>();
     if (open.value() - closed.value() < LEAST_OPENING) {
-      faults.add(new Fault("openSlopeDeg", null, "≥ closedSlopeDeg + 10", "out-of-order"));
+      faults.add(new Fault("openSlopeDeg", degrees(open), "≥ closedSlopeDeg + 10", "out-of-order"));
     } else {
       within("first/slopeDeg", first.slope()).ifPresent(faults::add);
       within("second/slopeDeg", second.slope()).ifPresent(faults::add);
@@ -87,11 +89,11 @@ public record FlapSurvey(
   }
 
   private Optional<Fault> within(String field, Reading slope) {
-    boolean in =
-        slope.value() >= closed.value() - BEYOND && slope.value() <= open.value() + BEYOND;
+    boolean in = slope.value() >= closed.value() - BEYOND && slope.value() <= open.value() + BEYOND;
     return in
         ? Optional.empty()
-        : Optional.of(new Fault(field, null, "closedSlopeDeg … openSlopeDeg", "out-of-order"));
+        : Optional.of(
+            new Fault(field, degrees(slope), "closedSlopeDeg … openSlopeDeg", "out-of-order"));
   }
 
   /** Hinge and both mounts: no side is longer than the others together. */
@@ -101,10 +103,12 @@ public record FlapSurvey(
     double most = frameMount.value() + movingMount.value();
     double least = Math.abs(frameMount.value() - movingMount.value());
     if (centresOpen.value() > most + doubt) {
-      return Optional.of(contradiction("centresOpenMm", "≤ frameMountMm + movingMountMm"));
+      return Optional.of(
+          contradiction("centresOpenMm", centresOpen, "≤ frameMountMm + movingMountMm"));
     }
     return centresOpen.value() < least - doubt
-        ? Optional.of(contradiction("centresOpenMm", "≥ |frameMountMm − movingMountMm|"))
+        ? Optional.of(
+            contradiction("centresOpenMm", centresOpen, "≥ |frameMountMm − movingMountMm|"))
         : Optional.empty();
   }
 
@@ -126,11 +130,17 @@ public record FlapSurvey(
     double expected = flap.length(closed.value());
     boolean agrees = Math.abs(centresClosed.value() - expected) <= doubt;
     String bound = "≈ " + Math.round(1e3 * expected) + " ± " + Math.round(1e3 * doubt) + " mm";
-    return agrees ? Optional.empty() : Optional.of(contradiction("centresClosedMm", bound));
+    return agrees
+        ? Optional.empty()
+        : Optional.of(contradiction("centresClosedMm", centresClosed, bound));
   }
 
-  private static Fault contradiction(String field, String bound) {
-    return new Fault(field, null, bound, "contradicts");
+  private static Fault contradiction(String field, Reading length, String bound) {
+    return new Fault(field, Math.round(1e4 * length.value()) / 10.0, bound, "contradicts");
+  }
+
+  private static double degrees(Reading slope) {
+    return Math.round(10 * Math.toDegrees(slope.value())) / 10.0;
   }
 
   /** Somewhere the springs must have something to carry. */
@@ -141,8 +151,7 @@ public record FlapSurvey(
       return carries
           ? Optional.empty()
           : Optional.of(
-              new Fault(
-                  "risesFromDeg", null, "closedSlopeDeg … openSlopeDeg", "nothing-to-carry"));
+              new Fault("risesFromDeg", null, "closedSlopeDeg … openSlopeDeg", "nothing-to-carry"));
     }
     return flap.weight(open.value()) > 0
         ? Optional.empty()

@@ -7,7 +7,6 @@ import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Part;
-import org.staywright.part.Range;
 import org.staywright.spring.ForceLaw;
 import org.staywright.unit.Unit;
 
@@ -44,7 +43,8 @@ record Flap(HingedFlap flap, Part part, int springs, double spare, double slope)
     double arm = 0.5 + 0.6 * random.nextDouble();
     Point moving = new Point(far, 0);
     Point frame = new Point(near, 0).turned(-start);
-    Point centre = new Point(arm * (0.4 + 0.2 * random.nextDouble()), -0.05 + 0.1 * random.nextDouble());
+    Point centre =
+        new Point(arm * (0.4 + 0.2 * random.nextDouble()), -0.05 + 0.1 * random.nextDouble());
     double spare = 2e-3 + 23e-3 * random.nextDouble();
     double margin = 1.1 + 0.5 * random.nextDouble();
     int springs = 1 + random.nextInt(2);
@@ -67,7 +67,13 @@ record Flap(HingedFlap flap, Part part, int springs, double spare, double slope)
   }
 
   static HingedFlap flap(
-      double mass, Point centre, double arm, double opening, double tilt, Point frame, Point moving) {
+      double mass,
+      Point centre,
+      double arm,
+      double opening,
+      double tilt,
+      Point frame,
+      Point moving) {
     Mounts mounts = new Mounts(frame, moving, 0, Mounts.RodEnd.EITHER);
     return new HingedFlap(
         new Masses(mass, mass, mass), centre, new Point(arm, 0), 1, opening, tilt, 0, mounts);
@@ -128,6 +134,7 @@ record Flap(HingedFlap flap, Part part, int springs, double spare, double slope)
   private FlapReading scale(double q, double share, double level) {
     double force = weight(q) / flap.handle().distance();
     return new FlapReading(
-        new Reading(force, Math.hypot(share * Math.abs(force), 1e-6)), new Reading(slope + q, level));
+        new Reading(force, Math.hypot(share * Math.abs(force), 1e-6)),
+        new Reading(slope + q, level));
   }
 }

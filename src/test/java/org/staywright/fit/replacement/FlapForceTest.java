@@ -13,7 +13,6 @@ import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.SampleRange;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Point;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.unit.Refusal;
@@ -79,7 +78,11 @@ class FlapForceTest {
       for (double q = 0; q <= flap.end(); q += flap.end() / 7) {
         double slope = one.slope() + q;
         double weight = one.weight(q);
-        assertEquals(weight, found.weight(slope), 1e-4 + 1e-5 * Math.abs(weight), "seed " + SEED + ", flap " + i);
+        assertEquals(
+            weight,
+            found.weight(slope),
+            1e-4 + 1e-5 * Math.abs(weight),
+            "seed " + SEED + ", flap " + i);
         assertEquals(flap.length(q), found.length(slope), 1e-6);
         assertEquals(flap.lever(q), found.lever(slope), 1e-5);
       }
@@ -126,7 +129,12 @@ class FlapForceTest {
               return found.force().holds(one.part().spring().force());
             });
     System.out.println(
-        "FlapForceTest seed " + SEED + ": true class within " + rate + ", half-width " + median(widths));
+        "FlapForceTest seed "
+            + SEED
+            + ": true class within "
+            + rate
+            + ", half-width "
+            + median(widths));
     assertTrue(median(widths) < 0.4, "an interval too wide to be of use: " + median(widths));
     return rate;
   }

@@ -107,7 +107,8 @@ class StockResourceTest {
 
   @Test
   void theExportIsWhatAnImportTakes() {
-    byte[] all = given().get("/api/v1/stock/export.csv").then().statusCode(200).extract().asByteArray();
+    byte[] all =
+        given().get("/api/v1/stock/export.csv").then().statusCode(200).extract().asByteArray();
     given()
         .contentType("text/csv")
         .body(all)
