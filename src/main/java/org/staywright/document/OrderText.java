@@ -134,7 +134,7 @@ public final class OrderText {
 
   private String signed(double newtons) {
     String shown = wording.quantity(newtons, NEWTON, 1);
-    return newtons < 0 || shown.startsWith("0.0") ? shown : "+" + shown;
+    return newtons < 0 || shown.startsWith(wording.number(0, 1)) ? shown : "+" + shown;
   }
 
   private String transport(LineFigures figures) {
