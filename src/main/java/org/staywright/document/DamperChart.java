@@ -21,6 +21,9 @@ public final class DamperChart {
   /** Drawn up to so many times the speed at which it is told. */
   private static final double FAR = 2.5;
 
+  /** Least distance of the names of both curves, in type sizes. */
+  private static final double APART = 1.3;
+
   private DamperChart() {}
 
   public static Drawing of(Part part, Wording wording) {
@@ -45,9 +48,17 @@ public final class DamperChart {
         wording.text("document.force"),
         NEWTON);
     plot.curve(Role.CURVE_1, speed, out);
-    plot.curve(Role.CURVE_2, speed, in);
-    label(plot, Role.CURVE_1, out[SAMPLES - 1], wording.text("document.damper.out"));
-    label(plot, Role.CURVE_2, in[SAMPLES - 1], wording.text("document.damper.in"));
+    double outAt = plot.place(0, out[SAMPLES - 1]).y();
+    double inAt = plot.place(0, in[SAMPLES - 1]).y();
+    if (damper.extending().equals(damper.compressing())) {
+      label(plot, Role.CURVE_1, outAt, wording.text("document.damper.both"));
+    } else {
+      plot.curve(Role.CURVE_2, speed, in);
+      double apart = Math.max(0, APART - Math.abs(inAt - outAt)) / 2;
+      double away = inAt < outAt ? -apart : apart;
+      label(plot, Role.CURVE_1, outAt - away, wording.text("document.damper.out"));
+      label(plot, Role.CURVE_2, inAt + away, wording.text("document.damper.in"));
+    }
     return plot.sketch()
         .drawing(
             wording.text("document.damper-chart", part.number()),
@@ -59,8 +70,7 @@ public final class DamperChart {
             0.6);
   }
 
-  private static void label(Plot plot, Role role, double force, String text) {
-    Point at = new Point(WIDTH + 0.6, plot.place(0, force).y());
-    plot.sketch().text(role, at, Anchor.START, Size.NORMAL, text);
+  private static void label(Plot plot, Role role, double y, String text) {
+    plot.sketch().text(role, new Point(WIDTH + 0.6, y), Anchor.START, Size.NORMAL, text);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.staywright.document.Shape.Size;
+import org.staywright.fit.Beside;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Point;
@@ -31,9 +32,10 @@ final class FlapView {
   private final Point centre;
   private final Sketch sketch;
   private final SpringSketch spring;
+  private final DamperSketch damper;
   private final double em;
 
-  private FlapView(HingedFlap flap, Fit fit, Stand stand, Wording wording) {
+  private FlapView(HingedFlap flap, Fit fit, Beside beside, Stand stand, Wording wording) {
     this.flap = flap;
     this.wording = wording;
     this.end = fit == null ? flap.end() : fit.figures().openingAngle();
@@ -45,23 +47,27 @@ final class FlapView {
     Box box =
         Box.around(List.of(new Point(0, 0), handle, frame, moving, open(moving), centre))
             .with(travel().bounds());
+    for (Point mount : DamperSketch.mounts(beside, this::at, end)) {
+      box = box.with(Box.around(List.of(mount)));
+    }
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, flap, fit, end);
+    this.damper = beside == null ? null : new DamperSketch(sketch, beside, this::at);
     this.reach = new Reach(sketch, flap, fit, stand, q);
   }
 
   /** The flap with an assessed spring; without one where it is null. */
-  static Drawing of(HingedFlap flap, Fit fit, Stand stand, Wording wording) {
-    return new FlapView(flap, fit, stand, wording).draw();
+  static Drawing of(HingedFlap flap, Fit fit, Beside beside, Stand stand, Wording wording) {
+    return new FlapView(flap, fit, beside, stand, wording).draw();
   }
 
   /**
    * The flap as it moves: where it starts in full lines that carry their tracks, where it comes by
    * as ghosts.
    */
-  static Drawing of(HingedFlap flap, Fit fit, Motion motion, Wording wording) {
-    return new FlapView(flap, fit, Stand.START, wording).draw(motion);
+  static Drawing of(HingedFlap flap, Fit fit, Beside beside, Motion motion, Wording wording) {
+    return new FlapView(flap, fit, beside, Stand.START, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -82,6 +88,9 @@ final class FlapView {
           sketch.polygon(Role.FLAP, slab(handle, 0));
           sketch.circle(Role.MARK, handle, 0.25 * em);
         });
+    if (damper != null) {
+      damper.drawMoving(q);
+    }
     spring.drawMoving(frame, moving, Arrays.stream(q).mapToObj(each -> at(moving, each)).toList());
     sketch.circle(Role.OUTLINE, hinge, 0.5 * em);
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
@@ -100,6 +109,9 @@ final class FlapView {
       ghost(0);
     }
     flap();
+    if (damper != null) {
+      damper.draw(q);
+    }
     reach.marks(frame, turned(moving));
     spring.draw(frame, turned(moving), q, reach.tube(), reach.rod());
     joints();
@@ -122,6 +134,9 @@ final class FlapView {
     sketch.polygon(Role.GHOST, slab(handle, at));
     sketch.line(Role.GHOST, moving.turned(turn), foot(moving).turned(turn));
     spring.draw(frame, moving.turned(turn), at, Role.GHOST, Role.GHOST);
+    if (damper != null) {
+      damper.ghost(at);
+    }
     sketch.circle(Role.GHOST, moving.turned(turn), 0.3 * em);
   }
 
@@ -193,6 +208,9 @@ final class FlapView {
         Role.LABEL, turned(moving), 0.3 * em, Size.SMALL, wording.text("document.moving-mount"));
     labels.place(Role.LABEL, turned(handle), 0.3 * em, Size.SMALL, wording.text("document.handle"));
     labels.place(Role.LABEL, new Point(0, 0), 0.5 * em, Size.SMALL, wording.text("document.hinge"));
+    if (damper != null) {
+      damper.label(labels, q, wording);
+    }
   }
 
   private String mass() {

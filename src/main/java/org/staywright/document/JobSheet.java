@@ -61,7 +61,7 @@ public final class JobSheet {
         SideView.of(job, fit, wording),
         chosen.misfit() == null ? VIEW : LOW_VIEW,
         wording.text("document.mounts"),
-        mounts.pairs(chosen.choice().rodEndAt()),
+        mounts.pairs(chosen.choice().rodEndAt(), job.beside()),
         mounts.about());
     if (fit == null) {
       Misfit misfit = chosen.misfit();

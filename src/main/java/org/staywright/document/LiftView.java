@@ -3,6 +3,7 @@ package org.staywright.document;
 import java.util.Arrays;
 import java.util.List;
 import org.staywright.document.Shape.Size;
+import org.staywright.fit.Beside;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
@@ -34,12 +35,13 @@ final class LiftView {
   private final Point moving;
   private final Sketch sketch;
   private final SpringSketch spring;
+  private final DamperSketch damper;
   private final double em;
 
   /** Of the side on which the guide runs: away from the frame mount. */
   private final int side;
 
-  private LiftView(StraightLift lift, Fit fit, Stand stand, Wording wording) {
+  private LiftView(StraightLift lift, Fit fit, Beside beside, Stand stand, Wording wording) {
     this.lift = lift;
     this.wording = wording;
     this.end = fit == null ? lift.end() : fit.figures().openingAngle();
@@ -47,21 +49,25 @@ final class LiftView {
     this.frame = millimetres(lift.mounts().frame());
     this.moving = millimetres(lift.mounts().moving());
     Box box = Box.around(List.of(frame, moving, moved(end)));
+    for (Point mount : DamperSketch.mounts(beside, this::moved, end)) {
+      box = box.with(Box.around(List.of(mount)));
+    }
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.side = frame.minus(moving).turned(-lift.direction()).y() > 0 ? -1 : 1;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, lift, fit, end);
+    this.damper = beside == null ? null : new DamperSketch(sketch, beside, this::moved);
     this.reach = new Reach(sketch, lift, fit, stand, q);
   }
 
   /** The lift with an assessed spring; without one where it is null. */
-  static Drawing of(StraightLift lift, Fit fit, Stand stand, Wording wording) {
-    return new LiftView(lift, fit, stand, wording).draw();
+  static Drawing of(StraightLift lift, Fit fit, Beside beside, Stand stand, Wording wording) {
+    return new LiftView(lift, fit, beside, stand, wording).draw();
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
-  static Drawing of(StraightLift lift, Fit fit, Motion motion, Wording wording) {
-    return new LiftView(lift, fit, Stand.START, wording).draw(motion);
+  static Drawing of(StraightLift lift, Fit fit, Beside beside, Motion motion, Wording wording) {
+    return new LiftView(lift, fit, beside, Stand.START, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -75,6 +81,9 @@ final class LiftView {
     List<Point> shifts = moves.stream().map(each -> each.minus(moving)).toList();
     Track track = new Track(moving, new double[q.length], shifts);
     sketch.moving(track, () -> block(Role.FLAP, moving));
+    if (damper != null) {
+      damper.drawMoving(q);
+    }
     spring.drawMoving(frame, moving, moves);
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
     sketch.moving(track, () -> sketch.circle(Role.OUTLINE, moving, 0.3 * em));
@@ -93,6 +102,9 @@ final class LiftView {
     }
     Point mount = moved(q);
     block(Role.FLAP, mount);
+    if (damper != null) {
+      damper.draw(q);
+    }
     reach.marks(frame, mount);
     spring.draw(frame, mount, q, reach.tube(), reach.rod());
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
@@ -116,6 +128,9 @@ final class LiftView {
     Point mount = moved(at);
     block(Role.GHOST, mount);
     spring.draw(frame, mount, at, Role.GHOST, Role.GHOST);
+    if (damper != null) {
+      damper.ghost(at);
+    }
     sketch.circle(Role.GHOST, mount, 0.3 * em);
   }
 
@@ -179,6 +194,9 @@ final class LiftView {
     labels.place(Role.LABEL, moved(q), 0.3 * em, Size.SMALL, wording.text("document.load-mount"));
     Point foot = beside(-2 * HALF_BLOCK * em, TO_GUIDE * em);
     labels.place(Role.LABEL, foot, 0.3 * em, Size.SMALL, wording.text("document.guide"));
+    if (damper != null) {
+      damper.label(labels, q, wording);
+    }
   }
 
   private String mass() {
@@ -190,8 +208,12 @@ final class LiftView {
   }
 
   private Point moved(double at) {
+    return moved(moving, at);
+  }
+
+  private Point moved(Point start, double at) {
     double far = Unit.MILLIMETRE.of(at);
-    return Sketch.plus(moving, new Point(far, 0).turned(lift.direction()));
+    return Sketch.plus(start, new Point(far, 0).turned(lift.direction()));
   }
 
   private static Point millimetres(Point metres) {

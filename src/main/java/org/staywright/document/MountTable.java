@@ -3,6 +3,7 @@ package org.staywright.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.staywright.fit.Beside;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
@@ -30,19 +31,17 @@ final class MountTable {
     this.wording = wording;
   }
 
-  /** Labels and values; without mounts there are lengths alone. */
-  List<String[]> pairs(Mounts.RodEnd rodEnd) {
+  /**
+   * Labels and values; without mounts there are lengths alone.
+   *
+   * @param beside dampers on mounts of their own, null without
+   */
+  List<String[]> pairs(Mounts.RodEnd rodEnd, Beside beside) {
     if (mechanism instanceof SeatColumn seat) {
       seat(seat);
       return pairs;
     }
-    if (mechanism instanceof HingedFlap flap) {
-      points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end));
-    } else if (mechanism instanceof StraightLift lift) {
-      double direction = lift.direction();
-      Point moved = new Point(end * Math.cos(direction), end * Math.sin(direction));
-      points(lift.mounts(), Sketch.plus(lift.mounts().moving(), moved));
-    }
+    points(mechanism);
     add("length." + start(), millimetres(mechanism.length(mechanism.start())));
     add("length." + stop(), millimetres(mechanism.length(end)));
     if (mechanism.lateralOffset() > 0) {
@@ -50,6 +49,13 @@ final class MountTable {
     }
     if (rodEnd != Mounts.RodEnd.EITHER) {
       add("rod", wording.text("document.mounts.rod." + rodEnd.name().toLowerCase(Locale.ROOT)));
+    }
+    if (beside != null) {
+      int from = pairs.size();
+      points(beside.mechanism());
+      for (String[] pair : pairs.subList(from, pairs.size())) {
+        pair[0] = wording.text("document.mounts.damper", pair[0]);
+      }
     }
     return pairs;
   }
@@ -70,6 +76,16 @@ final class MountTable {
     }
     String how = turns() ? "" : mounted() ? ".shifts" : ".lengths";
     return wording.text("document.mounts.about" + how);
+  }
+
+  private void points(Mechanism mounted) {
+    if (mounted instanceof HingedFlap flap) {
+      points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end));
+    } else if (mounted instanceof StraightLift lift) {
+      double direction = lift.direction();
+      Point moved = new Point(end * Math.cos(direction), end * Math.sin(direction));
+      points(lift.mounts(), Sketch.plus(lift.mounts().moving(), moved));
+    }
   }
 
   private void points(Mounts mounts, Point moved) {

@@ -1,5 +1,6 @@
 package org.staywright.document;
 
+import org.staywright.fit.Beside;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
@@ -18,7 +19,7 @@ public final class SideView {
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, null, Stand.START, wording);
+    return of(mechanism, null, null, null, Stand.START, wording);
   }
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
@@ -29,17 +30,18 @@ public final class SideView {
   /** The same where it stands on its way. */
   public static Drawing of(Job job, Fit fit, Stand stand, Wording wording) {
     boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
-    return of(job.mechanism(), fit, pushes ? FitCurve.of(job, fit) : null, stand, wording);
+    FitCurve curve = pushes ? FitCurve.of(job, fit) : null;
+    return of(job.mechanism(), fit, curve, job.beside(), stand, wording);
   }
 
   /** The mechanism of a job as it moves, for a page to play. */
   public static Drawing of(Job job, Fit fit, Motion motion, Wording wording) {
     Mechanism mechanism = job.mechanism();
     if (mechanism instanceof HingedFlap flap) {
-      return FlapView.of(flap, fit, motion, wording);
+      return FlapView.of(flap, fit, job.beside(), motion, wording);
     }
     if (mechanism instanceof StraightLift lift) {
-      return LiftView.of(lift, fit, motion, wording);
+      return LiftView.of(lift, fit, job.beside(), motion, wording);
     }
     if (mechanism instanceof ForceProfile profile) {
       return ProfileView.of(profile, motion, wording);
@@ -51,12 +53,12 @@ public final class SideView {
   }
 
   private static Drawing of(
-      Mechanism mechanism, Fit fit, FitCurve curve, Stand stand, Wording wording) {
+      Mechanism mechanism, Fit fit, FitCurve curve, Beside beside, Stand stand, Wording wording) {
     if (mechanism instanceof HingedFlap flap) {
-      return FlapView.of(flap, fit, stand, wording);
+      return FlapView.of(flap, fit, beside, stand, wording);
     }
     if (mechanism instanceof StraightLift lift) {
-      return LiftView.of(lift, fit, stand, wording);
+      return LiftView.of(lift, fit, beside, stand, wording);
     }
     if (mechanism instanceof ForceProfile profile) {
       return ProfileView.of(profile, curve, wording);

@@ -1,10 +1,12 @@
 package org.staywright.document;
 
 import java.util.List;
+import org.staywright.fit.Beside;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
+import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.unit.Unit;
 
@@ -16,7 +18,9 @@ final class SpringSketch {
 
   private final Sketch sketch;
   private final Mechanism mechanism;
-  private final Fit fit;
+  private final Part part;
+  private final Fitting tubeFitting;
+  private final RodEnd wanted;
   private final double shortest;
 
   /**
@@ -26,8 +30,20 @@ final class SpringSketch {
   SpringSketch(Sketch sketch, Mechanism mechanism, Fit fit, double end) {
     this.sketch = sketch;
     this.mechanism = mechanism;
-    this.fit = fit;
+    this.part = fit == null ? null : fit.part();
+    this.tubeFitting = fit == null ? null : fit.tubeFitting();
+    this.wanted = fit == null ? mechanism.rodEnd() : fit.rodEndAt();
     this.shortest = mm(mechanism.travel(end).shortest());
+  }
+
+  /** A damper on mounts of its own. */
+  SpringSketch(Sketch sketch, Beside beside) {
+    this.sketch = sketch;
+    this.mechanism = beside.mechanism();
+    this.part = beside.part();
+    this.tubeFitting = beside.tube();
+    this.wanted = mechanism.rodEnd();
+    this.shortest = mm(mechanism.travel(mechanism.end()).shortest());
   }
 
   /** Draws it between the mounts as they stand at q. */
@@ -80,11 +96,10 @@ final class SpringSketch {
 
   private Bars bars() {
     double em = sketch.em();
-    if (fit == null) {
+    if (part == null) {
       return new Bars(0, TUBE * shortest, 0.4 * em, 0.15 * em);
     }
-    Part part = fit.part();
-    double start = fit.tubeFitting() == null ? 0 : mm(fit.tubeFitting().lengthToCentre());
+    double start = tubeFitting == null ? 0 : mm(tubeFitting.lengthToCentre());
     return new Bars(
         start,
         start + mm(part.spring().compressedLength()),
@@ -109,7 +124,6 @@ final class SpringSketch {
 
   /** Where the rod hangs; left open by the job, it is the end that is lower at the start. */
   private RodEnd rodEnd() {
-    RodEnd wanted = fit == null ? mechanism.rodEnd() : fit.rodEndAt();
     if (wanted != RodEnd.EITHER) {
       return wanted;
     }

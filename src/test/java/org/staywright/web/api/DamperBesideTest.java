@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -135,6 +136,8 @@ class DamperBesideTest {
         .then()
         .statusCode(200)
         .body(containsString("value=\"" + damper + "\""))
+        .body(containsString(">damper</text>"))
         .body(containsString("class=\"verdict fits\""));
+    given().get(least).then().statusCode(200).body(not(containsString(">damper</text>")));
   }
 }
