@@ -1,0 +1,93 @@
+package org.staywright.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.AxeResults;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The pages against the rules of axe-core, WCAG 2.2 AA among them. */
+@QuarkusTest
+@Tag("browser")
+class AccessInTheBrowserTest extends InTheBrowser {
+
+  private static final List<String> PAGES =
+      List.of(
+          "",
+          "flap",
+          "lift",
+          "profile",
+          "seat",
+          "centre",
+          "mounts",
+          "replace",
+          "replace?all=true",
+          "replace?all=true&rodDiameterMm=10&tubeDiameterMm=22&strokeMm=150",
+          "parts",
+          "parts?family=seat-column",
+          "jobs",
+          "jobs/1",
+          "parts-list?job=1&job=2",
+          "stock",
+          "flap?load.massKg=x",
+          "no-such-page");
+
+  /** Buttons that lead on from the bench: one part in full, and as it moves. */
+  private static final List<List<String>> WAYS =
+      List.of(
+          List.of("Figures, curve, cautions"),
+          List.of("Figures, curve, cautions", "See it move, and how sure it is"));
+
+  @ParameterizedTest
+  @CsvSource({"1280, LIGHT", "390, DARK"})
+  void findsNothingWrongOnAnyPage(int width, ColorScheme colours) {
+    List<String> wrong = new ArrayList<>();
+    try (BrowserContext context = context(width, true, colours)) {
+      for (String path : PAGES) {
+        Page page = page(context);
+        page.navigate(start + path);
+        look(page, path, wrong);
+        page.close();
+      }
+      for (List<String> way : WAYS) {
+        Page page = page(context);
+        page.navigate(start + "flap");
+        for (String button : way) {
+          page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button))
+              .first()
+              .click();
+        }
+        look(page, String.join(", ", way), wrong);
+        page.close();
+      }
+      Page part = page(context);
+      part.navigate(start + "parts");
+      part.locator("main table a").first().click();
+      look(part, "a part", wrong);
+    }
+    assertEquals(List.of(), wrong);
+  }
+
+  private static void look(Page page, String what, List<String> wrong) {
+    page.waitForLoadState();
+    AxeResults found =
+        new AxeBuilder(page)
+            .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+            .analyze();
+    assertTrue(found.getPasses().size() > 10, what + ": hardly a rule had anything to look at");
+    found
+        .getViolations()
+        .forEach(
+            rule -> wrong.add(what + ": " + rule.getId() + " " + rule.getNodes().get(0).getHtml()));
+  }
+}
