@@ -33,6 +33,9 @@ record Making(int count, double extended, Fit fit, double value, Shortfall short
   /** No shorter strokes are taken up. */
   private static final double LEAST_STROKE = 20e-3;
 
+  /** A reserve that is kept exactly must not be missed by rounding, m. */
+  private static final double ROUNDING = 1e-10;
+
   /** The search ends where its steps are this share of where it began. */
   private static final double FINE = 0.02;
 
@@ -51,8 +54,8 @@ record Making(int count, double extended, Fit fit, double value, Shortfall short
     Job.Requirements asked = job.requirements();
     boolean stops = asked.openStop() == Job.OpenStop.SPRING_STOP;
     double extended =
-        stops ? whole.length()[whole.last()] : whole.longest() + asked.extendedReserve();
-    double compressed = whole.shortest() - asked.compressedReserve();
+        stops ? whole.length()[whole.last()] : whole.longest() + asked.extendedReserve() + ROUNDING;
+    double compressed = whole.shortest() - asked.compressedReserve() - ROUNDING;
     if (extended - compressed < LEAST_STROKE) {
       extended = stops ? extended : compressed + LEAST_STROKE;
       compressed = extended - LEAST_STROKE;

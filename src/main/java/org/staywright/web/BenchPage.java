@@ -5,6 +5,7 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.UriInfo;
@@ -15,6 +16,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.document.Specification;
+import org.staywright.fit.Ideal;
 import org.staywright.fit.Job;
 import org.staywright.fit.Why;
 import org.staywright.form.JobForm;
@@ -151,6 +154,40 @@ public abstract class BenchPage {
     Why why = Why.of(job, range, part.get());
     return Templates.why(
         bench.path(), WhyView.of(query, job, why, cleared(query, job), bench.wording()));
+  }
+
+  /** What would be made for the job, beside the best of stock. */
+  @GET
+  @Path("ideal")
+  public TemplateInstance ideal(@Context UriInfo uri) {
+    JobQuery query = asked(uri);
+    Job job = toMakeFor(query);
+    return Templates.ideal(
+        IdealView.of(query, job, Ideal.of(job, stock.get()), bench.wording()),
+        query.address() + "#result");
+  }
+
+  /** The same for a maker to quote. */
+  @GET
+  @Path("specification.pdf")
+  @Produces("application/pdf")
+  public RestResponse<byte[]> specification(@Context UriInfo uri) {
+    Job job = toMakeFor(asked(uri));
+    Ideal ideal = Ideal.of(job, stock.get());
+    if (ideal.made() == null) {
+      throw new NotFoundException();
+    }
+    return RestResponse.ResponseBuilder.ok(Specification.pdf(job, ideal, Say.wording()))
+        .header("Content-Disposition", "inline; filename=\"specification.pdf\"")
+        .build();
+  }
+
+  private Job toMakeFor(JobQuery query) {
+    Job job = JobForm.read(query.tree(), stock.get());
+    if (!Ideal.askedOf(job)) {
+      throw new NotFoundException();
+    }
+    return job;
   }
 
   private Cleared cleared(JobQuery query, Job job) {

@@ -124,6 +124,11 @@ record JobQuery(Bench bench, Typed typed, String saved) {
     return new Address(bench.path() + "/fit", all()).with("pick", pick).toString();
   }
 
+  /** Of the specification of what would be made for it. */
+  String sheet() {
+    return new Address(bench.path() + "/specification.pdf", all()).toString();
+  }
+
   private Map<String, List<String>> all() {
     Map<String, List<String>> all = new LinkedHashMap<>(values());
     all.put(SAVED, List.of(saved));

@@ -130,7 +130,16 @@ class IdealTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"hinge-at-top", "level-lid", "overhead", "upright-guard"})
+  @ValueSource(
+      strings = {
+        "hinge-at-top",
+        "hinge-at-bottom",
+        "level-lid",
+        "overhead",
+        "folding-bed",
+        "upright-guard",
+        "lift-on-a-line"
+      })
   void noPartOfTheRangeAsksLessOfTheHand(String way) throws IOException {
     try (InputStream in = IdealTest.class.getResourceAsStream("/ways/" + way + ".json")) {
       Job job = JobForm.read(JsonText.read(in.readAllBytes()).tree()).forSpringsToMake();

@@ -42,7 +42,8 @@ import org.staywright.part.Family;
 class PageWordingTest {
 
   private static final List<String> TOPICS =
-      List.of("page", "fit", "sideview", "saved", "order", "compare", "mounts", "way", "seat");
+      List.of(
+          "page", "fit", "sideview", "saved", "order", "compare", "mounts", "way", "seat", "ideal");
 
   private static final List<String> FIGURES_IN_TIME =
       List.of(
@@ -60,7 +61,7 @@ class PageWordingTest {
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
       Pattern.compile(
-          "[\"'](?:page|fit|sideview|saved|order|compare|way|seat)\\.[a-z0-9.-]*[a-z0-9][\"']");
+          "[\"'](?:page|fit|sideview|saved|order|compare|way|seat|ideal)\\.[a-z0-9.-]*[a-z0-9][\"']");
 
   @Test
   void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
