@@ -64,13 +64,18 @@ public class Tasks {
     if (known != null) {
       return known;
     }
-    if (tasks.values().stream().filter(task -> !task.state().over()).count() >= MOST_OPEN) {
+    if (open() >= MOST_OPEN) {
       throw new Busy();
     }
     Task task = new Task(id, work);
     tasks.put(id, task);
     runner.execute(() -> task.run(clock));
     return task;
+  }
+
+  /** How many wait or run. */
+  public synchronized int open() {
+    return (int) tasks.values().stream().filter(task -> !task.state().over()).count();
   }
 
   public synchronized Optional<Task> find(String id) {

@@ -1,6 +1,7 @@
 package org.staywright.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
 import org.staywright.part.Range;
 
 /** The range of the newest revision, built once for each. */
@@ -18,6 +19,11 @@ public class CurrentRange {
     int newest = stock.newest();
     Range range = built;
     return range != null && range.revision() == newest ? range : build();
+  }
+
+  /** As it was built last, without a question to the database. */
+  public Optional<Range> last() {
+    return Optional.ofNullable(built);
   }
 
   private synchronized Range build() {

@@ -36,7 +36,7 @@ record Answer(JobQuery query, FormFields form, Held held, RankingView ranking) {
     try {
       ObjectNode tree = JobForm.withDefaults(asked.tree());
       Job job = JobForm.read(tree, range);
-      Ranking ranking = Ranking.of(range, job);
+      Ranking ranking = Measured.ranking(() -> Ranking.of(range, job));
       boolean solve = near || ranking.fits().isEmpty();
       JobQuery query = JobQuery.of(tree, asked.saved());
       Typed typed = new Typed(query.values(), asked.typed().texts());

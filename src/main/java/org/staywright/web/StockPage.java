@@ -58,9 +58,10 @@ public final class StockPage {
     try (InputStream bytes = Files.newInputStream(upload.uploadedFile())) {
       Imports.Kept file = imports.take(bytes, name(upload));
       return page(
-          "write".equals(action)
-              ? imports.write(file, options, (done, total) -> true)
-              : imports.check(file, options, (done, total) -> true));
+          Measured.imported(
+              "write".equals(action)
+                  ? imports.write(file, options, (done, total) -> true)
+                  : imports.check(file, options, (done, total) -> true)));
     }
   }
 

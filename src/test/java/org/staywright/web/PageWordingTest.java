@@ -134,7 +134,7 @@ class PageWordingTest {
     for (String name : FIGURES_IN_TIME) {
       keys.add("page.time.figure." + name);
     }
-    for (int status : new int[] {400, 404, 422, 500}) {
+    for (int status : new int[] {400, 404, 422, 500, 503}) {
       keys.add("page.error." + status);
       keys.add("page.error." + status + ".advice");
     }

@@ -12,7 +12,9 @@ import org.staywright.form.Unreadable;
 import org.staywright.job.Stale;
 import org.staywright.job.Tasks;
 import org.staywright.stock.Overtaken;
+import org.staywright.stock.Unreachable;
 import org.staywright.unit.Refusal;
+import org.staywright.web.Measured;
 import org.staywright.web.Preference;
 import org.staywright.wording.Wording;
 
@@ -110,6 +112,13 @@ public final class Failures {
 
   @ServerExceptionMapper
   public Response unforeseen(Throwable thrown, UriInfo uri) {
+    if (Unreachable.caused(thrown)) {
+      LOG.warnf("no database at %s: %s", uri.getPath(), thrown.getMessage());
+      Response problem = Problem.of(wording(), 503, "problem.no-database").response();
+      problem.getHeaders().putSingle(HttpHeaders.RETRY_AFTER, "10");
+      return problem;
+    }
+    Measured.unforeseen();
     LOG.errorf(thrown, "unforeseen at %s", uri.getPath());
     return Problem.of(wording(), 500).response();
   }

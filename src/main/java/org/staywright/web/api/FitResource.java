@@ -37,6 +37,7 @@ import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
+import org.staywright.web.Measured;
 import org.staywright.web.Preference;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.FitText;
@@ -60,7 +61,8 @@ public class FitResource {
     Range range = current.get();
     Job job = JobForm.read(tree, range);
     Clearing clearing = new Clearing(job, range, JobKnobs.of(tree, range));
-    return FitsJson.of(job, Ranking.of(range, job), fit -> cautions(job, fit), clearing);
+    Ranking ranking = Measured.ranking(() -> Ranking.of(range, job));
+    return FitsJson.of(job, ranking, fit -> cautions(job, fit), clearing);
   }
 
   static List<FitsJson.Note> cautions(Job job, Fit fit) {

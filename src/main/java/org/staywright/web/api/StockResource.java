@@ -30,6 +30,7 @@ import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
 import org.staywright.stock.Stock;
 import org.staywright.stock.StockCsv;
+import org.staywright.web.Measured;
 import org.staywright.web.Preference;
 
 /** The range itself: taken in, given out, and its revisions. */
@@ -77,7 +78,8 @@ public class StockResource {
 
   private Imports.Outcome run(
       Imports.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
-    return dry ? imports.check(file, options, watch) : imports.write(file, options, watch);
+    return Measured.imported(
+        dry ? imports.check(file, options, watch) : imports.write(file, options, watch));
   }
 
   /** "Hub=stroke_mm;Note=-". */

@@ -1,0 +1,41 @@
+package org.staywright.stock;
+
+import java.sql.SQLException;
+import java.sql.SQLNonTransientConnectionException;
+import java.sql.SQLRecoverableException;
+import java.sql.SQLTransientConnectionException;
+import java.util.Set;
+
+/** Tells a database that is not there from a question that is wrong. */
+public final class Unreachable {
+
+  /** ISO 9075: the connection; of PostgreSQL: no resources left, shut down. */
+  private static final Set<String> CLASSES = Set.of("08", "53", "57");
+
+  /** H2: connection broken, database closed. */
+  private static final Set<String> OF_H2 = Set.of("90067", "90098", "90121");
+
+  private Unreachable() {}
+
+  /** Whether something failed because the database is gone. */
+  public static boolean caused(Throwable thrown) {
+    int depth = 0;
+    for (Throwable each = thrown; each != null && depth < 20; each = each.getCause(), depth++) {
+      if (each instanceof SQLException sql && gone(sql)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The pool that found no connection in time gives no state. */
+  private static boolean gone(SQLException thrown) {
+    String state = thrown.getSQLState();
+    return state == null
+        || thrown instanceof SQLTransientConnectionException
+        || thrown instanceof SQLNonTransientConnectionException
+        || thrown instanceof SQLRecoverableException
+        || OF_H2.contains(state)
+        || CLASSES.contains(state.substring(0, Math.min(2, state.length())));
+  }
+}

@@ -1,0 +1,164 @@
+package org.staywright.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import io.restassured.response.ValidatableResponse;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.staywright.form.Jobs;
+import org.staywright.stock.CurrentRange;
+
+@QuarkusTest
+@TestProfile(DatabaseOfItsOwn.class)
+class OperationTest {
+
+  @Inject CurrentRange current;
+
+  @Test
+  void isNotReadyWithoutItsDatabaseAndRecoversByItself() throws InterruptedException {
+    ready(200).body("checks[0].data.revision", equalTo(1));
+    DatabaseOfItsOwn.kill();
+    try {
+      ready(503).body("status", equalTo("DOWN"));
+      given().when().get("/q/health/live").then().statusCode(200);
+      given()
+          .when()
+          .get("/api/v1/parts")
+          .then()
+          .statusCode(503)
+          .contentType("application/problem+json")
+          .header("Retry-After", "10")
+          .body("detail", containsString("database"));
+      given()
+          .when()
+          .get("/jobs")
+          .then()
+          .statusCode(503)
+          .contentType("text/html")
+          .body(containsString("database"));
+    } finally {
+      DatabaseOfItsOwn.start();
+    }
+    ready(200).body("status", equalTo("UP"));
+    given().when().get("/api/v1/parts").then().statusCode(200).body("total", greaterThan(1000));
+    given().when().get("/jobs").then().statusCode(200);
+  }
+
+  private static ValidatableResponse ready(int status) {
+    return given().when().get("/q/health/ready").then().statusCode(status);
+  }
+
+  @Test
+  void keepsANameGivenToARequestAndNamesTheOthers() {
+    given()
+        .header("X-Request-Id", "order-4711.a_b")
+        .when()
+        .get("/parts")
+        .then()
+        .header("X-Request-Id", "order-4711.a_b");
+    for (String bad : List.of("x".repeat(65), "a b", "ä", "<i>")) {
+      given()
+          .header("X-Request-Id", bad)
+          .when()
+          .get("/api/v1/parts/NONE")
+          .then()
+          .statusCode(404)
+          .header("X-Request-Id", matchesPattern("[0-9a-f-]{36}"));
+    }
+    given().when().get("/q/health/live").then().header("X-Request-Id", matchesPattern(".{36}"));
+  }
+
+  @Test
+  void writesALogThatCanBeReadByALineWithTheRequestInIt() throws Exception {
+    given()
+        .header("X-Request-Id", "to-be-found")
+        .when()
+        .get("/api/v1/parts")
+        .then()
+        .statusCode(200);
+    JsonNode line = line("to-be-found");
+    for (int tries = 0; line == null && tries < 50; tries++) {
+      Thread.sleep(100);
+      line = line("to-be-found");
+    }
+    assertTrue(line != null, "no line names the request");
+    assertTrue(line.path("message").asText().contains("/api/v1/parts 200"), line.toString());
+    assertEquals("INFO", line.path("level").asText());
+  }
+
+  private static JsonNode line(String id) throws IOException {
+    ObjectMapper json = new ObjectMapper();
+    for (String line : Files.readAllLines(DatabaseOfItsOwn.LOG)) {
+      JsonNode each = json.readTree(line);
+      if (each.path("mdc").path("requestId").asText().equals(id)) {
+        return each;
+      }
+    }
+    return null;
+  }
+
+  @Test
+  void measuresTheRangeAndItsRankings() {
+    double before = metric("staywright_ranking_seconds_count");
+    given()
+        .contentType("application/json")
+        .body(Jobs.LID)
+        .when()
+        .post("/api/v1/fits")
+        .then()
+        .statusCode(200);
+    assertEquals(before + 1, metric("staywright_ranking_seconds_count"));
+    assertTrue(metric("staywright_ranking_seconds_sum") > 0);
+    assertEquals(current.get().size(), metric("staywright_range_parts"));
+    assertEquals(current.get().revision(), metric("staywright_range_revision"));
+    assertEquals(0, metric("staywright_tasks_open"));
+  }
+
+  @Test
+  void countsFilesOfStockByWhatCameOfThem() {
+    String refused = "staywright_imports_total{outcome=\"refused\"}";
+    double before = metric(refused);
+    given()
+        .contentType("text/csv")
+        .body("nothing;of;this\n1;2;3\n")
+        .when()
+        .post("/api/v1/stock/imports?dryRun=true")
+        .then()
+        .statusCode(422);
+    assertEquals(before + 1, metric(refused));
+  }
+
+  @Test
+  void measuresRequestsByTheirRouteNotByWhatStandsInIt() {
+    given().when().get("/api/v1/parts/NONE-1").then().statusCode(404);
+    String all = given().when().get("/q/metrics").asString();
+    assertTrue(all.contains("uri=\"/api/v1/parts/{partNumber}\""), "no template of a route");
+    assertTrue(!all.contains("NONE-1"), "a number stands in a metric");
+  }
+
+  /** 0 where it is not there yet. */
+  private static double metric(String name) {
+    return given()
+        .when()
+        .get("/q/metrics")
+        .asString()
+        .lines()
+        .filter(line -> line.startsWith(name + " ") || line.startsWith(name + "{"))
+        .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))
+        .findFirst()
+        .orElse(0);
+  }
+}
