@@ -15,12 +15,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
+import org.staywright.fit.SampleRange;
+import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
 
 /** Datasheets read back; one is kept as a sample in {@code reports/}. */
 class DatasheetTest {
@@ -108,8 +112,26 @@ class DatasheetTest {
   void everyKindOfPartFitsOnTwoPages() throws IOException {
     List<Part> parts = Stocked.parts();
     for (int i = 0; i < parts.size(); i += 97) {
-      byte[] pdf = Datasheet.pdf(parts.get(i), Stocked.ENGLISH);
-      assertEquals(2, new PdfReader(pdf).getNumberOfPages(), parts.get(i).toString());
+      for (Wording wording : List.of(Stocked.ENGLISH, Stocked.GERMAN)) {
+        byte[] pdf = Datasheet.pdf(parts.get(i), EDITION, wording);
+        String what = wording.locale() + " " + parts.get(i);
+        assertEquals(2, new PdfReader(pdf).getNumberOfPages(), what);
+      }
+    }
+  }
+
+  @Test
+  void everyFamilyTakesAsManyPagesInGermanAsInEnglish() throws IOException {
+    for (Family family : EnumSet.complementOf(EnumSet.of(Family.GAS_SPRING))) {
+      List<Part> parts = SampleRange.parts(family);
+      for (int i = 0; i < parts.size(); i += 97) {
+        byte[] english = Datasheet.pdf(parts.get(i), EDITION, Stocked.ENGLISH);
+        byte[] german = Datasheet.pdf(parts.get(i), EDITION, Stocked.GERMAN);
+        assertEquals(
+            new PdfReader(english).getNumberOfPages(),
+            new PdfReader(german).getNumberOfPages(),
+            parts.get(i).toString());
+      }
     }
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.staywright.document.Stocked.ENGLISH;
+import static org.staywright.document.Stocked.GERMAN;
 import static org.staywright.document.Stocked.RANGE;
 
 import com.lowagie.text.pdf.PdfReader;
@@ -48,6 +49,21 @@ class OrderDocumentsTest {
     byte[] pdf = JobSheet.pdf(near, Orders.list(near), ENGLISH);
     assertEquals(2, new PdfReader(pdf).getNumberOfPages());
     assertTrue(Printed.text(pdf).contains("missed"));
+  }
+
+  @Test
+  void theJobSheetStaysOnTwoPagesInGerman() throws IOException {
+    List<Chosen> all =
+        List.of(
+            LID,
+            Orders.nearLid(RANGE),
+            Orders.best(Jobs.LIFT, RANGE),
+            Orders.best(Jobs.PROFILE, RANGE));
+    for (Chosen chosen : all) {
+      byte[] pdf = JobSheet.pdf(chosen, Orders.list(chosen), GERMAN);
+      assertEquals(2, new PdfReader(pdf).getNumberOfPages(), chosen.job().mechanism().code());
+      assertTrue(Printed.text(pdf).contains("Unterschrift"));
+    }
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
@@ -23,6 +24,7 @@ import org.staywright.wording.Wording;
 final class Stocked {
 
   static final Wording ENGLISH = Wording.english();
+  static final Wording GERMAN = Wording.of(Locale.GERMAN);
   static final Range RANGE = Range.of(1, parts(), fittings());
 
   private Stocked() {}
