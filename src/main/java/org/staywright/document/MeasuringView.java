@@ -1,6 +1,5 @@
 package org.staywright.document;
 
-import java.util.List;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.mechanism.Point;
@@ -16,6 +15,7 @@ public final class MeasuringView {
   private static final double BALL = 16;
 
   private final Sketch sketch = new Sketch(EM);
+  private final FlapLines lines = new FlapLines(sketch);
   private final Dimensions dimensions = new Dimensions(sketch);
   private final Wording wording;
 
@@ -63,12 +63,11 @@ public final class MeasuringView {
     Point frame = new Point(20, -70);
     Point moving = new Point(95, 0);
     double open = Math.toRadians(70);
-    sketch.line(Role.FRAME, hinge, new Point(0, -90));
-    sketch.line(Role.FRAME, new Point(0, -90), new Point(150, -90));
-    flap(Role.FLAP, 0);
-    flap(Role.GHOST, open);
-    strut(Role.ROD, frame, moving);
-    strut(Role.GHOST, frame, moving.turned(open));
+    lines.frame();
+    lines.flap(Role.FLAP, 0);
+    lines.flap(Role.GHOST, open);
+    lines.strut(Role.ROD, frame, moving);
+    lines.strut(Role.GHOST, frame, moving.turned(open));
     sketch.circle(Role.MARK, hinge, 3);
     middle(frame, moving, text("closed"), 6);
     middle(frame, moving.turned(open), text("open"), 6);
@@ -83,30 +82,6 @@ public final class MeasuringView {
         Size.SMALL,
         text("handle"));
     return sketch.drawing(text("places"), text("places.about"), EM);
-  }
-
-  private void flap(Role role, double angle) {
-    sketch.polygon(
-        role,
-        List.of(
-            new Point(0, -3).turned(angle),
-            new Point(150, -3).turned(angle),
-            new Point(150, 3).turned(angle),
-            new Point(0, 3).turned(angle)));
-  }
-
-  private void strut(Role role, Point from, Point to) {
-    double along = Math.atan2(to.y() - from.y(), to.x() - from.x());
-    double length = to.minus(from).distance();
-    sketch.polygon(
-        role,
-        List.of(
-            Sketch.plus(from, new Point(0, -3).turned(along)),
-            Sketch.plus(from, new Point(length, -3).turned(along)),
-            Sketch.plus(from, new Point(length, 3).turned(along)),
-            Sketch.plus(from, new Point(0, 3).turned(along))));
-    sketch.circle(Role.OUTLINE, from, 4);
-    sketch.circle(Role.OUTLINE, to, 4);
   }
 
   private void middle(Point from, Point to, String text, double aside) {

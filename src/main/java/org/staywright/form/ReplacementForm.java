@@ -1,10 +1,7 @@
 package org.staywright.form;
 
 import static org.staywright.unit.Unit.CELSIUS;
-import static org.staywright.unit.Unit.KILOGRAM_FORCE;
 import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
-import static org.staywright.unit.Unit.POUND_FORCE;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
@@ -18,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.staywright.fit.Job.FittingWish;
 import org.staywright.fit.replacement.Contradiction;
+import org.staywright.fit.replacement.FlapForce;
 import org.staywright.fit.replacement.Gauge;
 import org.staywright.fit.replacement.Measurements;
 import org.staywright.fit.replacement.Reading;
@@ -31,11 +29,12 @@ import org.staywright.unit.Unit;
 /**
  * What is known of an old spring, from its JSON: every fault at once, or the measurements in SI.
  *
- * @param old what was measured
+ * @param old what was measured, with what the flap asks of a spring where it was surveyed
+ * @param flap the same in full, null where it was not
  * @param madeIn year and month, null where unknown
  * @param limit most answers wanted
  */
-public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
+public record ReplacementForm(Measurements old, FlapForce flap, YearMonth madeIn, int limit) {
 
   /**
    * A label or a scale without a stated uncertainty, 95 % half-width: our assumption, no source.
@@ -62,7 +61,8 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
     Map<String, List<String>> values = new LinkedHashMap<>(fields);
     values
         .keySet()
-        .removeIf(name -> name.endsWith("Mm.plusMinus") && !values.containsKey(value(name)));
+        .removeIf(
+            name -> name.matches(".*(Mm|flap.*)\\.plusMinus") && !values.containsKey(value(name)));
     values
         .keySet()
         .removeIf(name -> name.endsWith("Mm.measured") && !values.containsKey(value(name)));
@@ -72,6 +72,7 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
     if (!values.containsKey("scaleReading.force")) {
       values.keySet().removeIf(name -> name.startsWith("scaleReading."));
     }
+    SurveyForm.tidy(values);
     return read(new JsonText(FlatForm.typed(SHAPE, values), List.of()));
   }
 
@@ -93,6 +94,12 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
   private static ReplacementForm read(JsonNode node) {
     JobTree tree = new JobTree(node);
     Map<Gauge, Reading> sizes = sizes(tree);
+    int springs = node.get("springCount").intValue();
+    List<Fault> faults = new ArrayList<>();
+    FlapForce flap = SurveyForm.read(tree, sizes, springs, faults);
+    if (flap != null) {
+      sizes.put(Gauge.FLAP_FORCE, flap.force().reading());
+    }
     Measurements old =
         new Measurements(
             sizes,
@@ -104,13 +111,14 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
             damped(tree.text("/damping")),
             tree.choice("/family", Family.class),
             tree.given("/scaleReading") ? scale(tree) : null,
-            node.get("springCount").intValue(),
+            springs,
             tree.given("/handleTravelMm") ? tree.si("/handleTravelMm", MILLIMETRE) : null);
-    List<Fault> faults = faults(old, tree);
+    faults.addAll(faults(old, tree));
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }
-    return new ReplacementForm(old, month(tree.text("/madeIn")), node.get("limit").intValue());
+    return new ReplacementForm(
+        old, flap, month(tree.text("/madeIn")), node.get("limit").intValue());
   }
 
   /** Years from when it was made to a day, null where nobody knows. */
@@ -150,18 +158,10 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
   }
 
   private static Reading force(JobTree tree, String at, String name, double share) {
-    Unit unit = unit(tree.text(at + "/unit"));
+    Unit unit = ReplacementShape.unit(tree.text(at + "/unit"));
     double force = tree.si(at + "/" + name, unit);
     double off = tree.given(at + "/plusMinus") ? tree.si(at + "/plusMinus", unit) : share * force;
     return new Reading(force, off);
-  }
-
-  private static Unit unit(String symbol) {
-    return switch (symbol) {
-      case "lbf" -> POUND_FORCE;
-      case "kgf" -> KILOGRAM_FORCE;
-      default -> NEWTON;
-    };
   }
 
   private static ScaleReading scale(JobTree tree) {
@@ -244,6 +244,7 @@ public record ReplacementForm(Measurements old, YearMonth madeIn, int limit) {
       case EXTENDED_LENGTH, EXTENDED_CENTRES -> "extendedLengthMm";
       case COMPRESSED_LENGTH, COMPRESSED_CENTRES -> "compressedLengthMm";
       case PRINTED_FORCE -> "printedForce";
+      case FLAP_FORCE -> SurveyForm.NAME;
       default ->
           BARE.entrySet().stream()
               .filter(entry -> entry.getValue() == gauge)

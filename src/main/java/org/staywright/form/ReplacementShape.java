@@ -9,10 +9,14 @@ import static org.staywright.form.Field.optional;
 import static org.staywright.form.Field.required;
 import static org.staywright.form.Field.withDefault;
 import static org.staywright.unit.Unit.CELSIUS;
+import static org.staywright.unit.Unit.KILOGRAM_FORCE;
 import static org.staywright.unit.Unit.MILLIMETRE;
+import static org.staywright.unit.Unit.NEWTON;
+import static org.staywright.unit.Unit.POUND_FORCE;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import org.staywright.fit.replacement.FlapForce;
 import org.staywright.fit.replacement.Kind;
 import org.staywright.fit.replacement.ScaleReading.Direction;
 import org.staywright.form.Kind.Amount;
@@ -24,6 +28,7 @@ import org.staywright.form.Kind.Whole;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.unit.Bound;
+import org.staywright.unit.Unit;
 
 /** What is sent and answered where a replacement is looked for. */
 public final class ReplacementShape {
@@ -41,8 +46,8 @@ public final class ReplacementShape {
   private static final Amount LENGTH = Amount.positive(5000, MILLIMETRE);
   private static final Amount SHORT = Amount.positive(2000, MILLIMETRE);
   private static final Amount DOUBT = Amount.between(0.01, 500, MILLIMETRE);
-  private static final Choice FORCE_UNIT = Choice.of("N", "lbf", "kgf");
-  private static final Amount FORCE = new Amount(Bound.above(0, 100_000, ""));
+  static final Choice FORCE_UNIT = Choice.of("N", "lbf", "kgf");
+  static final Amount FORCE = new Amount(Bound.above(0, 100_000, ""));
 
   static final Shape MEASURED =
       Shape.of(
@@ -82,6 +87,7 @@ public final class ReplacementShape {
           withDefault("damping", Choice.of("unknown", "end-damped", "undamped"), "unknown"),
           optional("family", Choice.of(Family.class)),
           optional("handleTravelMm", LENGTH),
+          optional(SurveyForm.NAME, SurveyForm.SHAPE),
           optional(
               "madeIn", new Text(7, Pattern.compile("(19|20)\\d\\d(-\\d\\d)?"), "YYYY | YYYY-MM")));
 
@@ -118,11 +124,28 @@ public final class ReplacementShape {
           required("noneOfTheRange", NUMBER),
           optional("gasLeft", NUMBER),
           optional("gasLeftPlusMinus", NUMBER),
+          optional(
+              "flapForce",
+              Shape.of(
+                  "flap-force",
+                  required("forceN", NUMBER),
+                  required("plusMinusN", NUMBER),
+                  optional("holdN", NUMBER),
+                  optional("holdPlusMinusN", NUMBER),
+                  required("by", Choice.of(FlapForce.By.class)))),
           required(
               "advice",
               new Many(Shape.of("advice", required("code", TEXT), required("message", TEXT)))));
 
   private ReplacementShape() {}
+
+  static Unit unit(String symbol) {
+    return switch (symbol) {
+      case "lbf" -> POUND_FORCE;
+      case "kgf" -> KILOGRAM_FORCE;
+      default -> NEWTON;
+    };
+  }
 
   private static Shape reading(String name, Amount of, double plusMinus) {
     return Shape.of(name, required("value", of), withDefault("plusMinus", DOUBT, plusMinus));

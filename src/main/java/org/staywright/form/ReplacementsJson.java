@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.staywright.fit.replacement.Difference;
+import org.staywright.fit.replacement.FlapForce;
 import org.staywright.fit.replacement.GasLeft;
 import org.staywright.fit.replacement.Replacement;
 import org.staywright.fit.replacement.Replacements;
@@ -20,12 +21,14 @@ public final class ReplacementsJson {
   private ReplacementsJson() {}
 
   /**
+   * @param flap what it asks of each spring, null where it was not surveyed
    * @param effect of a difference, in words
    * @param advice in words
    */
   public static ObjectNode of(
       Replacements answer,
       Optional<GasLeft> gas,
+      FlapForce flap,
       Function<Difference, String> effect,
       List<FitsJson.Note> advice) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
@@ -38,10 +41,24 @@ public final class ReplacementsJson {
     json.set(
         "gasLeftPlusMinus",
         gas.map(left -> JsonNumber.of(left.plusMinus())).orElse(json.nullNode()));
+    json.set("flapForce", flap == null ? json.nullNode() : flap(flap));
     ArrayNode notes = json.putArray("advice");
     advice.forEach(
         note -> notes.addObject().put("code", note.code()).put("message", note.message()));
     return json;
+  }
+
+  private static ObjectNode flap(FlapForce flap) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("forceN", JsonNumber.of(flap.force().reading().value()));
+    json.set("plusMinusN", JsonNumber.of(flap.force().reading().plusMinus()));
+    if (flap.hold() == null) {
+      json.putNull("holdN").putNull("holdPlusMinusN");
+    } else {
+      json.set("holdN", JsonNumber.of(flap.hold().reading().value()));
+      json.set("holdPlusMinusN", JsonNumber.of(flap.hold().reading().plusMinus()));
+    }
+    return json.put("by", flap.by().code());
   }
 
   private static ObjectNode candidate(

@@ -6,6 +6,7 @@ import org.staywright.document.ForceChart;
 import org.staywright.document.MeasuringView;
 import org.staywright.document.SideView;
 import org.staywright.document.SpringOutline;
+import org.staywright.document.SurveyView;
 import org.staywright.document.Svg;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -21,12 +22,17 @@ final class Pictures {
     return of(SideView.of(job, fit, wording));
   }
 
-  static RawString whereToMeasure(Wording wording) {
-    return of(MeasuringView.spring(wording));
-  }
-
-  static RawString whereItHangs(Wording wording) {
-    return of(MeasuringView.places(wording));
+  /** Null for a question that needs no picture. */
+  static RawString whereToMeasure(String question, Wording wording) {
+    return switch (question) {
+      case "thickness", "length" -> of(MeasuringView.spring(wording));
+      case "place" -> of(MeasuringView.places(wording));
+      case "prop" -> of(SurveyView.propped(wording));
+      case "mounts" -> of(SurveyView.mounts(wording));
+      case "slopes" -> of(SurveyView.slopes(wording));
+      case "flap", "hook" -> of(SurveyView.hooked(wording));
+      default -> null;
+    };
   }
 
   static RawString forces(Part part, Wording wording) {

@@ -2,11 +2,14 @@ package org.staywright.web;
 
 import static org.staywright.unit.Dimension.FORCE;
 
+import io.quarkus.qute.RawString;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.staywright.fit.replacement.LabelReading;
 import org.staywright.form.Field;
 import org.staywright.form.Kind;
@@ -27,7 +30,9 @@ public final class ReplaceFields {
   private static final Map<String, String> FORCES =
       Map.of(
           "printedForce.value", "printedForce.unit",
-          "scaleReading.force", "scaleReading.unit");
+          "scaleReading.force", "scaleReading.unit",
+          "flap.first.force.value", "flap.unit",
+          "flap.second.force.value", "flap.unit");
 
   /** One question after the other; fields of each by their dotted names. */
   private static final Map<String, List<String>> QUESTIONS = new LinkedHashMap<>();
@@ -49,6 +54,21 @@ public final class ReplaceFields {
     QUESTIONS.put("place", List.of("centresClosedMm", "centresOpenMm", "handleTravelMm"));
     QUESTIONS.put("force", List.of("printedForce.value", "printedForce.unit"));
     QUESTIONS.put(
+        "flap",
+        List.of(
+            "flap.propped",
+            "flap.frameMountMm",
+            "flap.movingMountMm",
+            "flap.closedSlopeDeg",
+            "flap.openSlopeDeg",
+            "flap.handleMm",
+            "flap.unit",
+            "flap.first.force",
+            "flap.first.slopeDeg",
+            "flap.second.force",
+            "flap.second.slopeDeg",
+            "flap.risesFromDeg"));
+    QUESTIONS.put(
         "scale",
         List.of(
             "scaleReading.force",
@@ -60,11 +80,34 @@ public final class ReplaceFields {
     QUESTIONS.put("rest", List.of("springCount", "finish", "damping"));
   }
 
+  /** The way to a force that nobody knows, step by step. */
+  private static final Map<String, List<String>> SURVEY = new LinkedHashMap<>();
+
+  static {
+    SURVEY.put("prop", List.of("flap.propped", "springCount"));
+    SURVEY.put(
+        "mounts",
+        List.of("flap.frameMountMm", "flap.movingMountMm", "centresOpenMm", "centresClosedMm"));
+    SURVEY.put("slopes", List.of("flap.closedSlopeDeg", "flap.openSlopeDeg"));
+    SURVEY.put(
+        "hook",
+        List.of(
+            "flap.handleMm",
+            "flap.unit",
+            "flap.first.force",
+            "flap.first.slopeDeg",
+            "flap.second.force",
+            "flap.second.slopeDeg"));
+    SURVEY.put("rises", List.of("flap.risesFromDeg"));
+  }
+
   /**
    * @param name of it
    * @param title in words
    * @param hint how to go about it
+   * @param drawing where to measure, null for none
    * @param open whether its fields show at once
+   * @param ticks to be set or not
    * @param measures sizes with their uncertainty
    * @param choices one of several each
    * @param fields all others
@@ -73,7 +116,9 @@ public final class ReplaceFields {
       String name,
       String title,
       String hint,
+      RawString drawing,
       boolean open,
+      List<Input> ticks,
       List<Measure> measures,
       List<Input> choices,
       List<Input> fields) {}
@@ -81,16 +126,45 @@ public final class ReplaceFields {
   /** A size and how far off it may be. */
   public record Measure(Input size, Input off) {}
 
+  private final Map<String, List<String>> asked;
   private final Map<String, List<String>> typed;
   private final List<Fault> faults;
   private final boolean all;
   private final Wording wording;
 
   ReplaceFields(Map<String, List<String>> typed, List<Fault> faults, boolean all, Wording wording) {
+    this(QUESTIONS, typed, faults, all, wording);
+  }
+
+  private ReplaceFields(
+      Map<String, List<String>> asked,
+      Map<String, List<String>> typed,
+      List<Fault> faults,
+      boolean all,
+      Wording wording) {
+    this.asked = asked;
     this.typed = typed;
     this.faults = faults;
     this.all = all;
     this.wording = wording;
+  }
+
+  /** The steps that find a force at the flap; whatever else was typed is carried along. */
+  static ReplaceFields survey(Map<String, List<String>> typed, Wording wording) {
+    return new ReplaceFields(SURVEY, typed, List.of(), false, wording);
+  }
+
+  /** What was typed and is not asked here. */
+  public List<Input> carried() {
+    return typed.entrySet().stream()
+        .filter(each -> asked.values().stream().flatMap(List::stream).noneMatch(isOf(each)))
+        .map(each -> Input.plain(each.getKey(), "", each.getValue(), ""))
+        .toList();
+  }
+
+  private static Predicate<String> isOf(Map.Entry<String, List<String>> typed) {
+    String name = typed.getKey();
+    return field -> name.equals(field) || name.startsWith(field + ".");
   }
 
   /** What of an address belongs to the questions. */
@@ -145,7 +219,7 @@ public final class ReplaceFields {
 
   public List<Question> questions() {
     List<Question> questions = new ArrayList<>();
-    QUESTIONS.forEach(
+    asked.forEach(
         (name, fields) -> {
           boolean open = all || questions.isEmpty();
           questions.add(question(name, fields, open));
@@ -154,23 +228,39 @@ public final class ReplaceFields {
   }
 
   private Question question(String name, List<String> fields, boolean open) {
+    List<Input> ticks = new ArrayList<>();
     List<Measure> measures = new ArrayList<>();
     List<Input> choices = new ArrayList<>();
     List<Input> others = new ArrayList<>();
     for (String field : fields) {
       boolean measured = ReplacementForm.SHAPE.field(field + ".plusMinus").isPresent();
-      if (measured) {
+      if (ReplacementForm.SHAPE
+          .field(field)
+          .filter(f -> f.kind() instanceof Kind.Flag)
+          .isPresent()) {
+        ticks.add(input(field));
+      } else if (measured) {
         measures.add(new Measure(input(field + ".value"), input(field + ".plusMinus")));
       } else {
         Input input = input(field);
         (input.options().isEmpty() ? others : choices).add(input);
       }
     }
+    boolean wrong =
+        Stream.of(
+                ticks.stream(),
+                choices.stream(),
+                others.stream(),
+                measures.stream().flatMap(each -> Stream.of(each.size(), each.off())))
+            .flatMap(inputs -> inputs)
+            .anyMatch(Input::wrong);
     return new Question(
         name,
         wording.text("replace.question." + name),
         wording.text("replace.question." + name + ".about"),
-        open,
+        Pictures.whereToMeasure(name, wording),
+        open || wrong,
+        ticks,
         measures,
         choices,
         others);
@@ -182,11 +272,18 @@ public final class ReplaceFields {
     for (Fault fault : faults) {
       String name = name(fault);
       String sentence = wording.fault(fault.at(label(name)));
-      String field =
-          ReplacementForm.SHAPE.field(name + ".value").isPresent() ? name + ".value" : name;
-      wrong.add(Input.plain(field, label(name), List.of(), sentence));
+      wrong.add(Input.plain(entry(name), label(name), List.of(), sentence));
     }
     return wrong;
+  }
+
+  /** The field that is typed into for a reading at fault. */
+  private static String entry(String name) {
+    return Stream.of(".value", ".force.value")
+        .map(name::concat)
+        .filter(field -> ReplacementForm.SHAPE.field(field).isPresent())
+        .findFirst()
+        .orElse(name);
   }
 
   private static String name(Fault fault) {
@@ -206,7 +303,7 @@ public final class ReplaceFields {
     String value = shown ? field.fallback().asText() : given;
     String fault =
         faults.stream()
-            .filter(each -> name(each).equals(name) || (name(each) + ".value").equals(name))
+            .filter(each -> entry(name(each)).equals(name))
             .map(each -> wording.fault(each.at(label(name))))
             .findFirst()
             .orElse("");

@@ -59,12 +59,15 @@ public final class ReplacePage {
   }
 
   private static TemplateInstance page(ReplaceFields form, LabelReading label, SwapView swap) {
-    return Templates.replace(
-        form,
-        label == null ? null : LabelView.of(label, Say.wording()),
-        swap,
-        Pictures.whereToMeasure(Say.wording()),
-        Pictures.whereItHangs(Say.wording()));
+    return Templates.replace(form, label == null ? null : LabelView.of(label, Say.wording()), swap);
+  }
+
+  /** The force that nobody knows, found at the flap step by step. */
+  @GET
+  @Path("flap")
+  public TemplateInstance survey(@Context UriInfo uri) {
+    Map<String, List<String>> typed = ReplaceFields.known(uri.getQueryParameters());
+    return Templates.replaceFlap(ReplaceFields.survey(typed, Say.wording()));
   }
 
   /** What to order, one tap from the answer. */

@@ -1,7 +1,6 @@
 package org.staywright.web;
 
 import io.quarkus.qute.CheckedTemplate;
-import io.quarkus.qute.RawString;
 import io.quarkus.qute.TemplateInstance;
 import java.util.List;
 import org.staywright.form.StockColumn;
@@ -79,8 +78,9 @@ final class Templates {
 
   static native TemplateInstance out(OutView out);
 
-  static native TemplateInstance replace(
-      ReplaceFields form, LabelView label, SwapView swap, RawString spring, RawString places);
+  static native TemplateInstance replace(ReplaceFields form, LabelView label, SwapView swap);
+
+  static native TemplateInstance replaceFlap(ReplaceFields form);
 
   static native TemplateInstance replaceList(ListView list, String pdf, String part);
 

@@ -63,6 +63,45 @@ class ReplacePageTest {
     assertFalse(first.contains("/replace/list"), first);
   }
 
+  private static final String WEIGHED =
+      "centresOpenMm.value=264.6&flap.propped=true&flap.frameMountMm.value=100"
+          + "&flap.movingMountMm.value=300&flap.closedSlopeDeg.value=0&flap.openSlopeDeg.value=60"
+          + "&flap.handleMm.value=800&flap.unit=N&flap.first.force.value=80"
+          + "&flap.first.slopeDeg.value=0&flap.second.force.value=40"
+          + "&flap.second.slopeDeg.value=60";
+
+  @Test
+  void theForceThatNobodyKnowsIsFoundAtTheFlap() {
+    String answer = page("/replace?rodDiameterMm.value=8&springCount=2&" + WEIGHED, 200);
+    assertTrue(answer.contains("The force was found at the flap"), answer);
+    assertTrue(answer.contains("/replace/list?"), answer);
+  }
+
+  @Test
+  void theGuidedPathCarriesAlongWhatWasMeasuredBefore() {
+    String path = page("/replace/flap?rodDiameterMm.value=8&flap.unit=kgf&label=AB%20400", 200);
+    assertTrue(
+        path.contains("<input type=\"hidden\" name=\"rodDiameterMm.value\" value=\"8\">"), path);
+    assertTrue(path.contains("name=\"label\" value=\"AB 400\""), path);
+    assertEquals(1, count(path, "name=\"flap.unit\""));
+    assertEquals(4, count(path, "<svg"));
+  }
+
+  @Test
+  void aFlapThatIsNotProppedIsNotReckoned() {
+    String answer = page("/replace?" + WEIGHED.replace("flap.propped=true&", ""), 200);
+    assertTrue(answer.contains("put a prop under the flap"), answer);
+    assertFalse(answer.contains("id=\"result\""));
+  }
+
+  @Test
+  void whatIsMissingOfTheFlapIsNamedAtItsField() {
+    String answer =
+        page("/replace?" + WEIGHED.replaceAll("&flap.second[a-zA-Z.]*=[0-9]*", ""), 200);
+    assertTrue(answer.contains("href=\"#f-flap-second-force-value\""), answer);
+    assertTrue(answer.contains("The reading with the flap high"), answer);
+  }
+
   @Test
   void readsInchesAndFractions() {
     String inches = MEASURED.replace("rodDiameterMm.value=8&", "rodDiameterMm.value=5/16%20in&");

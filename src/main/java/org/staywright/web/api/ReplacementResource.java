@@ -37,6 +37,10 @@ public class ReplacementResource {
     ReplacementForm form = ReplacementForm.read(Body.read(body));
     Swap swap = Swap.of(current.get(), form, LocalDate.now(clock));
     return ReplacementsJson.of(
-        swap.answer(), swap.gas(), ReplacementText.in(wording)::effect, swap.notes(wording));
+        swap.answer(),
+        swap.gas(),
+        form.flap(),
+        ReplacementText.in(wording)::effect,
+        swap.notes(wording));
   }
 }

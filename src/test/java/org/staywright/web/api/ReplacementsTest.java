@@ -119,6 +119,73 @@ class ReplacementsTest {
         codes.contains("gas-replace") && codes.contains("gas-lost-yearly"), codes.toString());
   }
 
+  /** Hinge to mounts 100 and 300 mm, 60° apart when open; 80 N at 0.8 m level, half at 60°. */
+  private static final String FLAP =
+      """
+      {"springCount": 2, "rodDiameterMm": {"value": 8}, "rodEnd": "ball-socket",
+       "tubeEnd": "ball-socket", "centresOpenMm": {"value": 264.575},
+       "flap": {"propped": true, "frameMountMm": {"value": 100}, "movingMountMm": {"value": 300},
+        "closedSlopeDeg": {"value": 0}, "openSlopeDeg": {"value": 60}, "handleMm": {"value": 800},
+        "unit": "N", "first": {"force": {"value": 80}, "slopeDeg": {"value": 0}},
+        "second": {"force": {"value": 40, "plusMinus": 2}, "slopeDeg": {"value": 60}}}}
+      """;
+
+  @Test
+  void findsTheForceAtTheFlapWhereNobodyKnowsIt() {
+    JsonNode answer = sent(FLAP, 200);
+    double lever = 0.03 * Math.sin(Math.PI / 3) / 0.264575;
+    double holds = 40 * 0.8 / (2 * lever);
+    assertEquals(holds, answer.at("/flapForce/holdN").doubleValue(), 0.02 * holds);
+    assertEquals("margin", answer.at("/flapForce/by").textValue());
+    double force = answer.at("/flapForce/forceN").doubleValue();
+    double plusMinus = answer.at("/flapForce/plusMinusN").doubleValue();
+    assertTrue(plusMinus > 0.05 * force && plusMinus < 0.5 * force, answer.get("flapForce") + "");
+    String part = answer.at("/candidates/0/partNumber").textValue();
+    JsonNode found = given().get("/api/v1/parts/" + part).as(JsonNode.class);
+    assertEquals(force, found.get("forceClassN").doubleValue(), plusMinus);
+    assertTrue(
+        answer.get("advice").findValuesAsText("code").contains("force-from-flap"),
+        answer.get("advice").toString());
+  }
+
+  @Test
+  void theFlapMayBeWeighedInPoundsOrKilograms() {
+    double newtons = sent(FLAP, 200).at("/flapForce/forceN").doubleValue();
+    String kilograms =
+        FLAP.replace("\"unit\": \"N\"", "\"unit\": \"kgf\"")
+            .replace("{\"value\": 80}", "{\"value\": " + 80 / 9.80665 + "}")
+            .replace("40, \"plusMinus\": 2", 40 / 9.80665 + ", \"plusMinus\": " + 2 / 9.80665);
+    assertEquals(
+        newtons, sent(kilograms, 200).at("/flapForce/forceN").doubleValue(), 1e-6 * newtons);
+  }
+
+  /** Each with one thing of the flap replaced, and where the fault stands. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "'propped': true | 'propped': false | #/flap/propped | not-propped",
+        "'propped': true, | - | #/flap/propped | missing",
+        "'centresOpenMm': {'value': 264.575}, | - | #/centresOpenMm | missing",
+        "'openSlopeDeg': {'value': 60} | 'openSlopeDeg': {'value': 5}"
+            + " | #/flap/openSlopeDeg | out-of-order",
+        "'slopeDeg': {'value': 60} | 'slopeDeg': {'value': 8}"
+            + " | #/flap/second/slopeDeg | slopes-too-near",
+        "264.575 | 464 | #/centresOpenMm | contradicts",
+        "'value': 80} | 'value': -80} | #/flap/first/force/value | out-of-bounds",
+        "'unit': 'N' | 'unit': 'kg' | #/flap/unit | not-a-choice",
+        "'value': 800} | 'value': 800, 'plusMinus': 0} | #/flap/handleMm/plusMinus | out-of-bounds"
+      })
+  void saysWhatIsWrongWithAMeasuredFlap(String was, String is, String pointer, String code) {
+    String old = was.replace('\'', '"');
+    assertTrue(FLAP.contains(old), old);
+    String now = is.equals("-") ? "" : is.replace('\'', '"');
+    JsonNode fault = sent(FLAP.replace(old, now), 422).at("/errors/0");
+    assertEquals(pointer, fault.get("pointer").textValue(), fault.toString());
+    assertEquals(code, fault.get("code").textValue(), fault.toString());
+  }
+
   @Test
   void nothingMatchesButTheNearestIsTold() {
     JsonNode answer = sent(BODY.replace("\"value\": 18,", "\"value\": 20.4,"), 200);
