@@ -103,7 +103,7 @@ public final class SwapCautions {
     } else {
       add("swap-only-one", Severity.NOTE);
     }
-    add("disposal", Severity.NOTE);
+    new Disposal().of(now.part()).ifPresent(all::add);
     add("local-codes", Severity.NOTE);
   }
 

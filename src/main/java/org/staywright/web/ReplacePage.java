@@ -14,8 +14,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.staywright.document.PartsListPdf;
+import org.staywright.document.ReplacementNote;
 import org.staywright.fit.replacement.LabelReading;
+import org.staywright.fit.replacement.Replacement;
 import org.staywright.form.ReplacementForm;
 import org.staywright.job.Outfit;
 import org.staywright.job.PartsList;
@@ -52,7 +55,9 @@ public final class ReplacePage {
       ReplacementForm form = ReplacementForm.typed(ReplaceFields.readable(typed, label));
       Swap swap = Swap.of(stock.get(), form, LocalDate.now(clock));
       return page(
-          new ReplaceFields(typed, List.of(), all, wording), label, SwapView.of(swap, wording));
+          new ReplaceFields(typed, List.of(), all, wording),
+          label,
+          SwapView.of(swap, typed, wording));
     } catch (Refusal refusal) {
       return page(new ReplaceFields(typed, refusal.faults(), all, wording), label, null);
     }
@@ -68,6 +73,35 @@ public final class ReplacePage {
   public TemplateInstance survey(@Context UriInfo uri) {
     Map<String, List<String>> typed = ReplaceFields.known(uri.getQueryParameters());
     return Templates.replaceFlap(ReplaceFields.survey(typed, Say.wording()));
+  }
+
+  /** Old and new side by side, for one part of the answer. */
+  @GET
+  @Path("note.pdf")
+  @Produces("application/pdf")
+  public Response note(@QueryParam("part") String part, @Context UriInfo uri) {
+    Map<String, List<String>> typed = ReplaceFields.known(uri.getQueryParameters());
+    Swap swap = swap(typed).orElseThrow(NotFoundException::new);
+    Replacement now =
+        swap.answer().found().stream()
+            .filter(one -> one.part().number().equals(part))
+            .findFirst()
+            .orElseThrow(NotFoundException::new);
+    byte[] pdf = ReplacementNote.pdf(swap.old(), now, Say.wording());
+    return Response.ok(pdf)
+        .header("Content-Disposition", "inline; filename=\"replacement-" + part + ".pdf\"")
+        .build();
+  }
+
+  /** Empty where what an address says cannot be measured. */
+  private Optional<Swap> swap(Map<String, List<String>> typed) {
+    try {
+      LabelReading label = ReplaceFields.label(typed);
+      ReplacementForm form = ReplacementForm.typed(ReplaceFields.readable(typed, label));
+      return Optional.of(Swap.of(stock.get(), form, LocalDate.now(clock)));
+    } catch (Refusal refusal) {
+      return Optional.empty();
+    }
   }
 
   /** What to order, one tap from the answer. */

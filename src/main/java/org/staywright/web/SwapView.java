@@ -40,6 +40,7 @@ public record SwapView(
    * @param likelihood in percent
    * @param alike numbers of the others, cut short
    * @param differences a sentence each
+   * @param note address of old and new side by side
    * @param order address of the parts list, "" where force or end fittings are not known
    */
   public record Row(
@@ -50,12 +51,16 @@ public record SwapView(
       String likelihood,
       String alike,
       List<String> differences,
+      String note,
       String order) {}
 
-  static SwapView of(Swap swap, Wording wording) {
+  /**
+   * @param typed what was asked
+   */
+  static SwapView of(Swap swap, Map<String, List<String>> typed, Wording wording) {
     List<Row> rows = new ArrayList<>();
     for (Replacement one : swap.answer().found().stream().limit(SHOWN).toList()) {
-      rows.add(row(swap, one, wording));
+      rows.add(row(swap, one, typed, wording));
     }
     ReplacementText text = ReplacementText.in(wording);
     boolean matches = !swap.answer().matchesNothing() && !rows.isEmpty();
@@ -75,7 +80,8 @@ public record SwapView(
         steps);
   }
 
-  private static Row row(Swap swap, Replacement one, Wording wording) {
+  private static Row row(
+      Swap swap, Replacement one, Map<String, List<String>> typed, Wording wording) {
     ReplacementText text = ReplacementText.in(wording);
     return new Row(
         one.part().number(),
@@ -85,6 +91,7 @@ public record SwapView(
         percent(one.likelihood(), wording),
         alike(one.alike(), wording),
         one.differences().stream().map(each -> said(each, text, wording)).toList(),
+        new Address("/replace/note.pdf", typed).with("part", one.part().number()).toString(),
         order(swap, one));
   }
 

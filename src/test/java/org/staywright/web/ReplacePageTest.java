@@ -5,7 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.lowagie.text.pdf.PdfReader;
+import com.lowagie.text.pdf.parser.PdfTextExtractor;
 import io.quarkus.test.junit.QuarkusTest;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -52,6 +58,38 @@ class ReplacePageTest {
             .get(address.replace("/replace/list", "/replace/parts-list.pdf"))
             .asByteArray();
     assertEquals("%PDF", new String(pdf, 0, 4));
+  }
+
+  @Test
+  void theNotePutsOldAndNewSideBySide() throws IOException {
+    String answer = page(MEASURED + "&printedForce.value=350&printedForce.unit=N", 200);
+    Matcher link = Pattern.compile("href=\"(/replace/note.pdf\\?[^\"]+)\"").matcher(answer);
+    assertTrue(link.find());
+    String address = link.group(1).replace("&amp;", "&");
+    byte[] pdf = given().urlEncodingEnabled(false).get(address).asByteArray();
+    Files.write(Path.of("target/replacement-note.pdf"), pdf);
+    PdfReader reader = new PdfReader(pdf);
+    StringBuilder text = new StringBuilder();
+    for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+      text.append(new PdfTextExtractor(reader).getTextFromPage(page)).append(' ');
+    }
+    String said = text.toString().replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    for (String part :
+        List.of(
+            "Replacement note",
+            address.replaceAll(".*[?&]part=", "").replaceAll("&.*", ""),
+            "158 mm ± 3 mm",
+            "350 N",
+            "not measured",
+            "Prop the open flap",
+            "still charged",
+            "Never open, heat or drill",
+            "licensed",
+            "replaced together")) {
+      assertTrue(said.contains(part), part + " in " + said);
+    }
+    page(address.replaceAll("part=[A-Z0-9-]+", "part=NONE"), 404);
+    page("/replace/note.pdf?strokeMm.value=-1&part=NONE", 404);
   }
 
   @Test

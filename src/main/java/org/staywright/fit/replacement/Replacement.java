@@ -3,6 +3,7 @@ package org.staywright.fit.replacement;
 import java.util.List;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
+import org.staywright.spring.Spring;
 
 /**
  * A part that may stand in for the old spring. SI.
@@ -50,5 +51,20 @@ public record Replacement(
   /** Between the centres, m. */
   public double compressed() {
     return part.spring().compressedLength() + reach();
+  }
+
+  /** What an instrument would show of the new spring with its fittings, m or N. */
+  public double shows(Gauge gauge) {
+    double through = gauge.basis() == Gauge.Basis.BARE ? 0 : reach();
+    Spring spring = part.spring();
+    return through
+        + switch (gauge.column()) {
+          case ROD_DIAMETER -> spring.rodDiameter();
+          case TUBE_DIAMETER -> spring.tubeDiameter();
+          case STROKE -> spring.stroke();
+          case EXTENDED_LENGTH -> spring.extendedLength();
+          case COMPRESSED_LENGTH -> spring.compressedLength();
+          default -> spring.force();
+        };
   }
 }
