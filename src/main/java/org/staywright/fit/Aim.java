@@ -104,7 +104,7 @@ final class Aim {
   }
 
   /** The same from shares of what is asked, each zero where it is kept. */
-  static double missed(double hand, double hold, double lengths, double shut) {
-    return MISSED + PER_MISS * (hand + hold + lengths / LENGTH + shut);
+  static double missed(double hand, double hold, double lengths, double shut, double behaviour) {
+    return MISSED + PER_MISS * (hand + hold + lengths / LENGTH + shut + behaviour);
   }
 }

@@ -38,6 +38,9 @@ final class Coarse {
   private int used;
   private double[] window;
 
+  /** By how much this pair comes too late over its dead centre, whatever hangs there. */
+  private double tooLate;
+
   /** By region, slot and count: the best value and the number of the pair it was at. */
   final double[] best;
 
@@ -103,6 +106,7 @@ final class Coarse {
     if (travel == null) {
       return;
     }
+    behaviour(travel);
     List<Shelf.Rack> racks = shelf.racks;
     for (int i = 0; i < racks.size(); i++) {
       Shelf.Rack rack = racks.get(i);
@@ -114,6 +118,37 @@ final class Coarse {
       }
     }
     run(pair, region, travel);
+  }
+
+  /** What is asked of how the load behaves, on this travel. */
+  private void behaviour(Travel travel) {
+    Behaviour asked = job.requirements().behaviour();
+    lanes.rising =
+        asked.risesFrom() == null ? null : Stretch.within(travel, asked.risesFrom(), null);
+    lanes.still =
+        asked.staysPut() ? Stretch.within(travel, asked.staysPutFrom(), asked.staysPutTo()) : null;
+    Double centre = asked.overCentreBy() == null ? null : Figuring.overCentre(travel, 1);
+    tooLate =
+        asked.overCentreBy() == null
+            ? 0
+            : centre == null ? 1 : Math.max(0, centre - asked.overCentreBy());
+  }
+
+  /** By how much a lane misses that, in shares of the hand force allowed. */
+  private double misbehaves(int lane, int c, double push, Travel travel) {
+    Job.Requirements asked = job.requirements();
+    double force = travel.hand() * asked.handOpenLimit();
+    double misses = tooLate;
+    if (lanes.rising != null) {
+      misses += Math.max(0, hands[c].rising[lane]) / force;
+    }
+    if (lanes.still != null) {
+      misses += Math.max(0, -hands[c].still[lane]) / force;
+    }
+    Double latch = asked.behaviour().maxLatchPush();
+    return latch == null
+        ? misses
+        : misses + Math.max(0, push / force - latch / asked.handOpenLimit());
   }
 
   private void load(int pair, int region, Travel travel, Shelf.Rack rack) {
@@ -184,15 +219,14 @@ final class Coarse {
         gravity < 0
             ? counts[c] * lanes.weak.last[lane] * travel.lever()[travel.last()] / -gravity
             : null;
-    double shut = 0;
-    if (asked.staysShut()) {
-      double push = counts[c] * lanes.strong.first[lane] * travel.lever()[0];
-      shut = Math.max(0, (push + travel.light()[0]) / Math.max(1e-9, Math.abs(travel.light()[0])));
-    }
+    double push = counts[c] * lanes.strong.first[lane] * travel.lever()[0] + travel.light()[0];
+    double shut =
+        asked.staysShut() ? Math.max(0, push / Math.max(1e-9, Math.abs(travel.light()[0]))) : 0;
+    double behaviour = misbehaves(lane, c, push, travel);
     double tooHeavy = Math.max(0, -hand);
     double falls = hold == null ? 0 : Math.max(0, asked.minHoldRatio() - hold);
-    if (tooHeavy + falls + gap[lane] + shut > 0) {
-      return Aim.missed(tooHeavy, falls, gap[lane], shut);
+    if (tooHeavy + falls + gap[lane] + shut + behaviour > 0) {
+      return Aim.missed(tooHeavy, falls, gap[lane], shut, behaviour);
     }
     double margin =
         Requirement.margin(

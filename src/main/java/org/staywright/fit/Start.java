@@ -26,7 +26,7 @@ record Start(int row, int count, double[] share) {
   private static final int ALIKE = 2;
 
   /** A miss that a better place near by may well make good. */
-  private static final double SLIGHT = Aim.missed(0.15, 0, 0, 0);
+  private static final double SLIGHT = Aim.missed(0.15, 0, 0, 0, 0);
 
   /** A candidate in a region: its place in the arrays, and how it stands there. */
   private record Entry(int at, double value) {}

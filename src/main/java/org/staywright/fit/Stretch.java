@@ -26,6 +26,19 @@ record Stretch(int first, int last) {
     return new Stretch(first, last);
   }
 
+  /** Only samples within: rougher, and never stricter than what is asked; one at least. */
+  static Stretch within(Travel travel, Double from, Double to) {
+    int first = 0;
+    int last = travel.last();
+    while (from != null && first < last && travel.q()[first] < from) {
+      first++;
+    }
+    while (to != null && last > first && travel.q()[last] > to) {
+      last--;
+    }
+    return new Stretch(first, last);
+  }
+
   boolean holds(int sample) {
     return first <= sample && sample <= last;
   }

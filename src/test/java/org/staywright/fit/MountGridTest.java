@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
@@ -30,51 +31,23 @@ class MountGridTest {
   /** The search may miss the grid's best by so much of its figure. */
   private static final double WORSE = 0.03;
 
-  /** Known gap: this one job, by SOONEST, misses a cheaper set on the shelf; it should be none. */
+  /** Known gap: this one job, by SOONEST, misses cheaper end fittings; it should be none. */
   private static final int MISSES = 1;
 
   private static final long SEED = 20_261_125;
 
   private final long seed = Long.getLong("staywright.seed", SEED);
 
+  /** Of those, where some point of the grid keeps what {@link #asked} adds. */
+  private static final int[] BEHAVED = {10, 21};
+
   @Test
   void isSeldomMuchWorseThanAGrid() {
     System.out.println("MountGridTest seed " + seed);
-    int compared = 0;
     List<String> missed = new ArrayList<>();
+    int compared = 0;
     for (int i : JOBS) {
-      Random random = new Random(seed + i);
-      Range range = Samples.randomRange(random, PARTS);
-      Job job = plain(i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random));
-      Zones zones = around(random, ((Mounted) job.mechanism()).mounts());
-      List<Candidate> grid = grid(job, range, zones);
-      if (grid.isEmpty()) {
-        continue;
-      }
-      compared++;
-      String where = "seed " + (seed + i) + ", by " + job.rankBy();
-      Found found = MountSearch.of(range, job, zones, 1, Progress.UNSEEN);
-      assertFalse(found.arrangements().isEmpty(), where);
-      Fit first = found.arrangements().get(0).fit();
-      Candidate ours = Candidate.of(job, range.row(first.part().number()).orElseThrow(), first);
-      List<Candidate> all = new ArrayList<>(grid);
-      all.add(ours);
-      Standing standing = new Standing(job, all, List.of());
-      Candidate best = grid.stream().min(standing.order()).orElseThrow();
-      String both = where + ": grid " + said(best) + ", ours " + said(ours);
-      boolean good =
-          switch (job.rankBy()) {
-            case LEAST_EFFORT -> ours.handRms() <= (1 + WORSE) * best.handRms();
-            case MOST_MARGIN -> ours.margin() >= (1 - WORSE) * best.margin();
-            case BALANCED -> standing.score(ours) >= (1 - WORSE) * standing.score(best);
-            case LOWEST_COST -> price(ours) <= (1 + WORSE) * price(best);
-            case SOONEST ->
-                ours.days() < best.days()
-                    || ours.days() == best.days() && price(ours) <= (1 + WORSE) * price(best);
-          };
-      if (!good) {
-        missed.add(both);
-      }
+      compared += compare(i, Behaviour.ANY, missed) ? 1 : 0;
     }
     missed.forEach(System.out::println);
     assertTrue(missed.size() <= MISSES, String.join("; ", missed));
@@ -83,8 +56,69 @@ class MountGridTest {
     }
   }
 
-  /** Without what may be asked besides: the coarse look does not know it and may miss more. */
-  private static Job plain(Job job) {
+  @Test
+  void norIsItWhereTheLoadIsToBehave() {
+    System.out.println("MountGridTest seed " + seed);
+    List<String> missed = new ArrayList<>();
+    int compared = 0;
+    for (int i : BEHAVED) {
+      compared += compare(i, null, missed) ? 1 : 0;
+    }
+    assertTrue(missed.isEmpty(), String.join("; ", missed));
+    if (seed == SEED) {
+      assertEquals(BEHAVED.length, compared, "jobs that the grid fits");
+    }
+  }
+
+  /** What may be asked besides, by turns. */
+  private static Behaviour asked(int turn, Mechanism mechanism) {
+    double way = mechanism.end() - mechanism.start();
+    double late = mechanism.start() + 0.7 * way;
+    return turn % 3 == 0
+        ? new Behaviour(null, null, null, null, null, 100.0, null)
+        : new Behaviour(null, null, late, null, null, null, null);
+  }
+
+  /**
+   * @param behaviour null for what comes by turns
+   * @return whether the grid has a fit at all
+   */
+  private boolean compare(int i, Behaviour behaviour, List<String> missed) {
+    Random random = new Random(seed + i);
+    Range range = Samples.randomRange(random, PARTS);
+    Job drawn = i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random);
+    Job job = behaving(drawn, behaviour == null ? asked(i / 3, drawn.mechanism()) : behaviour);
+    Zones zones = around(random, ((Mounted) job.mechanism()).mounts());
+    List<Candidate> grid = grid(job, range, zones);
+    if (grid.isEmpty()) {
+      return false;
+    }
+    String where = "seed " + (seed + i) + ", by " + job.rankBy();
+    Found found = MountSearch.of(range, job, zones, 1, Progress.UNSEEN);
+    assertFalse(found.arrangements().isEmpty(), where);
+    Fit first = found.arrangements().get(0).fit();
+    Candidate ours = Candidate.of(job, range.row(first.part().number()).orElseThrow(), first);
+    List<Candidate> all = new ArrayList<>(grid);
+    all.add(ours);
+    Standing standing = new Standing(job, all, List.of());
+    Candidate best = grid.stream().min(standing.order()).orElseThrow();
+    boolean good =
+        switch (job.rankBy()) {
+          case LEAST_EFFORT -> ours.handRms() <= (1 + WORSE) * best.handRms();
+          case MOST_MARGIN -> ours.margin() >= (1 - WORSE) * best.margin();
+          case BALANCED -> standing.score(ours) >= (1 - WORSE) * standing.score(best);
+          case LOWEST_COST -> price(ours) <= (1 + WORSE) * price(best);
+          case SOONEST ->
+              ours.days() < best.days()
+                  || ours.days() == best.days() && price(ours) <= (1 + WORSE) * price(best);
+        };
+    if (!good) {
+      missed.add(where + ": grid " + said(best) + ", ours " + said(ours));
+    }
+    return true;
+  }
+
+  private static Job behaving(Job job, Behaviour behaviour) {
     Job.Requirements asked = job.requirements();
     return new Job(
         job.name(),
@@ -99,7 +133,9 @@ class MountGridTest {
             asked.compressedReserve(),
             asked.extendedReserve(),
             asked.openStop(),
-            asked.staysShut()),
+            asked.staysShut(),
+            behaviour,
+            Job.InTime.ANY),
         job.filters(),
         job.rankBy(),
         job.limit(),
