@@ -65,7 +65,7 @@ public final class StockPage {
     }
   }
 
-  private static String name(FileUpload upload) {
+  static String name(FileUpload upload) {
     String name = upload.fileName() == null ? "" : upload.fileName().replaceAll("\\p{Cntrl}", "");
     return name.isBlank() ? "import" : name.substring(0, Math.min(200, name.length()));
   }

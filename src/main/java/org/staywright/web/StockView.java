@@ -30,7 +30,7 @@ record StockView(
     List<Row> faults,
     String faultsFile) {
 
-  private static final DateTimeFormatter TIME =
+  static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
 
   record Column(String header, String meaning) {}
@@ -79,7 +79,7 @@ record StockView(
     return new Column(matched.header(), matched.meaning() == null ? "–" : matched.meaning().name());
   }
 
-  private static Row row(RowFault fault, Wording wording) {
+  static Row row(RowFault fault, Wording wording) {
     return new Row(fault.row(), wording.fault(fault.fault()));
   }
 

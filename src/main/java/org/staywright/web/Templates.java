@@ -87,5 +87,10 @@ final class Templates {
   static native TemplateInstance stock(
       StockView view, List<StockView.RevisionRow> revisions, List<StockColumn> columns);
 
+  static native TemplateInstance batches(
+      List<BatchView> batches, String fault, List<StockView.Row> faults);
+
+  static native TemplateInstance batch(BatchView batch, List<BatchView.Row> rows);
+
   static native TemplateInstance error(int status, String heading, String advice);
 }

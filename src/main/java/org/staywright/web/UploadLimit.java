@@ -13,6 +13,9 @@ public class UploadLimit {
 
   private static final long MOST = 10L << 20;
 
+  /** Ten thousand jobs with every field given. */
+  private static final long MOST_JOBS = 50L << 20;
+
   /** After the limit of the server, which holds for files of stock, and before all that reads. */
   private static final int ORDER = -1;
 
@@ -26,10 +29,12 @@ public class UploadLimit {
       request.next();
       return;
     }
+    boolean jobs = path.startsWith("/batches") || path.startsWith("/api/v1/batches");
+    long most = jobs ? MOST_JOBS : MOST;
     String length = request.request().getHeader(HttpHeaders.CONTENT_LENGTH);
     if (length == null) {
-      request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, MOST);
-    } else if (length.length() > 18 || Long.parseLong(length) > MOST) {
+      request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, most);
+    } else if (length.length() > 18 || Long.parseLong(length) > most) {
       request.response().putHeader(HttpHeaders.CONNECTION, "close").setStatusCode(413).end();
       return;
     }

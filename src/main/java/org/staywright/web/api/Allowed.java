@@ -21,6 +21,7 @@ final class Allowed {
               MountsResource.class,
               CentreResource.class,
               TaskResource.class,
+              BatchResource.class,
               StockResource.class,
               JobResource.class,
               PartsListResource.class,

@@ -113,7 +113,7 @@ public final class ApiDocument implements OASFilter {
       Schema schema = route.answer() == null ? text() : reference(route.answer());
       response.setContent(content(route.type(), schema));
     }
-    if (route.status() == 201) {
+    if (route.status() == 201 || route.status() == 202) {
       response.addHeader("Location", OASFactory.createHeader().schema(text()));
     }
     if (route.answer() == JobAnswer.SAVED_JOB) {

@@ -3,6 +3,7 @@ package org.staywright.web.api;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Objects;
 import org.staywright.form.RowFault;
 import org.staywright.stock.Checked;
@@ -26,21 +27,24 @@ final class ImportJson {
     json.put("unchanged", checked.change().same());
     json.put("gone", checked.change().gone());
     json.put("faultCount", checked.faultCount());
-    Wording wording = Preference.now().metric();
-    ArrayNode faults = json.putArray("faults");
-    for (RowFault each : checked.faults()) {
-      ObjectNode fault = faults.addObject().put("row", each.row());
-      fault.put("column", each.fault().where());
-      fault.put("value", Objects.toString(each.fault().value(), null));
-      fault.put("expected", each.fault().bound());
-      fault.put("code", each.fault().code());
-      fault.put("detail", wording.fault(each.fault()));
-    }
+    list(json.putArray("faults"), checked.faults());
     json.put(
         "faultsFile",
         checked.clean() ? null : "/api/v1/stock/imports/" + outcome.id() + "/faults.csv");
     ObjectNode derived = json.putObject("derived");
     checked.derived().forEach(derived::put);
     return json;
+  }
+
+  static void list(ArrayNode list, List<RowFault> faults) {
+    Wording wording = Preference.now().metric();
+    for (RowFault each : faults) {
+      ObjectNode fault = list.addObject().put("row", each.row());
+      fault.put("column", each.fault().where());
+      fault.put("value", Objects.toString(each.fault().value(), null));
+      fault.put("expected", each.fault().bound());
+      fault.put("code", each.fault().code());
+      fault.put("detail", wording.fault(each.fault()));
+    }
   }
 }

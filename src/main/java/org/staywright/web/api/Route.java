@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import java.util.List;
 import org.staywright.form.AnswerShape;
+import org.staywright.form.BatchJson;
 import org.staywright.form.CentreForm;
 import org.staywright.form.ChanceRequest;
 import org.staywright.form.ChoiceForm;
@@ -94,6 +95,21 @@ record Route(
               null,
               null,
               List.of(400, 404)),
+          new Route(
+              "POST",
+              "/batches",
+              "addBatch",
+              BatchJson.QUERY,
+              null,
+              false,
+              202,
+              FoundAnswer.TASK,
+              JSON,
+              List.of(400, 406, 413, 415, 422, 503)),
+          get("/batches", "listBatches", null, BatchJson.BATCHES),
+          get("/batches/{id}", "batch", null, BatchJson.BATCH),
+          get("/batches/{id}/results.json", "batchResults", null, BatchJson.RESULTS),
+          file("/batches/{id}/results.csv", "batchResultsCsv", "text/csv"),
           new Route(
               "POST",
               "/stock/imports",

@@ -11,6 +11,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import org.staywright.job.Batches;
 import org.staywright.job.Task;
 import org.staywright.job.Tasks;
 
@@ -22,9 +23,11 @@ public class TaskResource {
   private static final String UNKNOWN = "problem.no-task";
 
   private final Tasks tasks;
+  private final Batches batches;
 
-  TaskResource(Tasks tasks) {
+  TaskResource(Tasks tasks, Batches batches) {
     this.tasks = tasks;
+    this.batches = batches;
   }
 
   /** What a caller gets who would rather not wait. */
@@ -39,13 +42,18 @@ public class TaskResource {
   @Path("{id}")
   public ObjectNode task(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
-    return json(find(id));
+    // A batch outlives the program that began it, and so does its task.
+    return batches.find(id).map(BatchResource::task).orElseGet(() -> json(find(id)));
   }
 
   @DELETE
   @Path("{id}")
   public void stop(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
+    if (batches.find(id).isPresent()) {
+      batches.stop(id);
+      return;
+    }
     find(id);
     tasks.stop(id);
   }
