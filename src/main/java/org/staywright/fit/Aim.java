@@ -22,6 +22,10 @@ final class Aim {
   private static final double PER_MISS = 1e6;
   private static final double STEEP = 10;
   private static final double UNKNOWN_PRICE = 1e7;
+
+  /** A day counts for more than any difference in price. */
+  private static final double DAY = 1e4;
+
   private static final double AMPLE = 0.5;
   private static final double WEEK_DAYS = 7;
 
@@ -43,7 +47,7 @@ final class Aim {
           100
               * (weights.effort() * effort
                   - weights.margin() * Math.min(1, Math.max(0, margin) / AMPLE));
-      // The place does not change what it costs: of equal ones the lightest to handle.
+      // Of equally dear ones the lightest to handle.
       case LOWEST_COST, SOONEST -> 1e-3 * effort;
     };
   }
@@ -62,11 +66,21 @@ final class Aim {
     };
   }
 
-  /** An assessed part at a place, without its own share. */
+  /** An assessed part at a place. */
   double of(Fit fit) {
     return fit.fits()
-        ? place(fit.figures().handRms(), Requirement.margin(job, fit.figures()))
+        ? place(fit.figures().handRms(), Requirement.margin(job, fit.figures())) + cost(fit)
         : missed(fit.blockedBy());
+  }
+
+  /** Load and swing at a place settle which end fittings do, and so what the set costs there. */
+  double cost(Fit fit) {
+    double price = fit.setPrice() == null ? UNKNOWN_PRICE : fit.setPrice().doubleValue();
+    return switch (job.rankBy()) {
+      case LOWEST_COST -> price;
+      case SOONEST -> fit.leadTimeDays() * DAY + price;
+      case LEAST_EFFORT, MOST_MARGIN, BALANCED -> 0;
+    };
   }
 
   /**
@@ -76,6 +90,7 @@ final class Aim {
   double sloping(Fit fit) {
     double miss = (missed(fit.blockedBy()) - MISSED) / PER_MISS;
     return place(fit.figures().handRms(), Requirement.margin(job, fit.figures()))
+        + cost(fit)
         + STEEP * scale() * miss;
   }
 
@@ -85,7 +100,8 @@ final class Aim {
       case LEAST_EFFORT -> job.requirements().maxHandForce();
       case MOST_MARGIN -> 1;
       case BALANCED -> 100;
-      case LOWEST_COST, SOONEST -> 1e-3;
+      case LOWEST_COST -> 100;
+      case SOONEST -> 10 * DAY;
     };
   }
 

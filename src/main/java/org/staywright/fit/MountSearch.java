@@ -39,6 +39,9 @@ public final class MountSearch {
   /** Least first step of a refinement, as a share of the zones. */
   private static final double FINEST = 0.01;
 
+  /** Places at which the foremost candidates are looked for with cheaper end fittings. */
+  private static final int COMBED = 512;
+
   /** Steps between two reports of progress. */
   private static final int TOLD = 64;
 
@@ -187,6 +190,7 @@ public final class MountSearch {
     places.addAll(refined(starts(promising), step, LONG));
     List<Start> others = others(variety.ordered(places).stream().limit(SCREENED).toList());
     places.addAll(refined(others, step, LONG));
+    places.addAll(refined(cheaper(variety.ordered(places)), step, LONG));
     return places;
   }
 
@@ -222,6 +226,33 @@ public final class MountSearch {
                   .map(best -> new Start(best.row(), best.count(), place.share()))
                   .stream();
             })
+        .toList();
+  }
+
+  /**
+   * The foremost candidates where less demanding places let cheaper end fittings do, as near to
+   * fitting as can be: no slope leads there. Nothing where cost does not rank.
+   */
+  private List<Start> cheaper(List<Place> places) {
+    Aim aim = new Aim(job);
+    return places.stream()
+        .filter(place -> place.fits() && aim.cost(place.fit()) > 0)
+        .limit(SCREENED)
+        .flatMap(
+            place -> {
+              Refinement there =
+                  new Refinement(job, range, zones, place.row(), place.count(), this::tick);
+              double cost = aim.cost(place.fit());
+              return IntStream.range(0, Math.min(COMBED, spread.size()))
+                  .parallel()
+                  .mapToObj(i -> there.at(spread.point(i)))
+                  .filter(each -> each.fit() != null && aim.cost(each.fit()) < cost)
+                  .min(
+                      Comparator.comparingDouble(Place::value)
+                          .thenComparing(each -> each.mounts().toString()))
+                  .stream();
+            })
+        .map(place -> new Start(place.row(), place.count(), place.share()))
         .toList();
   }
 

@@ -31,9 +31,6 @@ class MountGridTest {
   /** The search may miss the grid's best by so much of its figure. */
   private static final double WORSE = 0.03;
 
-  /** Known gap: this one job, by SOONEST, misses cheaper end fittings; it should be none. */
-  private static final int MISSES = 1;
-
   private static final long SEED = 20_261_125;
 
   private final long seed = Long.getLong("staywright.seed", SEED);
@@ -42,15 +39,14 @@ class MountGridTest {
   private static final int[] BEHAVED = {10, 21};
 
   @Test
-  void isSeldomMuchWorseThanAGrid() {
+  void isNeverMuchWorseThanAGrid() {
     System.out.println("MountGridTest seed " + seed);
     List<String> missed = new ArrayList<>();
     int compared = 0;
     for (int i : JOBS) {
       compared += compare(i, Behaviour.ANY, missed) ? 1 : 0;
     }
-    missed.forEach(System.out::println);
-    assertTrue(missed.size() <= MISSES, String.join("; ", missed));
+    assertTrue(missed.isEmpty(), String.join("; ", missed));
     if (seed == SEED) {
       assertEquals(JOBS.length, compared, "jobs that the grid fits");
     }
