@@ -47,27 +47,28 @@ public final class DamperChart {
         MILLIMETRE_PER_SECOND,
         wording.text("document.force"),
         NEWTON);
-    plot.curve(Role.CURVE_1, speed, out);
     double outAt = plot.place(0, out[SAMPLES - 1]).y();
     double inAt = plot.place(0, in[SAMPLES - 1]).y();
     if (damper.extending().equals(damper.compressing())) {
-      label(plot, Role.CURVE_1, outAt, wording.text("document.damper.both"));
+      String both = wording.text("document.damper.both");
+      plot.curve(Role.CURVE_1, both, speed, out);
+      label(plot, Role.CURVE_1, outAt, both);
     } else {
-      plot.curve(Role.CURVE_2, speed, in);
+      plot.curve(Role.CURVE_1, wording.text("document.damper.out"), speed, out);
+      plot.curve(Role.CURVE_2, wording.text("document.damper.in"), speed, in);
       double apart = Math.max(0, APART - Math.abs(inAt - outAt)) / 2;
       double away = inAt < outAt ? -apart : apart;
       label(plot, Role.CURVE_1, outAt - away, wording.text("document.damper.out"));
       label(plot, Role.CURVE_2, inAt + away, wording.text("document.damper.in"));
     }
-    return plot.sketch()
-        .drawing(
+    return plot.drawing(
+            "damper-forces",
             wording.text("document.damper-chart", part.number()),
             wording.text(
                 "document.damper-chart.about",
                 wording.bare(damper.compressing().speed(), MILLIMETRE_PER_SECOND, 0),
                 wording.quantity(damper.extending().force(), NEWTON, 0),
-                wording.quantity(damper.compressing().force(), NEWTON, 0)),
-            0.6);
+                wording.quantity(damper.compressing().force(), NEWTON, 0)));
   }
 
   private static void label(Plot plot, Role role, double y, String text) {

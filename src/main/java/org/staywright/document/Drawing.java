@@ -10,11 +10,22 @@ import java.util.List;
  * @param box all that is to be shown
  * @param em type size of ordinary text, in the drawing's units
  * @param shapes from back to front
+ * @param readings what it draws in numbers, null where it is no chart
  */
-public record Drawing(String title, String description, Box box, double em, List<Shape> shapes) {
+public record Drawing(
+    String title,
+    String description,
+    Box box,
+    double em,
+    List<Shape> shapes,
+    Readings readings) {
 
   public Drawing {
     shapes = List.copyOf(shapes);
+  }
+
+  Drawing with(Readings numbers) {
+    return new Drawing(title, description, box, em, shapes, numbers);
   }
 
   void drawWith(Pen pen) {

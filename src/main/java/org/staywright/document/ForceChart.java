@@ -81,27 +81,28 @@ public final class ForceChart {
     for (int i = 0; i < kelvin.length; i++) {
       double[] out = forces(kelvin[i], false);
       double[] in = forces(kelvin[i], true);
-      plot.band(BANDS[i], millimetres(), out, in);
-      plot.curve(CURVES[i], millimetres(), out);
-      plot.curve(CURVES[i], millimetres(), in);
+      String at = celsius(kelvin[i]);
+      int lower =
+          plot.curve(CURVES[i], wording.text("document.force.out", at), millimetres(), out);
+      int upper = plot.curve(CURVES[i], wording.text("document.force.in", at), millimetres(), in);
+      plot.band(BANDS[i], lower, upper);
     }
     plot.caption(wording.text("document.force.bands"));
     if (fast) {
-      plot.curve(Role.FAST, millimetres(), fastForces());
+      plot.curve(Role.FAST, wording.text("document.force.fast"), millimetres(), fastForces());
       fastLabel();
     }
     marks();
     endLabels();
-    return plot.sketch()
-        .drawing(
-            wording.text("document.force-chart", part.number()),
-            wording.text(
-                "document.force-chart.about",
-                celsius(kelvin[0]),
-                celsius(kelvin[2]),
-                newtons(law.giving(part.spring().nearGauge(), ROOM)),
-                newtons(law.giving(part.spring().farGauge(), ROOM))),
-            0.6);
+    return plot.drawing(
+        "force",
+        wording.text("document.force-chart", part.number()),
+        wording.text(
+            "document.force-chart.about",
+            celsius(kelvin[0]),
+            celsius(kelvin[2]),
+            newtons(law.giving(part.spring().nearGauge(), ROOM)),
+            newtons(law.giving(part.spring().farGauge(), ROOM))));
   }
 
   private double[] forces(double temperature, boolean in) {

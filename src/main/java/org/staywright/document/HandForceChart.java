@@ -66,22 +66,34 @@ public final class HandForceChart {
         unit(kind),
         wording.text("document.hand-force"),
         NEWTON);
-    plot.band(Role.BAND_2, travel, curve.openWeak(), curve.openStrong());
-    plot.band(Role.BAND_3, travel, curve.closeWeak(), curve.closeStrong());
+    band(Role.BAND_2, Role.CURVE_2, "opening", curve.openWeak(), curve.openStrong());
+    band(Role.BAND_3, Role.CURVE_3, "closing", curve.closeWeak(), curve.closeStrong());
     plot.level(Role.AXIS, 0);
-    plot.level(Role.LIMIT, limit);
-    plot.curve(Role.CURVE_2, travel, curve.open());
-    plot.curve(Role.CURVE_3, travel, curve.close());
+    plot.level(Role.LIMIT, wording.text("document.limit", newtons(limit)), limit);
+    plot.curve(Role.CURVE_2, wording.text("document.opening"), travel, curve.open());
+    plot.curve(Role.CURVE_3, wording.text("document.closing"), travel, curve.close());
+    for (Free.Stretch each : Free.stretches(travel, curve.open(), curve.close())) {
+      plot.stretch(each.way().role(), wording.text(each.way().key()), each.from(), each.to());
+    }
     labels();
-    return plot.sketch()
-        .drawing(
-            wording.text("document.hand-force-chart"),
-            wording.text(
-                "document.hand-force-chart.about",
-                newtons(most(curve.open())),
-                newtons(most(curve.close())),
-                newtons(limit)),
-            0.6);
+    return plot.drawing(
+        "hand-force",
+        wording.text("document.hand-force-chart"),
+        wording.text(
+            "document.hand-force-chart.about",
+            newtons(most(curve.open())),
+            newtons(most(curve.close())),
+            newtons(limit)));
+  }
+
+  private void band(Role band, Role role, String way, double[] weak, double[] strong) {
+    String name = wording.text("document." + way);
+    int lower = edge(role, "document.weakest", name, weak);
+    plot.band(band, lower, edge(role, "document.strongest", name, strong));
+  }
+
+  private int edge(Role role, String key, String name, double[] forces) {
+    return plot.told(role, wording.text(key, name), Readings.Look.EDGE, travel, forces);
   }
 
   private void labels() {

@@ -82,8 +82,11 @@ public final class LockedChart {
     double[] heights = new double[curves.length];
     for (int i = 0; i < curves.length; i++) {
       double[] x = millimetres(curves[i].deflection());
-      plot.curve(CURVES[i], x, curves[i].slow());
-      plot.dashed(CURVES[i], x, curves[i].fast());
+      String name = places.get(i).name();
+      plot.curve(
+          CURVES[i], wording.text("document.overlay-locked.solid", name), x, curves[i].slow());
+      plot.dashed(
+          CURVES[i], wording.text("document.overlay-locked.dashed", name), x, curves[i].fast());
       heights[i] = plot.place(0, curves[i].slow()[SAMPLES - 1]).y();
     }
     Integer[] upwards = {0, 1, 2};
@@ -97,15 +100,14 @@ public final class LockedChart {
     }
     plot.caption(caption);
     LockedCurve middle = curves[1];
-    return plot.sketch()
-        .drawing(
+    return plot.drawing(
+            "locked-forces",
             wording.text("document.locked-forces", part.number()),
             wording.text(
                 "document.locked-forces.about",
                 wording.quantity(middle.deflection()[SAMPLES - 1], MILLIMETRE, 1),
                 wording.quantity(middle.slow()[SAMPLES - 1], NEWTON, 0),
-                wording.quantity(middle.fast()[SAMPLES - 1], NEWTON, 0)),
-            0.6);
+                wording.quantity(middle.fast()[SAMPLES - 1], NEWTON, 0)));
   }
 
   /** Slope at the lock over the compression, and the open spring's beside it. */
@@ -132,8 +134,8 @@ public final class LockedChart {
         MILLIMETRE,
         wording.text("document.locked.stiffness"),
         NEWTON_PER_MILLIMETRE);
-    plot.curve(Role.CURVE_1, x, locked);
-    plot.curve(Role.CURVE_2, x, open);
+    plot.curve(Role.CURVE_1, wording.text("document.locked.locked"), x, locked);
+    plot.curve(Role.CURVE_2, wording.text("document.locked.open"), x, open);
     Point least = plot.place(x[softest], locked[softest]);
     plot.sketch().circle(Role.MARK, least, 0.22);
     label(
@@ -146,14 +148,13 @@ public final class LockedChart {
         Role.CURVE_2,
         new Point(WIDTH + 0.6, plot.place(0, open[SAMPLES - 1]).y()),
         wording.text("document.locked.open"));
-    return plot.sketch()
-        .drawing(
+    return plot.drawing(
+            "locked-stiffness",
             wording.text("document.locked-stiffness", part.number()),
             wording.text(
                 "document.locked-stiffness.about",
                 wording.bare(NEWTON_PER_MILLIMETRE.si(locked[softest]), NEWTON_PER_MILLIMETRE, 1),
-                wording.bare(MILLIMETRE.si(x[softest]), MILLIMETRE, 0)),
-            0.6);
+                wording.bare(MILLIMETRE.si(x[softest]), MILLIMETRE, 0)));
   }
 
   private static void label(Plot plot, Role role, Point at, String text) {

@@ -27,12 +27,18 @@ public final class MotionChart {
   private MotionChart() {}
 
   /**
+   * @param code of what moves it, in addresses
    * @param cases by rising temperature, three at most
    * @param motion which of a case
    * @param speed whether speed is drawn, else travel
    */
   public static Drawing of(
-      List<Case> cases, Function<Case, Motion> motion, boolean speed, Kind kind, Wording wording) {
+      String code,
+      List<Case> cases,
+      Function<Case, Motion> motion,
+      boolean speed,
+      Kind kind,
+      Wording wording) {
     Unit unit = kind == Kind.TURNS ? DEGREE : MILLIMETRE;
     double[][] times = new double[cases.size()][];
     double[][] values = new double[cases.size()][];
@@ -56,7 +62,8 @@ public final class MotionChart {
     plot.frame(wording, wording.text("document.motion.time"), null, wording.text(what), shown);
     plot.level(Role.AXIS, 0);
     for (int i = 0; i < values.length; i++) {
-      plot.curve(ROLES[i], times[i], values[i]);
+      String at = wording.quantity(cases.get(i).kelvin(), CELSIUS, 0);
+      plot.curve(ROLES[i], at, times[i], values[i]);
       // A key at the right, coldest below: ends of motions lie too close together for labels.
       plot.sketch()
           .text(
@@ -64,13 +71,12 @@ public final class MotionChart {
               new Point(WIDTH + 0.6, 2 + 1.6 * i),
               Anchor.START,
               Size.NORMAL,
-              wording.quantity(cases.get(i).kelvin(), CELSIUS, 0));
+              at);
     }
-    return plot.sketch()
-        .drawing(
-            wording.text("document.motion"),
-            wording.text("document.motion.about", wording.number(latest, 2)),
-            0.6);
+    return plot.drawing(
+        code + (speed ? "-speed" : "-travel"),
+        wording.text("document.motion"),
+        wording.text("document.motion.about", wording.number(latest, 2)));
   }
 
   private static String unit(Kind kind) {

@@ -154,9 +154,9 @@ public final class OverlayChart {
         wording, wording.text(subject.along), subject.unit, wording.text(subject.up), NEWTON);
     plot.level(Role.AXIS, 0);
     if (limit != null) {
-      plot.level(Role.LIMIT, limit);
-      Point above = new Point(plot.width() - 0.4, plot.place(0, limit).y() - 0.8);
       String text = wording.text("document.limit", wording.quantity(limit, NEWTON, 0));
+      plot.level(Role.LIMIT, text, limit);
+      Point above = new Point(plot.width() - 0.4, plot.place(0, limit).y() - 0.8);
       plot.sketch().text(Role.LIMIT, above, Anchor.END, Size.SMALL, text);
     }
     for (int i = 0; i < lines.size(); i++) {
@@ -164,24 +164,25 @@ public final class OverlayChart {
     }
     placeLabels();
     plot.caption(wording.text(subject.name + ".caption"));
-    return plot.sketch()
-        .drawing(
-            wording.text(subject.name),
-            lines.stream().map(this::about).collect(Collectors.joining(" ")),
-            0.6);
+    return plot.drawing(
+        "side-by-side",
+        wording.text(subject.name),
+        lines.stream().map(this::about).collect(Collectors.joining(" ")));
   }
 
   private void draw(Role role, Line line) {
-    plot.curve(role, line.along, line.solid);
-    plot.dashed(role, line.along, line.dashed);
+    String solid = wording.text(subject.name + ".solid", line.letter);
+    String dashed = wording.text(subject.name + ".dashed", line.letter);
+    plot.curve(role, solid, line.along, line.solid);
+    plot.dashed(role, dashed, line.along, line.dashed);
     int last = line.along.length - 1;
-    label(role, line.solid[last], subject.name + ".solid", line);
-    label(role, line.dashed[last], subject.name + ".dashed", line);
+    label(role, line.solid[last], solid);
+    label(role, line.dashed[last], dashed);
   }
 
-  private void label(Role role, double force, String key, Line line) {
+  private void label(Role role, double force, String text) {
     double y = plot.place(0, force).y();
-    labels.add(new Label(role, y, wording.text(key, line.letter)));
+    labels.add(new Label(role, y, text));
   }
 
   /** Each beside its end, and where they would cover each other, spread about their middle. */

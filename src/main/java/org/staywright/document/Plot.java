@@ -12,11 +12,24 @@ import org.staywright.wording.Wording;
 /** The frame of a chart, one unit a type size: axes, grid, ticks, and places for values. */
 final class Plot {
 
+  /** Below the ticks and the name of x. */
+  private static final double BAR = -3.6;
+
+  /** A small letter is about so wide. */
+  private static final double LETTER = 0.45;
+
   private final Sketch sketch = new Sketch(1);
   private final Axis x;
   private final Axis y;
   private final double width;
   private final double height;
+
+  private final List<Readings.Series> series = new ArrayList<>();
+  private final List<Readings.Band> bands = new ArrayList<>();
+  private final List<Readings.Level> levels = new ArrayList<>();
+  private final List<Readings.Stretch> stretches = new ArrayList<>();
+  private Readings.Measure along;
+  private Readings.Measure up;
 
   Plot(Axis x, Axis y, double width, double height) {
     this.x = x;
@@ -42,6 +55,8 @@ final class Plot {
    * @param yUnit of the values along y, null for one that all readers share
    */
   void frame(Wording wording, String xName, Unit xUnit, String yName, Unit yUnit) {
+    along = new Readings.Measure(xName, xUnit, x.decimals() + 1);
+    up = new Readings.Measure(yName, yUnit, y.decimals() + 1);
     for (Tick tick : ticks(x, xUnit, wording)) {
       double at = place(tick.value(), 0).x();
       sketch.line(Role.GRID, at, 0, at, height);
@@ -83,6 +98,59 @@ final class Plot {
   /** How to read the chart, above its right end. */
   void caption(String text) {
     sketch.text(Role.AXIS, new Point(width + 4, height + 1.3), Anchor.END, Size.SMALL, text);
+  }
+
+  /** A curve that is told in numbers too. */
+  int curve(Role role, String name, double[] xs, double[] ys) {
+    curve(role, xs, ys);
+    return told(role, name, Readings.Look.SOLID, xs, ys);
+  }
+
+  /** The same in dashes. */
+  void dashed(Role role, String name, double[] xs, double[] ys) {
+    dashed(role, xs, ys);
+    told(role, name, Readings.Look.DASHED, xs, ys);
+  }
+
+  /** A curve drawn otherwise than as a curve, in numbers. */
+  int told(Role role, String name, Readings.Look look, double[] xs, double[] ys) {
+    series.add(new Readings.Series(name, role, look, xs, ys));
+    return series.size() - 1;
+  }
+
+  /** The area between two series. */
+  void band(Role role, int lower, int upper) {
+    Readings.Series low = series.get(lower);
+    band(role, low.xs(), low.ys(), series.get(upper).ys());
+    bands.add(new Readings.Band(role, lower, upper));
+  }
+
+  /** A line across at a value that has a name. */
+  void level(Role role, String name, double yValue) {
+    level(role, yValue);
+    levels.add(new Readings.Level(name, role, yValue));
+  }
+
+  /** A stretch of x, as a bar below the axis with its name under it where there is room. */
+  void stretch(Role role, String name, double from, double to) {
+    stretches.add(new Readings.Stretch(name, role, from, to));
+    double left = place(from, 0).x();
+    double right = place(to, 0).x();
+    sketch.rectangle(role, left, BAR - 0.25, right, BAR + 0.25);
+    if (right - left > name.length() * LETTER) {
+      Point middle = new Point((left + right) / 2, BAR - 1.1);
+      sketch.text(Role.AXIS, middle, Anchor.MIDDLE, Size.SMALL, name);
+    }
+  }
+
+  /**
+   * What was drawn, with its numbers.
+   *
+   * @param code of the chart, in addresses
+   */
+  Drawing drawing(String code, String title, String description) {
+    Readings readings = new Readings(code, along, up, series, bands, levels, stretches);
+    return sketch.drawing(title, description, 0.6).with(readings);
   }
 
   void curve(Role role, double[] xs, double[] ys) {

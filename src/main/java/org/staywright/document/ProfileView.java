@@ -84,7 +84,7 @@ final class ProfileView {
     }
     sketch.moving(track, () -> sketch.circle(Role.FLAP, from, 0.45));
     return new Drawing(
-        still.title(), still.description(), still.box(), still.em(), sketch.shapes());
+        still.title(), still.description(), still.box(), still.em(), sketch.shapes(), null);
   }
 
   /** On the curve of what is asked for, at a length in m. */

@@ -63,10 +63,13 @@ public final class SeatChart {
     double top = Math.max(seat.light(), most(curve.sinkingStrong()));
     Plot plot = plot(0, top, 7);
     frame(plot, "seat.push", NEWTON);
-    plot.band(Role.BAND_2, height, curve.risingWeak(), curve.rising());
-    plot.band(Role.BAND_3, height, curve.sinking(), curve.sinkingStrong());
-    plot.curve(Role.CURVE_2, height, curve.rising());
-    plot.curve(Role.CURVE_3, height, curve.sinking());
+    String rising = wording.text("seat.rising");
+    String sinking = wording.text("seat.sinking");
+    int weak = edge(plot, Role.CURVE_2, "document.weakest", rising, curve.risingWeak());
+    plot.band(Role.BAND_2, weak, plot.curve(Role.CURVE_2, rising, height, curve.rising()));
+    int usual = plot.curve(Role.CURVE_3, sinking, height, curve.sinking());
+    int strong = edge(plot, Role.CURVE_3, "document.strongest", sinking, curve.sinkingStrong());
+    plot.band(Role.BAND_3, usual, strong);
     level(plot, seat.empty(), "seat.level.empty");
     level(plot, seat.light(), "seat.level.lightest");
     ends(
@@ -88,8 +91,8 @@ public final class SeatChart {
     double[] heavy = shown(give.heavy(), MILLIMETRE);
     Plot plot = plot(0, Math.max(most(heavy), 1), 6);
     frame(plot, "seat.give", MILLIMETRE);
-    plot.curve(Role.CURVE_1, height, light);
-    plot.curve(Role.CURVE_3, height, heavy);
+    plot.curve(Role.CURVE_1, wording.text("seat.lightest"), height, light);
+    plot.curve(Role.CURVE_3, wording.text("seat.heaviest"), height, heavy);
     ends(
         plot,
         new Ending(Role.CURVE_1, light, "seat.lightest"),
@@ -120,7 +123,7 @@ public final class SeatChart {
     double[] stiffness = shown(give.stiffness(), NEWTON_PER_MILLIMETRE);
     Plot plot = plot(0, most(stiffness), 6);
     frame(plot, "seat.stiffness", NEWTON_PER_MILLIMETRE);
-    plot.curve(Role.CURVE_1, height, stiffness);
+    plot.curve(Role.CURVE_1, wording.text("document.locked.locked"), height, stiffness);
     int softest = 0;
     for (int i = 0; i < stiffness.length; i++) {
       softest = stiffness[i] < stiffness[softest] ? i : softest;
@@ -171,10 +174,14 @@ public final class SeatChart {
   }
 
   private void level(Plot plot, double newtons, String key) {
-    plot.level(Role.LIMIT, newtons);
-    Point above = new Point(0.4, plot.place(0, newtons).y() - 0.8);
     String text = wording.text(key, newtons(newtons));
+    plot.level(Role.LIMIT, text, newtons);
+    Point above = new Point(0.4, plot.place(0, newtons).y() - 0.8);
     plot.sketch().text(Role.LIMIT, above, Anchor.START, Size.SMALL, text);
+  }
+
+  private int edge(Plot plot, Role role, String key, String name, double[] forces) {
+    return plot.told(role, wording.text(key, name), Readings.Look.EDGE, height, forces);
   }
 
   private record Ending(Role role, double[] values, String key) {}
@@ -196,11 +203,10 @@ public final class SeatChart {
   }
 
   private Drawing drawing(Plot plot, String name, Object... values) {
-    return plot.sketch()
-        .drawing(
-            wording.text("seat.chart." + name),
-            wording.text("seat.chart." + name + ".about", values),
-            0.6);
+    return plot.drawing(
+        "seat-" + name,
+        wording.text("seat.chart." + name),
+        wording.text("seat.chart." + name + ".about", values));
   }
 
   private static double[] shown(double[] si, Unit unit) {

@@ -104,6 +104,6 @@ final class Sketch {
     for (Shape shape : shapes) {
       box = box.with(shape.bounds());
     }
-    return new Drawing(title, description, box.grown(margin), em, shapes);
+    return new Drawing(title, description, box.grown(margin), em, shapes, null);
   }
 }

@@ -31,6 +31,25 @@ public final class Svg implements Pen {
     return new Svg(drawing).write();
   }
 
+  /** The drawing as a file of its own, in its colours on paper. */
+  public static String file(Drawing drawing) {
+    Svg svg = new Svg(drawing);
+    String size =
+        " width=\"%s\" height=\"%s\" font-family=\"sans-serif\""
+            .formatted(
+                number(drawing.box().width() * svg.scale),
+                number(drawing.box().height() * svg.scale));
+    String written = svg.write();
+    int looks = written.indexOf("<title>");
+    return "<svg"
+        + size
+        + written.substring("<svg".length(), looks)
+        + "<style>"
+        + Looks.onPaper()
+        + "</style>"
+        + written.substring(looks);
+  }
+
   /** Units of its view box to one unit of the drawing. */
   public static double scale(Drawing drawing) {
     return EM / drawing.em();

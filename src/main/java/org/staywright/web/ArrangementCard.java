@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.staywright.document.SideView;
 import org.staywright.fit.Arrangement;
 import org.staywright.fit.Job;
 import org.staywright.fit.Sensitivity;
@@ -49,7 +50,7 @@ public record ArrangementCard(
     Sensitivity sensitivity = found.sensitivity();
     return new ArrangementCard(
         FitRow.of(rank, there, found.fit(), wording),
-        Pictures.sideView(there, found.fit(), wording),
+        Pictures.of(SideView.of(there, found.fit(), wording)),
         point(mounts.frame(), wording),
         point(mounts.moving(), wording),
         List.of(

@@ -40,6 +40,11 @@ public enum Bench {
     return "/" + name().toLowerCase(Locale.ROOT);
   }
 
+  /** Address that the files of its charts stand below. */
+  public String charts() {
+    return path() + "/fit";
+  }
+
   public boolean flap() {
     return this == FLAP;
   }

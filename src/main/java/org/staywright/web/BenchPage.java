@@ -2,12 +2,15 @@ package org.staywright.web;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,6 +21,8 @@ import java.util.Optional;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.document.Specification;
 import org.staywright.fit.Ideal;
+import org.staywright.document.Drawing;
+import org.staywright.document.FitCharts;
 import org.staywright.fit.Job;
 import org.staywright.fit.Why;
 import org.staywright.form.JobForm;
@@ -114,6 +119,26 @@ public abstract class BenchPage {
             query.pairs(),
             query.address(),
             FitView.of(judged.job(), judged.fit(), cleared(query, judged.job()), bench.wording()));
+  }
+
+  /** One of that page's charts as a file. */
+  @GET
+  @Path("fit/" + ChartFile.PATH)
+  @Produces(MediaType.WILDCARD)
+  public RestResponse<String> chart(
+      @Context UriInfo uri,
+      @QueryParam("pick") @DefaultValue("") String pick,
+      @PathParam("chart") String chart,
+      @PathParam("type") String type) {
+    Judged judged = judged(asked(uri), pick);
+    if (judged.fit() == null) {
+      throw new NotFoundException();
+    }
+    List<Drawing> charts =
+        FitCharts.of(judged.job(), judged.fit(), bench.wording()).stream()
+            .map(FitCharts.Chart::drawing)
+            .toList();
+    return ChartFile.of(charts, chart, type, judged.fit().part().number(), bench.wording());
   }
 
   /** The same for a place in the ranking. */

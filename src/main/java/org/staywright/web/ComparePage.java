@@ -3,6 +3,7 @@ package org.staywright.web;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.document.Drawing;
 import org.staywright.document.OverlayChart;
 import org.staywright.fit.Assessment;
 import org.staywright.fit.Job;
@@ -63,6 +66,28 @@ public class ComparePage {
     return Templates.compare(
         CompareView.of(
             field.rivals, field.left, query.pairs(), query.address() + "#result", field.wording));
+  }
+
+  /** The chart as a file. */
+  @GET
+  @Path(ChartFile.PATH)
+  @Produces(MediaType.WILDCARD)
+  public RestResponse<String> chart(
+      @Context UriInfo uri,
+      @QueryParam("pick") List<String> picks,
+      @QueryParam("job") List<String> ids,
+      @PathParam("chart") String chart,
+      @PathParam("type") String type) {
+    Field field = new Field(Say.wording());
+    JobQuery query = JobQuery.of(uri.getQueryParameters());
+    if (!ids.isEmpty()) {
+      saved(ids, field);
+    } else if (!query.isEmpty()) {
+      ranked(JobForm.read(query.tree(), stock.get()), picks, field);
+    }
+    List<Drawing> charts =
+        Optional.ofNullable(CompareView.chart(field.rivals, field.wording)).stream().toList();
+    return ChartFile.of(charts, chart, type, "staywright", field.wording);
   }
 
   private void ranked(Job job, List<String> picks, Field field) {

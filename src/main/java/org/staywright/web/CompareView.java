@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.caution.Cautions;
+import org.staywright.document.Drawing;
 import org.staywright.document.OverlayChart;
 import org.staywright.wording.Wording;
 
@@ -96,7 +97,7 @@ public record CompareView(
     return new CompareView(
         rivals.stream().map(rival -> column(rival, wording)).toList(),
         rivals.isEmpty() ? List.of() : tables(rivals, shared(rivals, wording)),
-        rivals.isEmpty() ? null : chart(rivals, shared(rivals, wording)),
+        graph(rivals, wording),
         some,
         all,
         left,
@@ -129,13 +130,22 @@ public record CompareView(
         new Table(wording.text("compare.holding"), rows.holding()));
   }
 
-  private static Graph chart(List<Rival> rivals, Wording wording) {
+  private static Graph graph(List<Rival> rivals, Wording plain) {
+    Drawing chart = chart(rivals, plain);
+    Wording wording = rivals.isEmpty() ? plain : shared(rivals, plain);
+    return chart == null ? null : Graph.of(chart, wording.text("compare.chart"), wording);
+  }
+
+  /** Their curves in one frame, null where they share none. */
+  static Drawing chart(List<Rival> rivals, Wording plain) {
+    if (rivals.isEmpty()) {
+      return null;
+    }
+    Wording wording = shared(rivals, plain);
     List<OverlayChart.Line> lines =
         rivals.stream()
             .map(each -> FitWords.of(each.job(), each.fit(), wording).line(each.letter()))
             .toList();
-    return OverlayChart.shareable(lines)
-        ? new Graph(Pictures.of(OverlayChart.of(lines, wording)), wording.text("compare.chart"))
-        : null;
+    return OverlayChart.shareable(lines) ? OverlayChart.of(lines, wording) : null;
   }
 }

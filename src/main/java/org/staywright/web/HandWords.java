@@ -9,6 +9,7 @@ import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.document.HandForceChart;
 import org.staywright.document.OverlayChart;
+import org.staywright.document.SideView;
 import org.staywright.document.Sparkline;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
@@ -60,14 +61,16 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
   @Override
   public List<Graph> graphs() {
     return List.of(
-        chart(), new Graph(Pictures.sideView(job, fit, wording), wording.text("page.fit.view")));
+        chart(),
+        Graph.of(SideView.of(job, fit, wording), wording.text("page.fit.view"), wording));
   }
 
   @Override
   public Graph chart() {
-    return new Graph(
-        Pictures.of(HandForceChart.of(FitCurve.of(job, fit), kind(), limit(), wording)),
-        wording.text("page.fit.chart"));
+    return Graph.of(
+        HandForceChart.of(FitCurve.of(job, fit), kind(), limit(), wording),
+        wording.text("page.fit.chart"),
+        wording);
   }
 
   @Override

@@ -3,7 +3,9 @@ package org.staywright.web;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
@@ -11,6 +13,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.document.Drawing;
 import org.staywright.fit.Chance;
 import org.staywright.fit.Fit;
 import org.staywright.fit.InTime;
@@ -53,6 +58,28 @@ public final class InTimePage {
     Spreads usual = Spreads.usual(job, judged.fit().part());
     InTimeQuery asked = InTimeQuery.of(query, judged.pick(), uri.getQueryParameters(), usual);
     return new Asking(asked, judged, range, wording).page();
+  }
+
+  /** One of its charts over time as a file. */
+  @GET
+  @Path(ChartFile.PATH)
+  @Produces(MediaType.WILDCARD)
+  public RestResponse<String> chart(
+      @Context UriInfo uri,
+      @QueryParam("pick") @DefaultValue("") String pick,
+      @PathParam("chart") String chart,
+      @PathParam("type") String type) {
+    JobQuery query = JobQuery.of(uri.getQueryParameters());
+    Range range = stock.get();
+    Job job = JobForm.read(query.tree(), range);
+    Wording wording = query.bench().wording();
+    Fit fit = Judged.of(job, range, pick.strip(), wording).fit();
+    List<Drawing> charts =
+        Optional.ofNullable(fit)
+            .flatMap(each -> TimeFigures.of(job, each))
+            .map(figures -> MotionsView.drawings(job, figures, wording))
+            .orElseThrow(NotFoundException::new);
+    return ChartFile.of(charts, chart, type, fit.part().number(), wording);
   }
 
   /** One page in the making. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.staywright.document.Drawing;
+import org.staywright.document.FitCharts;
 import org.staywright.document.MotionChart;
 import org.staywright.fit.Job;
 import org.staywright.fit.TimeFigures;
@@ -33,7 +35,17 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
 
   static MotionsView of(Job job, TimeFigures figures, Wording wording) {
     Telling telling = new Telling(job, figures, new InTimeText(wording));
-    return new MotionsView(telling.rows(), telling.charts());
+    List<Graph> graphs =
+        telling.charts().stream()
+            .map(each -> Graph.of(each.drawing(), each.heading(), wording))
+            .toList();
+    return new MotionsView(telling.rows(), graphs);
+  }
+
+  /** The charts themselves. */
+  static List<Drawing> drawings(Job job, TimeFigures figures, Wording wording) {
+    return new Telling(job, figures, new InTimeText(wording))
+        .charts().stream().map(FitCharts.Chart::drawing).toList();
   }
 
   private record Telling(Job job, TimeFigures behaviour, InTimeText text) {
@@ -58,8 +70,8 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
           text.celsius(motion.hottest()));
     }
 
-    List<Graph> charts() {
-      List<Graph> charts = new ArrayList<>();
+    List<FitCharts.Chart> charts() {
+      List<FitCharts.Chart> charts = new ArrayList<>();
       add(charts, "opening", Case::opening);
       if (behaviour.cases().stream().anyMatch(each -> each.failing().moved())) {
         add(charts, "failing", Case::failing);
@@ -67,14 +79,15 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
       return charts;
     }
 
-    private void add(List<Graph> charts, String what, Function<Case, Motion> motion) {
+    private void add(
+        List<FitCharts.Chart> charts, String what, Function<Case, Motion> motion) {
       Kind kind = job.mechanism().kind();
       Wording wording = text.wording();
       for (boolean speed : new boolean[] {false, true}) {
         charts.add(
-            new Graph(
-                Pictures.of(MotionChart.of(behaviour.cases(), motion, speed, kind, wording)),
-                wording.text("page.time." + what)));
+            new FitCharts.Chart(
+                wording.text("page.time." + what),
+                MotionChart.of(what, behaviour.cases(), motion, speed, kind, wording)));
       }
     }
   }

@@ -7,7 +7,13 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.document.Drawing;
+import org.staywright.document.FamilyCharts;
+import org.staywright.part.Part;
 import org.staywright.stock.CurrentRange;
+import org.staywright.wording.Wording;
 
 /** One part of the stock. */
 @Path("/parts/{partNumber}")
@@ -18,6 +24,21 @@ public final class PartPage {
 
   PartPage(CurrentRange stock) {
     this.stock = stock;
+  }
+
+  /** One of its charts as a file. */
+  @GET
+  @Path(ChartFile.PATH)
+  @Produces(MediaType.WILDCARD)
+  public RestResponse<String> chart(
+      @PathParam("partNumber") String partNumber,
+      @PathParam("chart") String chart,
+      @PathParam("type") String type) {
+    Part part = stock.get().part(partNumber).orElseThrow(NotFoundException::new);
+    Wording wording = Say.wording().about(part.family().code());
+    List<Drawing> charts =
+        PartView.charts(part, wording).stream().map(FamilyCharts.Chart::drawing).toList();
+    return ChartFile.of(charts, chart, type, part.number(), wording);
   }
 
   @GET

@@ -1,10 +1,12 @@
 package org.staywright.web;
 
 import io.quarkus.qute.RawString;
+import java.util.ArrayList;
 import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.document.FamilyCharts;
 import org.staywright.document.FamilyFigures;
+import org.staywright.document.ForceChart;
 import org.staywright.document.PartFigures;
 import org.staywright.part.Part;
 import org.staywright.wording.LawText;
@@ -17,8 +19,7 @@ import org.staywright.wording.Wording;
  * @param number part number
  * @param description in a line
  * @param outline dimensioned
- * @param forces over the compression at three temperatures, null where nothing pushes
- * @param charts what only its family has
+ * @param charts its force over the compression at three temperatures, and what only its family has
  * @param own figures that only its family has
  * @param evenness how near to constant its force comes
  * @param strength what it must bear
@@ -28,7 +29,6 @@ import org.staywright.wording.Wording;
  * @param supply terms, stock and lead time
  * @param law how it stands under published texts
  * @param cautions it calls for
- * @param forcesAbout how to read its force
  * @param evennessAbout what makes its force even
  * @param strengthAbout how its strength is told
  */
@@ -36,7 +36,6 @@ public record PartView(
     String number,
     String description,
     RawString outline,
-    RawString forces,
     List<Chart> charts,
     List<Figure> own,
     List<Figure> evenness,
@@ -47,19 +46,17 @@ public record PartView(
     List<Figure> supply,
     List<Figure> law,
     List<CautionView> cautions,
-    String forcesAbout,
     String evennessAbout,
     String strengthAbout) {
 
   /**
    * @param heading above it
-   * @param picture of it
-   * @param about how to read it
+   * @param graph of it
    */
-  public record Chart(String heading, RawString picture, String about) {
+  public record Chart(String heading, Graph graph) {
 
-    static Chart of(FamilyCharts.Chart chart) {
-      return new Chart(chart.heading(), Pictures.of(chart.drawing()), chart.about());
+    static Chart of(FamilyCharts.Chart chart, Wording wording) {
+      return new Chart(chart.heading(), Graph.of(chart.drawing(), chart.about(), wording));
     }
   }
 
@@ -70,8 +67,7 @@ public record PartView(
         part.number(),
         PartText.in(wording).describe(part),
         Pictures.outline(part, wording),
-        part.spring().force() == 0 ? null : Pictures.forces(part, wording),
-        FamilyCharts.of(part, wording).stream().map(Chart::of).toList(),
+        charts(part, wording).stream().map(each -> Chart.of(each, wording)).toList(),
         figures(FamilyFigures.of(part, wording)),
         figures(FamilyFigures.evenness(part, wording)),
         figures(FamilyFigures.strength(part, wording)),
@@ -81,9 +77,27 @@ public record PartView(
         Supply.terms(part.offer(), wording),
         figures(LawText.in(wording).pairs(part)),
         CautionView.of(Cautions.of(part), wording),
-        wording.text("page.part.forces.about"),
         wording.text("page.part.evenness.about"),
         wording.text("document.strength.about"));
+  }
+
+  /** Its force over the compression, where anything pushes, and what only its family has. */
+  static List<FamilyCharts.Chart> charts(Part part, Wording wording) {
+    List<FamilyCharts.Chart> charts = new ArrayList<>();
+    if (part.spring().force() != 0) {
+      charts.add(
+          new FamilyCharts.Chart(
+              wording.text("page.part.forces"),
+              ForceChart.withFastLimit(part, wording),
+              wording.text("page.part.forces.about")));
+    }
+    charts.addAll(FamilyCharts.of(part, wording));
+    return charts;
+  }
+
+  /** Of its charts' files. */
+  public String address() {
+    return "/parts/" + number;
   }
 
   private static List<Figure> figures(List<String[]> pairs) {

@@ -2,14 +2,10 @@ package org.staywright.web;
 
 import io.quarkus.qute.RawString;
 import org.staywright.document.Drawing;
-import org.staywright.document.ForceChart;
 import org.staywright.document.MeasuringView;
-import org.staywright.document.SideView;
 import org.staywright.document.SpringOutline;
 import org.staywright.document.SurveyView;
 import org.staywright.document.Svg;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
 import org.staywright.part.Part;
 import org.staywright.wording.Wording;
 
@@ -17,10 +13,6 @@ import org.staywright.wording.Wording;
 final class Pictures {
 
   private Pictures() {}
-
-  static RawString sideView(Job job, Fit fit, Wording wording) {
-    return of(SideView.of(job, fit, wording));
-  }
 
   /** Null for a question that needs no picture. */
   static RawString whereToMeasure(String question, Wording wording) {
@@ -33,10 +25,6 @@ final class Pictures {
       case "flap", "hook" -> of(SurveyView.hooked(wording));
       default -> null;
     };
-  }
-
-  static RawString forces(Part part, Wording wording) {
-    return of(ForceChart.withFastLimit(part, wording));
   }
 
   static RawString outline(Part part, Wording wording) {

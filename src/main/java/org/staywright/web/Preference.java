@@ -54,6 +54,12 @@ public record Preference(Locale language, Units units) {
     request().response().addCookie(cookie.setSameSite(CookieSameSite.LAX));
   }
 
+  /** The query of the request at hand, as it came; "" for none. */
+  static String query() {
+    String query = request() == null ? null : request().request().query();
+    return query == null ? "" : query;
+  }
+
   private static RoutingContext request() {
     if (Arc.container() == null || !Arc.container().requestContext().isActive()) {
       return null;

@@ -34,6 +34,11 @@ final class Say {
     return wording().units().code();
   }
 
+  /** The query that the page answers, for an address beside it. */
+  static String query() {
+    return Preference.query();
+  }
+
   /** A whole number. */
   static String number(int value) {
     return wording().number(value, 0);

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.staywright.document.FitCharts;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SeatChart;
+import org.staywright.document.SideView;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.SeatCurve;
@@ -53,10 +54,11 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
   public List<Graph> graphs() {
-    Graph view = new Graph(Pictures.sideView(job, fit, wording), wording.text("page.fit.view"));
+    Graph view =
+        Graph.of(SideView.of(job, fit, wording), wording.text("page.fit.view"), wording);
     return Stream.concat(
             FitCharts.of(job, fit, wording).stream()
-                .map(each -> new Graph(Pictures.of(each.drawing()), each.heading())),
+                .map(each -> Graph.of(each.drawing(), each.heading(), wording)),
             Stream.of(view))
         .toList();
   }
