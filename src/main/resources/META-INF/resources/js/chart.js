@@ -103,8 +103,9 @@ function options(chart, lines, say, width, moved) {
     grid: { stroke: colour("--drawing-faint"), width: 1 },
     ticks: { show: false },
     values: (plot, values, index, space, step) => {
-      const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-      return values.map(format(decimals));
+      // As many as the step has: 2.5 needs one.
+      const decimals = [0, 1, 2, 3].find((few) => Number.isInteger(+(step * 10 ** few).toFixed(6)));
+      return values.map(format(decimals ?? 4));
     },
   });
   return {
@@ -116,16 +117,22 @@ function options(chart, lines, say, width, moved) {
       { label: chart.along.name, value: (plot, value) => say.x(value) },
       ...lines.map((line) => series(line, say)),
     ],
-    bands: chart.bands.map(({ lower, upper }) => ({
-      series: [upper + 1, lower + 1],
-      fill: `${colour(COLOURS[chart.series[upper].role])}24`,
+    bands: chart.bands.map((band) => ({
+      series: upperFirst(band, chart.series),
+      fill: `${colour(COLOURS[chart.series[band.upper].role])}24`,
     })),
-    cursor: { drag: { x: false, y: false }, points: { size: 7 } },
+    cursor: { y: false, drag: { x: false, y: false }, points: { size: 7 } },
     hooks: {
       setCursor: [moved],
       draw: [(plot) => stretches(plot, chart)],
     },
   };
+}
+
+// A weak spring takes more hand to open: which edge is above is seen from the numbers.
+function upperFirst({ lower, upper }, all) {
+  const sum = (i) => all[i].y.reduce((total, y) => total + (y ?? 0), 0);
+  return (sum(upper) < sum(lower) ? [lower, upper] : [upper, lower]).map((i) => i + 1);
 }
 
 function series(line, say) {

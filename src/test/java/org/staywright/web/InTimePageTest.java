@@ -48,6 +48,19 @@ class InTimePageTest {
   }
 
   @Test
+  void itsChartsAreTakenAwayAsNumbersAndPictures() {
+    inTime()
+        .get("/in-time/opening-travel.csv")
+        .then()
+        .statusCode(200)
+        .header("Content-Disposition", containsString("-opening-travel.csv"))
+        .body(containsString("time, s"))
+        .body(containsString("20\u00a0°C: opened, °"));
+    inTime().get("/in-time/failing-speed.svg").then().statusCode(200).body(containsString("<svg"));
+    inTime().get("/in-time/no-such-chart.svg").then().statusCode(404);
+  }
+
+  @Test
   void whatIsLetGoIsAsAsked() {
     inTime()
         .queryParam("failedSprings", "0")

@@ -76,6 +76,12 @@ class SideBySideTest {
         .body(containsString("1xNOPE-NOPE is left out"))
         .body(containsString("<span class=\"hush\">best: </span>"))
         .body(containsString("Price breaks"));
+    PagesTest.lid()
+        .queryParam("pick", first, other)
+        .get("/compare/side-by-side.csv")
+        .then()
+        .statusCode(200)
+        .body(containsString("B closing: hand force, N"));
     given().get("/compare").then().statusCode(200).body(containsString("nothing to compare"));
     String id = JobPagesTest.chosen("Compared");
     given()
