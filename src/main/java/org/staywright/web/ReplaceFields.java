@@ -151,7 +151,7 @@ public final class ReplaceFields {
 
   /** The steps that find a force at the flap; whatever else was typed is carried along. */
   static ReplaceFields survey(Map<String, List<String>> typed, Wording wording) {
-    return new ReplaceFields(SURVEY, typed, List.of(), false, wording);
+    return new ReplaceFields(SURVEY, typed, List.of(), true, wording);
   }
 
   /** What was typed and is not asked here. */
