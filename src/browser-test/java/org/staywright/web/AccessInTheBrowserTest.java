@@ -32,13 +32,16 @@ class AccessInTheBrowserTest extends InTheBrowser {
           "mounts",
           "replace",
           "replace?all=true",
-          "replace?all=true&rodDiameterMm=10&tubeDiameterMm=22&strokeMm=150",
+          "replace?all=true&rodDiameterMm.value=10&tubeDiameterMm.value=22&strokeMm.value=150",
           "parts",
           "parts?family=seat-column",
           "jobs",
           "jobs/1",
           "parts-list?job=1&job=2",
           "stock",
+          "batches",
+          "replace/flap",
+          "flap/ideal",
           "flap?load.massKg=x",
           "no-such-page");
 

@@ -55,10 +55,10 @@ public record IdealView(
         made == null ? null : chart(job, made, stock, wording),
         made == null
             ? null
-            : new Graph(
-                Pictures.of(
-                    SpringOutline.of(made.part(), made.rodFitting(), made.tubeFitting(), wording)),
-                wording.text("ideal.outline")),
+            : Graph.of(
+                SpringOutline.of(made.part(), made.rodFitting(), made.tubeFitting(), wording),
+                wording.text("ideal.outline"),
+                wording),
         made == null
             ? List.of()
             : new PartFigures(made.part(), wording)
@@ -152,7 +152,7 @@ public record IdealView(
     if (stock != null) {
       lines.add(line(job, stock, "ideal.line.stock", wording));
     }
-    return new Graph(Pictures.of(OverlayChart.of(lines, wording)), wording.text("compare.chart"));
+    return Graph.of(OverlayChart.of(lines, wording), wording.text("compare.chart"), wording);
   }
 
   private static OverlayChart.Line line(Job job, Fit fit, String name, Wording wording) {
