@@ -94,7 +94,7 @@ class JobsInTheBrowserTest extends InTheBrowser {
       }
       button(page, "Compare the ticked").click();
       assertThat(page.locator(".rivals li")).hasCount(5);
-      assertThat(page.locator("figure svg")).isVisible();
+      assertThat(page.locator(script ? "figure canvas" : "figure svg")).isVisible();
       assertTrue(page.locator("td.best").count() > 5);
       picture(page, width + "-compare-" + script);
       page.goBack();

@@ -93,7 +93,7 @@ class LidInTheBrowserTest extends InTheBrowser {
       Page page = page(context);
       page.navigate(start + "flap");
       page.locator(".detail summary").first().click();
-      assertThat(page.locator(".load figure svg").first()).isVisible();
+      assertThat(page.locator(".load figure canvas").first()).isVisible();
       assertThat(page.locator(".load .cautions")).containsText("Never open");
       picture(page, "390-details");
       assertEquals(List.of(), complaints);

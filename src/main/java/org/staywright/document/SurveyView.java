@@ -89,9 +89,9 @@ public final class SurveyView {
   }
 
   private void slope(double radius, double angle, String name) {
-    Shape.Arc arc = new Shape.Arc(Role.DIMENSION, FlapLines.HINGE, radius, 0, angle);
+    Shape.Arc arc = new Shape.Arc(Role.TRAVEL, FlapLines.HINGE, radius, 0, angle);
     sketch.add(arc);
-    sketch.arrowhead(Role.DIMENSION, arc.at(1), angle + Math.signum(angle) * Math.PI / 2);
+    sketch.arrowhead(Role.TRAVEL, arc.at(1), angle + Math.signum(angle) * Math.PI / 2);
     Point beside = Sketch.plus(arc.at(0.5), new Point(5, 0));
     sketch.text(Role.DIMENSION, beside, Anchor.START, Size.SMALL, text(name));
   }
