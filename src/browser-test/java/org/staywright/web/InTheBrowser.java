@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ScreenshotCaret;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -32,6 +33,8 @@ abstract class InTheBrowser {
 
   @BeforeAll
   static void open() {
+    // A machine that does other things besides may take longer than a person would wait.
+    PlaywrightAssertions.setDefaultAssertionTimeout(15_000);
     playwright = Playwright.create();
     browser =
         playwright

@@ -62,13 +62,13 @@ public final class DamperChart {
       label(plot, Role.CURVE_2, inAt + away, wording.text("document.damper.in"));
     }
     return plot.drawing(
-            "damper-forces",
-            wording.text("document.damper-chart", part.number()),
-            wording.text(
-                "document.damper-chart.about",
-                wording.bare(damper.compressing().speed(), MILLIMETRE_PER_SECOND, 0),
-                wording.quantity(damper.extending().force(), NEWTON, 0),
-                wording.quantity(damper.compressing().force(), NEWTON, 0)));
+        "damper-forces",
+        wording.text("document.damper-chart", part.number()),
+        wording.text(
+            "document.damper-chart.about",
+            wording.bare(damper.compressing().speed(), MILLIMETRE_PER_SECOND, 0),
+            wording.quantity(damper.extending().force(), NEWTON, 0),
+            wording.quantity(damper.compressing().force(), NEWTON, 0)));
   }
 
   private static void label(Plot plot, Role role, double y, String text) {

@@ -13,12 +13,7 @@ import java.util.List;
  * @param readings what it draws in numbers, null where it is no chart
  */
 public record Drawing(
-    String title,
-    String description,
-    Box box,
-    double em,
-    List<Shape> shapes,
-    Readings readings) {
+    String title, String description, Box box, double em, List<Shape> shapes, Readings readings) {
 
   public Drawing {
     shapes = List.copyOf(shapes);

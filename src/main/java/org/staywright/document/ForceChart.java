@@ -82,8 +82,7 @@ public final class ForceChart {
       double[] out = forces(kelvin[i], false);
       double[] in = forces(kelvin[i], true);
       String at = celsius(kelvin[i]);
-      int lower =
-          plot.curve(CURVES[i], wording.text("document.force.out", at), millimetres(), out);
+      int lower = plot.curve(CURVES[i], wording.text("document.force.out", at), millimetres(), out);
       int upper = plot.curve(CURVES[i], wording.text("document.force.in", at), millimetres(), in);
       plot.band(BANDS[i], lower, upper);
     }

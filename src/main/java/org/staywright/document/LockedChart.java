@@ -101,13 +101,13 @@ public final class LockedChart {
     plot.caption(caption);
     LockedCurve middle = curves[1];
     return plot.drawing(
-            "locked-forces",
-            wording.text("document.locked-forces", part.number()),
-            wording.text(
-                "document.locked-forces.about",
-                wording.quantity(middle.deflection()[SAMPLES - 1], MILLIMETRE, 1),
-                wording.quantity(middle.slow()[SAMPLES - 1], NEWTON, 0),
-                wording.quantity(middle.fast()[SAMPLES - 1], NEWTON, 0)));
+        "locked-forces",
+        wording.text("document.locked-forces", part.number()),
+        wording.text(
+            "document.locked-forces.about",
+            wording.quantity(middle.deflection()[SAMPLES - 1], MILLIMETRE, 1),
+            wording.quantity(middle.slow()[SAMPLES - 1], NEWTON, 0),
+            wording.quantity(middle.fast()[SAMPLES - 1], NEWTON, 0)));
   }
 
   /** Slope at the lock over the compression, and the open spring's beside it. */
@@ -149,12 +149,12 @@ public final class LockedChart {
         new Point(WIDTH + 0.6, plot.place(0, open[SAMPLES - 1]).y()),
         wording.text("document.locked.open"));
     return plot.drawing(
-            "locked-stiffness",
-            wording.text("document.locked-stiffness", part.number()),
-            wording.text(
-                "document.locked-stiffness.about",
-                wording.bare(NEWTON_PER_MILLIMETRE.si(locked[softest]), NEWTON_PER_MILLIMETRE, 1),
-                wording.bare(MILLIMETRE.si(x[softest]), MILLIMETRE, 0)));
+        "locked-stiffness",
+        wording.text("document.locked-stiffness", part.number()),
+        wording.text(
+            "document.locked-stiffness.about",
+            wording.bare(NEWTON_PER_MILLIMETRE.si(locked[softest]), NEWTON_PER_MILLIMETRE, 1),
+            wording.bare(MILLIMETRE.si(x[softest]), MILLIMETRE, 0)));
   }
 
   private static void label(Plot plot, Role role, Point at, String text) {

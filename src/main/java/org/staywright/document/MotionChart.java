@@ -66,12 +66,7 @@ public final class MotionChart {
       plot.curve(ROLES[i], at, times[i], values[i]);
       // A key at the right, coldest below: ends of motions lie too close together for labels.
       plot.sketch()
-          .text(
-              ROLES[i],
-              new Point(WIDTH + 0.6, 2 + 1.6 * i),
-              Anchor.START,
-              Size.NORMAL,
-              at);
+          .text(ROLES[i], new Point(WIDTH + 0.6, 2 + 1.6 * i), Anchor.START, Size.NORMAL, at);
     }
     return plot.drawing(
         code + (speed ? "-speed" : "-travel"),

@@ -61,8 +61,7 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
   @Override
   public List<Graph> graphs() {
     return List.of(
-        chart(),
-        Graph.of(SideView.of(job, fit, wording), wording.text("page.fit.view"), wording));
+        chart(), Graph.of(SideView.of(job, fit, wording), wording.text("page.fit.view"), wording));
   }
 
   @Override

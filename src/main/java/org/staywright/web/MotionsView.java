@@ -79,8 +79,7 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
       return charts;
     }
 
-    private void add(
-        List<FitCharts.Chart> charts, String what, Function<Case, Motion> motion) {
+    private void add(List<FitCharts.Chart> charts, String what, Function<Case, Motion> motion) {
       Kind kind = job.mechanism().kind();
       Wording wording = text.wording();
       for (boolean speed : new boolean[] {false, true}) {

@@ -1,105 +1,21 @@
 package org.staywright.web;
 
-import static org.staywright.unit.Dimension.FORCE;
-
 import io.quarkus.qute.RawString;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.staywright.fit.replacement.LabelReading;
 import org.staywright.form.Field;
 import org.staywright.form.Kind;
 import org.staywright.form.ReplacementForm;
 import org.staywright.part.FittingType;
 import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
-import org.staywright.unit.TypedNumber;
-import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /** The questions about an old spring, with what was typed and what is wrong with it. */
 public final class ReplaceFields {
-
-  private static final String LABEL = "label";
-
-  /** Forces with the fields of their units. */
-  private static final Map<String, String> FORCES =
-      Map.of(
-          "printedForce.value", "printedForce.unit",
-          "scaleReading.force", "scaleReading.unit",
-          "flap.first.force.value", "flap.unit",
-          "flap.second.force.value", "flap.unit");
-
-  /** One question after the other; fields of each by their dotted names. */
-  private static final Map<String, List<String>> QUESTIONS = new LinkedHashMap<>();
-
-  static {
-    QUESTIONS.put("label", List.of(LABEL));
-    QUESTIONS.put("thickness", List.of("rodDiameterMm", "tubeDiameterMm"));
-    QUESTIONS.put(
-        "length",
-        List.of(
-            "extendedLengthMm",
-            "extendedLengthMm.measured",
-            "tubeLengthMm",
-            "exposedRodMm",
-            "strokeMm",
-            "compressedLengthMm",
-            "compressedLengthMm.measured"));
-    QUESTIONS.put("ends", List.of("rodEnd", "tubeEnd", "ballDiameterMm", "rodThread"));
-    QUESTIONS.put("place", List.of("centresClosedMm", "centresOpenMm", "handleTravelMm"));
-    QUESTIONS.put("force", List.of("printedForce.value", "printedForce.unit"));
-    QUESTIONS.put(
-        "flap",
-        List.of(
-            "flap.propped",
-            "flap.frameMountMm",
-            "flap.movingMountMm",
-            "flap.closedSlopeDeg",
-            "flap.openSlopeDeg",
-            "flap.handleMm",
-            "flap.unit",
-            "flap.first.force",
-            "flap.first.slopeDeg",
-            "flap.second.force",
-            "flap.second.slopeDeg",
-            "flap.risesFromDeg"));
-    QUESTIONS.put(
-        "scale",
-        List.of(
-            "scaleReading.force",
-            "scaleReading.unit",
-            "scaleReading.atCompressionMm",
-            "scaleReading.temperatureC",
-            "scaleReading.direction",
-            "madeIn"));
-    QUESTIONS.put("rest", List.of("springCount", "finish", "damping"));
-  }
-
-  /** The way to a force that nobody knows, step by step. */
-  private static final Map<String, List<String>> SURVEY = new LinkedHashMap<>();
-
-  static {
-    SURVEY.put("prop", List.of("flap.propped", "springCount"));
-    SURVEY.put(
-        "mounts",
-        List.of("flap.frameMountMm", "flap.movingMountMm", "centresOpenMm", "centresClosedMm"));
-    SURVEY.put("slopes", List.of("flap.closedSlopeDeg", "flap.openSlopeDeg"));
-    SURVEY.put(
-        "hook",
-        List.of(
-            "flap.handleMm",
-            "flap.unit",
-            "flap.first.force",
-            "flap.first.slopeDeg",
-            "flap.second.force",
-            "flap.second.slopeDeg"));
-    SURVEY.put("rises", List.of("flap.risesFromDeg"));
-  }
 
   /**
    * @param name of it
@@ -133,7 +49,7 @@ public final class ReplaceFields {
   private final Wording wording;
 
   ReplaceFields(Map<String, List<String>> typed, List<Fault> faults, boolean all, Wording wording) {
-    this(QUESTIONS, typed, faults, all, wording);
+    this(ReplaceQuestions.ALL, typed, faults, all, wording);
   }
 
   private ReplaceFields(
@@ -151,7 +67,7 @@ public final class ReplaceFields {
 
   /** The steps that find a force at the flap; whatever else was typed is carried along. */
   static ReplaceFields survey(Map<String, List<String>> typed, Wording wording) {
-    return new ReplaceFields(SURVEY, typed, List.of(), true, wording);
+    return new ReplaceFields(ReplaceQuestions.SURVEY, typed, List.of(), true, wording);
   }
 
   /** What was typed and is not asked here. */
@@ -165,52 +81,6 @@ public final class ReplaceFields {
   private static Predicate<String> isOf(Map.Entry<String, List<String>> typed) {
     String name = typed.getKey();
     return field -> name.equals(field) || name.startsWith(field + ".");
-  }
-
-  /** What of an address belongs to the questions. */
-  static Map<String, List<String>> known(Map<String, List<String>> query) {
-    Map<String, List<String>> known =
-        Typed.of(ReplacementForm.SHAPE, query, Say.wording()).values();
-    known.replaceAll((name, texts) -> FORCES.containsKey(name) ? force(name, texts, known) : texts);
-    if (query.containsKey(LABEL)) {
-      known.put(LABEL, query.get(LABEL));
-    }
-    known.values().removeIf(texts -> texts.stream().allMatch(String::isBlank));
-    return known;
-  }
-
-  /** A force with a unit of its own in the unit that stands beside it. */
-  private static List<String> force(
-      String name, List<String> texts, Map<String, List<String>> known) {
-    String symbol = known.getOrDefault(FORCES.get(name), List.of("N")).get(0);
-    Unit unit = Unit.of(symbol).filter(u -> u.dimension() == FORCE).orElse(Unit.NEWTON);
-    try {
-      return List.of(
-          TypedNumber.read(texts.get(0), unit, unit, Say.wording().decimalComma())
-              .round(new MathContext(15))
-              .toPlainString());
-    } catch (Refusal unread) {
-      return texts;
-    }
-  }
-
-  /** Null where there is none. */
-  static LabelReading label(Map<String, List<String>> typed) {
-    return typed.containsKey(LABEL) ? LabelReading.of(typed.get(LABEL).get(0)) : null;
-  }
-
-  /** With what the label says where nothing else was given for it. */
-  static Map<String, List<String>> readable(Map<String, List<String>> typed, LabelReading label) {
-    Map<String, List<String>> values = new LinkedHashMap<>(typed);
-    values.remove(LABEL);
-    if (label != null && label.force() != null && !values.containsKey("printedForce.value")) {
-      values.put("printedForce.value", List.of(label.force().toString()));
-      values.put("printedForce.unit", List.of("N"));
-    }
-    if (label != null && label.madeIn() != null) {
-      values.putIfAbsent("madeIn", List.of(label.madeIn()));
-    }
-    return values;
   }
 
   public boolean all() {

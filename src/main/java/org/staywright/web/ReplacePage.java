@@ -45,14 +45,14 @@ public final class ReplacePage {
   @GET
   public TemplateInstance show(@Context UriInfo uri) {
     Wording wording = Say.wording();
-    Map<String, List<String>> typed = ReplaceFields.known(uri.getQueryParameters());
+    Map<String, List<String>> typed = ReplaceQuery.known(uri.getQueryParameters());
     boolean all = "true".equals(uri.getQueryParameters().getFirst("all"));
-    LabelReading label = ReplaceFields.label(typed);
+    LabelReading label = ReplaceQuery.label(typed);
     if (typed.isEmpty()) {
       return page(new ReplaceFields(typed, List.of(), all, wording), null, null);
     }
     try {
-      ReplacementForm form = ReplacementForm.typed(ReplaceFields.readable(typed, label));
+      ReplacementForm form = ReplacementForm.typed(ReplaceQuery.readable(typed, label));
       Swap swap = Swap.of(stock.get(), form, LocalDate.now(clock));
       return page(
           new ReplaceFields(typed, List.of(), all, wording),
@@ -71,7 +71,7 @@ public final class ReplacePage {
   @GET
   @Path("flap")
   public TemplateInstance survey(@Context UriInfo uri) {
-    Map<String, List<String>> typed = ReplaceFields.known(uri.getQueryParameters());
+    Map<String, List<String>> typed = ReplaceQuery.known(uri.getQueryParameters());
     return Templates.replaceFlap(ReplaceFields.survey(typed, Say.wording()));
   }
 
@@ -80,7 +80,7 @@ public final class ReplacePage {
   @Path("note.pdf")
   @Produces("application/pdf")
   public Response note(@QueryParam("part") String part, @Context UriInfo uri) {
-    Map<String, List<String>> typed = ReplaceFields.known(uri.getQueryParameters());
+    Map<String, List<String>> typed = ReplaceQuery.known(uri.getQueryParameters());
     Swap swap = swap(typed).orElseThrow(NotFoundException::new);
     Replacement now =
         swap.answer().found().stream()
@@ -96,8 +96,8 @@ public final class ReplacePage {
   /** Empty where what an address says cannot be measured. */
   private Optional<Swap> swap(Map<String, List<String>> typed) {
     try {
-      LabelReading label = ReplaceFields.label(typed);
-      ReplacementForm form = ReplacementForm.typed(ReplaceFields.readable(typed, label));
+      LabelReading label = ReplaceQuery.label(typed);
+      ReplacementForm form = ReplacementForm.typed(ReplaceQuery.readable(typed, label));
       return Optional.of(Swap.of(stock.get(), form, LocalDate.now(clock)));
     } catch (Refusal refusal) {
       return Optional.empty();

@@ -51,8 +51,7 @@ class ChartFileTest {
     for (int i = 1; i < rows.size(); i++) {
       double open = CURVE.open()[i - 1];
       double close = CURVE.close()[i - 1];
-      String expected =
-          open < 0 ? "opens by itself" : close < 0 ? "shuts by itself" : "stays put";
+      String expected = open < 0 ? "opens by itself" : close < 0 ? "shuts by itself" : "stays put";
       assertEquals(expected, rows.get(i).get(free), "row " + i);
     }
   }

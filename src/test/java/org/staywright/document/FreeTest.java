@@ -38,8 +38,7 @@ class FreeTest {
   @Test
   void isOneStretchWhereNothingChanges() {
     double[] hand = {5, 5, 5, 5};
-    assertEquals(
-        List.of(new Free.Stretch(Free.STAYS, 0, 30)), Free.stretches(TRAVEL, hand, hand));
+    assertEquals(List.of(new Free.Stretch(Free.STAYS, 0, 30)), Free.stretches(TRAVEL, hand, hand));
   }
 
   /** Held against reading the two curves place by place. */
