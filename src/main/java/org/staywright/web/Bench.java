@@ -61,11 +61,6 @@ public enum Bench {
     return this == SEAT;
   }
 
-  /** How many parts are tried first by hand: a seat stands on one. */
-  public String usualCount() {
-    return seat() ? "1" : "2";
-  }
-
   /** A sentence in the words of its mechanism. */
   public String say(String key) {
     return wording().text(key);

@@ -106,12 +106,9 @@ public abstract class BenchPage {
   @GET
   @Path("fit")
   public TemplateInstance fit(
-      @Context UriInfo uri,
-      @QueryParam("pick") String pick,
-      @QueryParam("count") String count,
-      @QueryParam("partNumber") String partNumber) {
+      @Context UriInfo uri, @QueryParam("pick") @DefaultValue("") String pick) {
     JobQuery query = asked(uri);
-    Judged judged = judged(query, pick == null ? typed(count, partNumber) : pick);
+    Judged judged = judged(query, pick);
     return judged.fit() == null
         ? Templates.out(OutView.of(query, judged))
         : Templates.fit(
@@ -144,8 +141,9 @@ public abstract class BenchPage {
   /** The same for a place in the ranking. */
   @GET
   @Path("fit/detail")
-  public TemplateInstance detail(@Context UriInfo uri, @QueryParam("pick") String pick) {
-    Judged judged = judged(asked(uri), pick == null ? "" : pick);
+  public TemplateInstance detail(
+      @Context UriInfo uri, @QueryParam("pick") @DefaultValue("") String pick) {
+    Judged judged = judged(asked(uri), pick);
     if (judged.fit() == null) {
       throw new NotFoundException();
     }
@@ -217,11 +215,6 @@ public abstract class BenchPage {
 
   private Cleared cleared(JobQuery query, Job job) {
     return Cleared.of(JobForm.withDefaults(query.tree()), job, stock.get(), bench.wording());
-  }
-
-  private static String typed(String count, String partNumber) {
-    String number = partNumber == null ? "" : partNumber.strip().toUpperCase(Locale.ROOT);
-    return (count == null ? "" : count.strip()) + "x" + number;
   }
 
   private Judged judged(JobQuery query, String asked) {

@@ -14,24 +14,25 @@ import org.staywright.wording.Wording;
  * Why a part is where it is, in words.
  *
  * @param partNumber asked about
- * @param known whether the range has it
  * @param counts one for each number of springs
  * @param job it is for
  * @param back address of its ranking
+ * @param fault what is wrong with the number asked about, "" where a part has it
  */
 public record WhyView(
-    String partNumber, boolean known, List<Count> counts, List<JobQuery.Pair> job, String back) {
+    String partNumber, List<Count> counts, List<JobQuery.Pair> job, String back, String fault) {
 
   /**
    * @param count of springs
    * @param kind how the verdict looks
    * @param reasons in words
-   * @param address of all about it, "" where it is out
+   * @param address of all about it
    */
   public record Count(int count, String kind, List<String> reasons, String address) {}
 
   static WhyView unknown(JobQuery query, String partNumber) {
-    return new WhyView(partNumber, false, List.of(), query.pairs(), query.address());
+    String fault = query.bench().say("saved.judge.unknown");
+    return new WhyView(partNumber, List.of(), query.pairs(), query.address(), fault);
   }
 
   static WhyView of(JobQuery query, Job job, Why why, Cleared cleared, Wording wording) {
@@ -39,13 +40,15 @@ public record WhyView(
     for (Why.Count each : why.counts()) {
       counts.add(count(query, job, why, each, cleared, wording));
     }
-    return new WhyView(why.part().number(), true, counts, query.pairs(), query.address());
+    return new WhyView(why.part().number(), counts, query.pairs(), query.address(), "");
   }
 
   private static Count count(
       JobQuery query, Job job, Why why, Why.Count each, Cleared cleared, Wording wording) {
     FitText text = FitText.in(wording);
     Assessment judged = each.assessment();
+    boolean fits = judged.fit() != null && judged.fit().fits();
+    Pick pick = new Pick(each.count(), why.part().number(), judged.fit() != null && !fits);
     if (judged.rejection() != null) {
       String reason = text.rejection(judged.rejection());
       Shortfall by = judged.shortfall();
@@ -60,9 +63,8 @@ public record WhyView(
                       reason,
                       shown(by.has(), by, wording),
                       shown(by.needed(), by, wording))),
-          "");
+          query.address(pick));
     }
-    boolean fits = judged.fit().fits();
     String rank = wording.number(each.rank(), 0);
     List<String> reasons = new ArrayList<>();
     reasons.add(wording.text(fits ? "page.why.fits" : "page.why.near", rank));
@@ -73,7 +75,6 @@ public record WhyView(
     if (!fits) {
       reasons.add(cleared.of(1, judged.fit()));
     }
-    Pick pick = new Pick(each.count(), why.part().number(), !fits);
     return new Count(each.count(), fits ? "fits" : "near", reasons, query.address(pick));
   }
 

@@ -231,7 +231,24 @@ class PagesTest {
         .get("/flap/why")
         .then()
         .statusCode(200)
-        .body(containsString("NOPE-&lt;I&gt;"));
+        .body(containsString("NOPE-&lt;I&gt;"))
+        .body(containsString("id=\"why-fault\">No part in stock has that number"));
+  }
+
+  @Test
+  void aPartThatIsOutIsAskedAboutToo() {
+    String shortest =
+        given().get("/api/v1/parts?family=gas-spring&size=1").path("items[0].partNumber");
+    String why =
+        lid().queryParam("partNumber", shortest).get("/flap/why").then().extract().asString();
+    assertTrue(why.contains("verdict none"), why);
+    String all = PageForm.first("href=\"(/flap/fit[^\"]*pick=[^\"]*)\"", why);
+    given()
+        .urlEncodingEnabled(false)
+        .get(all.replace("&amp;", "&"))
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"even\""));
   }
 
   @Test

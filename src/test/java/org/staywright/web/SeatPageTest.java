@@ -40,7 +40,7 @@ class SeatPageTest {
                 "(?s).*class=\"verdict fits\">\\s*<p>[^<]*times the empty seat[^<]*\\hN on its bearing.*"))
         .body(containsString("A seat on its column, from the side"))
         .body(containsString("Rises / sinks"))
-        .body(containsString("id=\"judge-count\" name=\"count\" inputmode=\"numeric\""))
+        .body(containsString("id=\"why-part\" name=\"partNumber\""))
         .body(not(containsString("id=\"f-requirements-maxHandForceN\"")))
         .body(not(containsString("formaction=\"/mounts\"")));
   }

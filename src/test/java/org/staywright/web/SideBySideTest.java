@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -158,20 +157,7 @@ class SideBySideTest {
         .get("/flap/fit")
         .then()
         .statusCode(200)
-        .body(matchesPattern("(?s).*id=\"judge-fault\">[^<]+<.*"))
+        .body(matchesPattern("(?s).*id=\"why-fault\">[^<]+<.*"))
         .body(not(containsString("<script>")));
-  }
-
-  @Test
-  void aPartIsJudgedByItsNumberInSmallLettersToo() {
-    String number =
-        PageForm.first(JobPagesTest.PICK, PagesTest.lid().get("/flap").asString()).substring(2);
-    PagesTest.lid()
-        .queryParam("count", " 1 ")
-        .queryParam("partNumber", number.toLowerCase(Locale.ROOT))
-        .get("/flap/fit")
-        .then()
-        .statusCode(200)
-        .body(containsString("<h1>1 × " + number + "</h1>"));
   }
 }
