@@ -43,8 +43,9 @@ class ArchitectureTest {
     MAY_USE.put("caution", List.of("fit", "part", "mechanism", "spring", "unit"));
     MAY_USE.put("wording", List.of("caution", "fit", "part", "spring", "unit"));
     MAY_USE.put("form", List.of("fit", "part", "mechanism", "motion", "spring", "unit"));
-    MAY_USE.put("stock", List.of("part", "form", "spring", "unit"));
-    MAY_USE.put("job", List.of("fit", "part", "mechanism", "form", "stock", "unit"));
+    MAY_USE.put("database", List.of());
+    MAY_USE.put("stock", List.of("database", "part", "form", "spring", "unit"));
+    MAY_USE.put("job", List.of("fit", "part", "mechanism", "form", "database", "stock", "unit"));
     MAY_USE.put(
         "document",
         List.of(

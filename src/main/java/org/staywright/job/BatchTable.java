@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
+import org.staywright.database.Database;
 import org.staywright.form.JobFile;
 
 /** Batches in the database: their jobs as they came, and what came of each. */
@@ -30,17 +31,17 @@ class BatchTable {
 
   private static final int FETCHED = 200;
 
-  private final DataSource database;
+  private final Database database;
 
   BatchTable(DataSource database) {
-    this.database = database;
+    this.database = new Database(database);
   }
 
   /** A job that waits. */
   record Waiting(int row, String document) {}
 
   void add(String id, String name, List<JobFile.Row> rows) {
-    write(
+    database.write(
         connection -> {
           try (PreparedStatement batch =
                   connection.prepareStatement(
@@ -66,11 +67,11 @@ class BatchTable {
 
   /** The newest first. */
   List<Batch> all() {
-    return read(connection -> batches(connection, null));
+    return database.read(connection -> batches(connection, null));
   }
 
   Optional<Batch> find(String id) {
-    return read(connection -> batches(connection, id)).stream().findFirst();
+    return database.read(connection -> batches(connection, id)).stream().findFirst();
   }
 
   private static List<Batch> batches(Connection connection, String id) throws SQLException {
@@ -98,7 +99,7 @@ class BatchTable {
 
   /** Jobs without a result, in the order of their file. */
   List<Waiting> waiting(String id, int most) {
-    return read(
+    return database.read(
         connection -> {
           List<Waiting> found = new ArrayList<>();
           try (PreparedStatement query =
@@ -119,7 +120,7 @@ class BatchTable {
 
   /** A job that another instance has judged meanwhile stays as it is: both found the same. */
   void put(String id, List<ObjectNode> results) {
-    write(
+    database.write(
         connection -> {
           try (PreparedStatement job =
               connection.prepareStatement(
@@ -144,7 +145,7 @@ class BatchTable {
    * @return whether it was not
    */
   boolean become(String id, Task.State state) {
-    return write(
+    return database.write(
         connection -> {
           try (PreparedStatement batch =
               connection.prepareStatement(
@@ -157,7 +158,7 @@ class BatchTable {
   }
 
   void delete(String id) {
-    write(
+    database.write(
         connection -> {
           for (String sql :
               List.of(
@@ -173,7 +174,7 @@ class BatchTable {
 
   /** Hands on the results there are, in the order of the file, as JSON texts. */
   void results(String id, int most, Consumer<String> each) {
-    write(
+    database.snapshot(
         connection -> {
           try (PreparedStatement query =
               connection.prepareStatement(
@@ -189,37 +190,6 @@ class BatchTable {
             }
           }
           return null;
-        });
-  }
-
-  /** What is done with a connection. */
-  private interface Work<T> {
-    T with(Connection connection) throws SQLException;
-  }
-
-  private <T> T read(Work<T> work) {
-    try (Connection connection = database.getConnection()) {
-      return work.with(connection);
-    } catch (SQLException e) {
-      throw new IllegalStateException("batches cannot be read or written", e);
-    }
-  }
-
-  /** All of it or nothing; also what is read in pieces, which PostgreSQL does so only. */
-  private <T> T write(Work<T> work) {
-    return read(
-        connection -> {
-          connection.setAutoCommit(false);
-          try {
-            T result = work.with(connection);
-            connection.commit();
-            return result;
-          } catch (SQLException | RuntimeException e) {
-            connection.rollback();
-            throw e;
-          } finally {
-            connection.setAutoCommit(true);
-          }
         });
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
+import org.staywright.database.Database;
 import org.staywright.form.StockRow;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -28,15 +29,15 @@ public class Stock {
   private static final PartTable PARTS = new PartTable();
   private static final FittingTable FITTINGS = new FittingTable();
 
-  private final DataSource database;
+  private final Database database;
 
   public Stock(DataSource database) {
-    this.database = database;
+    this.database = new Database(database);
   }
 
   /** The newest revision, 0 where there is none yet. */
   public int newest() {
-    return read(Stock::newest);
+    return database.read(Stock::newest);
   }
 
   /** A part as it stood in a revision. */
@@ -51,7 +52,7 @@ public class Stock {
 
   /** The whole range of a revision; an empty one is a range too. */
   public Range range(int revision) {
-    return read(
+    return database.snapshot(
         connection -> {
           List<Fitting> fittings = new ArrayList<>();
           FITTINGS.readAll(connection, revision, fittings::add);
@@ -68,7 +69,7 @@ public class Stock {
    * @return its number, or empty where there is a revision already
    */
   public Optional<Integer> begin(String origin, List<Part> parts, List<Fitting> fittings) {
-    return write(
+    return database.write(
         connection -> {
           if (newest(connection) > 0) {
             return Optional.empty();
@@ -87,7 +88,7 @@ public class Stock {
 
   /** Hands on every row of a revision: parts by their numbers, then fittings. */
   public void each(int revision, Consumer<StockRow> row) {
-    write(
+    database.snapshot(
         connection -> {
           PARTS.readAll(connection, revision, part -> row.accept(new StockRow(part, null)));
           FITTINGS.readAll(connection, revision, f -> row.accept(new StockRow(null, f)));
@@ -115,7 +116,7 @@ public class Stock {
    * @throws Overtaken where another revision came in between
    */
   int revise(int base, String origin, Revising work) {
-    return write(
+    return database.write(
         connection -> {
           int revision = next(connection, base, origin);
           try (var parts = PARTS.changes(connection, revision);
@@ -185,7 +186,7 @@ public class Stock {
    * @return its number
    */
   public int restore(int earlier, String origin) {
-    return write(
+    return database.write(
         connection -> {
           int revision = next(connection, newest(connection), origin);
           PARTS.restore(connection, earlier, revision);
@@ -196,7 +197,7 @@ public class Stock {
 
   /** All revisions, the newest first. */
   public List<Revision> revisions() {
-    return read(
+    return database.read(
         connection -> {
           List<Revision> revisions = new ArrayList<>();
           try (PreparedStatement query =
@@ -217,7 +218,7 @@ public class Stock {
 
   /** How one revision differs from another. */
   public RevisionDifference difference(int from, int to) {
-    return write(
+    return database.snapshot(
         connection -> {
           RevisionDifference.Builder found = new RevisionDifference.Builder(from, to);
           PARTS.differing(
@@ -230,7 +231,7 @@ public class Stock {
   }
 
   private <T> Optional<T> only(Table<T> table, String number, int revision) {
-    return read(
+    return database.read(
         connection -> {
           List<T> found = new ArrayList<>();
           table.read(connection, revision, number, found::add);
@@ -245,37 +246,5 @@ public class Stock {
       row.next();
       return row.getInt(1);
     }
-  }
-
-  /** What is done with a connection. */
-  private interface Work<T> {
-    T with(Connection connection) throws SQLException;
-  }
-
-  /** Joins the caller's transaction where there is one. */
-  private <T> T read(Work<T> work) {
-    try (Connection connection = database.getConnection()) {
-      return work.with(connection);
-    } catch (SQLException e) {
-      throw new IllegalStateException("the stock cannot be read or written", e);
-    }
-  }
-
-  /** All of it or nothing, in a transaction of its own. */
-  private <T> T write(Work<T> work) {
-    return read(
-        connection -> {
-          connection.setAutoCommit(false);
-          try {
-            T result = work.with(connection);
-            connection.commit();
-            return result;
-          } catch (SQLException | RuntimeException e) {
-            connection.rollback();
-            throw e;
-          } finally {
-            connection.setAutoCommit(true);
-          }
-        });
   }
 }

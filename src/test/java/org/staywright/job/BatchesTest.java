@@ -9,15 +9,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.UUID;
 import java.util.function.BooleanSupplier;
-import org.flywaydb.core.Flyway;
-import org.h2.jdbcx.JdbcDataSource;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.staywright.database.Databases;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.form.BatchJson;
@@ -36,15 +34,13 @@ class BatchesTest {
   private Tasks tasks;
   private Batches batches;
 
+  DataSource database() {
+    return Databases.h2();
+  }
+
   @BeforeEach
   void start() {
-    JdbcDataSource database = new JdbcDataSource();
-    database.setURL("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-    Flyway.configure()
-        .dataSource(database)
-        .placeholders(Map.of("ordered_text", "varchar(16)"))
-        .load()
-        .migrate();
+    DataSource database = database();
     Stock stock = new Stock(database);
     new SampleRange(stock, true).loadIfFirst();
     table = new BatchTable(database);

@@ -13,10 +13,9 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.dhatim.fastexcel.Workbook;
-import org.flywaydb.core.Flyway;
-import org.h2.jdbcx.JdbcDataSource;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.staywright.database.Databases;
 import org.staywright.form.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
@@ -42,7 +41,7 @@ abstract class ImportBench {
 
   @BeforeAll
   static void readTheSampleRange() {
-    Stock whole = new Stock(database());
+    Stock whole = new Stock(Databases.h2());
     new SampleRange(whole, true).loadIfFirst();
     sample = whole.range(1);
   }
@@ -132,14 +131,8 @@ abstract class ImportBench {
     return new Imports(stock, current);
   }
 
-  static DataSource database() {
-    JdbcDataSource database = new JdbcDataSource();
-    database.setURL("jdbc:h2:mem:" + java.util.UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-    Flyway.configure()
-        .dataSource(database)
-        .placeholders(Map.of("ordered_text", "varchar(16)"))
-        .load()
-        .migrate();
-    return database;
+  /** A new one. */
+  DataSource database() {
+    return Databases.h2();
   }
 }

@@ -10,15 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
-import org.h2.jdbcx.JdbcDataSource;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.staywright.database.Databases;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
@@ -130,14 +128,8 @@ class StockTest {
         range.fittings());
   }
 
-  private DataSource database() {
-    JdbcDataSource database = new JdbcDataSource();
-    database.setURL("jdbc:h2:file:" + folder.resolve("stock").toAbsolutePath() + ";WRITE_DELAY=0");
-    Flyway.configure()
-        .dataSource(database)
-        .placeholders(Map.of("ordered_text", "varchar(16)"))
-        .load()
-        .migrate();
-    return database;
+  /** The same for the whole of a test. */
+  DataSource database() {
+    return Databases.h2(folder.resolve("stock"));
   }
 }

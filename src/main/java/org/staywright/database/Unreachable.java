@@ -1,4 +1,4 @@
-package org.staywright.stock;
+package org.staywright.database;
 
 import java.sql.SQLException;
 import java.sql.SQLNonTransientConnectionException;
