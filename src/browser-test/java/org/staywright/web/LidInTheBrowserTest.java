@@ -92,7 +92,12 @@ class LidInTheBrowserTest extends InTheBrowser {
     try (BrowserContext context = context(390, true, ColorScheme.LIGHT)) {
       Page page = page(context);
       page.navigate(start + "flap");
-      page.locator(".detail summary").first().click();
+      page.locator(".alike summary").first().click();
+      assertThat(page.locator(".alike li").first()).isVisible();
+      page.locator(".detail summary")
+          .filter(new Locator.FilterOptions().setHasText("Figures"))
+          .first()
+          .click();
       assertThat(page.locator(".load figure canvas").first()).isVisible();
       assertThat(page.locator(".load .cautions")).containsText("Never open");
       picture(page, "390-details");

@@ -100,6 +100,11 @@ public record Job(
     return with(mechanism, List.of(count), rodEnd, tubeEnd, shelf, most, beside);
   }
 
+  /** The same job with more or fewer rows of each list. */
+  public Job showing(int most) {
+    return with(mechanism, springCounts, rodEnd, tubeEnd, filters, most, beside);
+  }
+
   /** The same job for gas springs that are yet to be made: those with the least hand force. */
   Job forSpringsToMake() {
     return new Job(

@@ -26,10 +26,22 @@ final class Screening {
   private final Map<Rejection, Integer> rejected = new EnumMap<>(Rejection.class);
   private final List<Candidate> fits = new ArrayList<>();
   private final List<Candidate> near = new ArrayList<>();
+  private final Told told;
+
+  /** Hears of each that is out. */
+  interface Told {
+
+    void out(int row, int count, Rejection reason);
+  }
 
   Screening(Job job, Range range) {
+    this(job, range, (row, count, reason) -> {});
+  }
+
+  Screening(Job job, Range range, Told told) {
     this.job = job;
     this.range = range;
+    this.told = told;
     paths = new Paths(job);
     sieve = new Sieve(job, range, paths);
     counts = job.counts().stream().mapToInt(Integer::intValue).toArray();
@@ -64,6 +76,8 @@ final class Screening {
       } else {
         for (int count : counts) {
           reject(
+              row,
+              count,
               sieve.shelfFails(result.rejection(), row, count)
                   ? Rejection.STOCK
                   : result.rejection());
@@ -108,7 +122,7 @@ final class Screening {
   private void decide(Block block, Survivor survivor, int lane, int c) {
     int row = survivor.row();
     if (sieve.shelfFails(null, row, counts[c])) {
-      reject(Rejection.STOCK);
+      reject(row, counts[c], Rejection.STOCK);
       return;
     }
     if (block.doubtful(survivor, lane, c)) {
@@ -128,7 +142,7 @@ final class Screening {
   private void decidePlainly(int row, int count) {
     Assessment exact = Assessment.of(job, paths, range, range.part(row), count);
     if (exact.rejection() != null) {
-      reject(exact.rejection());
+      reject(row, count, exact.rejection());
     } else {
       add(Candidate.of(job, row, exact.fit()));
     }
@@ -138,7 +152,8 @@ final class Screening {
     (candidate.fits() ? fits : near).add(candidate);
   }
 
-  private void reject(Rejection reason) {
+  private void reject(int row, int count, Rejection reason) {
     rejected.merge(reason, 1, Integer::sum);
+    told.out(row, count, reason);
   }
 }

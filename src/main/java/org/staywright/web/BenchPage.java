@@ -24,8 +24,10 @@ import org.staywright.document.FitCharts;
 import org.staywright.document.Specification;
 import org.staywright.fit.Ideal;
 import org.staywright.fit.Job;
+import org.staywright.fit.Rejection;
 import org.staywright.fit.Why;
 import org.staywright.form.JobForm;
+import org.staywright.part.Coded;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -177,6 +179,25 @@ public abstract class BenchPage {
     Why why = Why.of(job, range, part.get());
     return Templates.why(
         bench.path(), WhyView.of(query, job, why, cleared(query, job), bench.wording()));
+  }
+
+  /** What is out for one reason, a page of it. */
+  @GET
+  @Path("rejected")
+  public TemplateInstance rejected(
+      @Context UriInfo uri,
+      @QueryParam("reason") @DefaultValue("") String reason,
+      @QueryParam("page") @DefaultValue("1") String page) {
+    JobQuery query = asked(uri);
+    Range range = stock.get();
+    return Templates.rejected(
+        RejectedView.of(
+            query,
+            JobForm.read(query.tree(), range),
+            range,
+            Coded.of(Rejection.class, reason).orElseThrow(NotFoundException::new),
+            Pages.asked(page),
+            bench.wording()));
   }
 
   /** What would be made for the job, beside the best of stock. */

@@ -5,6 +5,7 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
+import org.staywright.fit.Alike;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.part.Fitting;
@@ -28,6 +29,7 @@ import org.staywright.wording.Wording;
  * @param lead time
  * @param blockers what keeps it from fitting, in words
  * @param cleared what would make it fit, in words, "" where that was not solved
+ * @param alike parts below it in the order that are nearly the same
  */
 public record FitRow(
     int rank,
@@ -40,13 +42,25 @@ public record FitRow(
     String price,
     String lead,
     List<String> blockers,
-    String cleared) {
+    String cleared,
+    List<AlikeRow> alike) {
 
   static FitRow of(int rank, Job job, Fit fit, Wording wording) {
     return of(rank, job, fit, "", wording);
   }
 
   static FitRow of(int rank, Job job, Fit fit, String cleared, Wording wording) {
+    return of(rank, job, fit, cleared, List.of(), wording);
+  }
+
+  static FitRow of(Job job, Alike group, Wording wording) {
+    List<AlikeRow> alike =
+        group.others().stream().map(other -> AlikeRow.of(other, wording)).toList();
+    return of(group.rank(), job, group.fit(), "", alike, wording);
+  }
+
+  private static FitRow of(
+      int rank, Job job, Fit fit, String cleared, List<AlikeRow> alike, Wording wording) {
     FitWords words = FitWords.of(job, fit, wording);
     return new FitRow(
         rank,
@@ -64,7 +78,8 @@ public record FitRow(
                     FitText.in(wording)
                         .blocker(blocker, blocker.code().unit(job.mechanism().kind())))
             .toList(),
-        cleared);
+        cleared,
+        alike);
   }
 
   /** The foremost figures, for a glance. */

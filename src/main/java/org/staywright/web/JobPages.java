@@ -46,8 +46,7 @@ public class JobPages {
 
   @GET
   public TemplateInstance list(@QueryParam("page") @DefaultValue("1") String page) {
-    int asked = page.matches("[1-9][0-9]{0,5}") ? Integer.parseInt(page) : 1;
-    return Templates.jobs(JobsView.of(jobs, asked, Say.wording()));
+    return Templates.jobs(JobsView.of(jobs, Pages.asked(page), Say.wording()));
   }
 
   @GET

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.fit.Rejection;
 import org.staywright.form.FlatForm;
 import org.staywright.form.FlatTable;
 
@@ -122,6 +123,11 @@ record JobQuery(Bench bench, Typed typed, String saved) {
   /** Of the page about one part for this job. */
   String address(Pick pick) {
     return new Address(bench.path() + "/fit", all()).with("pick", pick).toString();
+  }
+
+  /** Of the list of what is out for a reason. */
+  Address rejected(Rejection reason) {
+    return new Address(bench.path() + "/rejected", all()).with("reason", reason.code());
   }
 
   /** Of the specification of what would be made for it. */

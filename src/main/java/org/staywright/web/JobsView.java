@@ -13,14 +13,9 @@ import org.staywright.wording.Wording;
  * A page of the saved jobs.
  *
  * @param rows of this page, the newest first
- * @param page from 1
- * @param pages in all
- * @param before address of the page before, "" for none
- * @param after address of the page after, "" for none
+ * @param pages of all
  */
-public record JobsView(List<Row> rows, int page, int pages, String before, String after) {
-
-  private static final int SIZE = 25;
+public record JobsView(List<Row> rows, Pages pages) {
 
   /**
    * @param id of the job
@@ -49,19 +44,16 @@ public record JobsView(List<Row> rows, int page, int pages, String before, Strin
   }
 
   static JobsView of(Jobs jobs, int asked, Wording wording) {
-    int pages = (int) Math.max(1, (jobs.count() + SIZE - 1) / SIZE);
-    int page = Math.min(asked, pages);
-    Address address = new Address("/jobs", Map.of());
-    return new JobsView(
-        jobs.page(page - 1, SIZE).stream().map(job -> Row.of(job, wording)).toList(),
-        page,
-        pages,
-        page > 1 ? address.with("page", page - 1).toString() : "",
-        page < pages ? address.with("page", page + 1).toString() : "");
+    Pages pages = Pages.of((int) jobs.count(), asked, new Address("/jobs", Map.of()));
+    return new JobsView(some(jobs, pages.page() - 1, Pages.SIZE, wording), pages);
   }
 
   /** The first few, for the start page. */
   static List<Row> some(Jobs jobs, int most, Wording wording) {
-    return jobs.page(0, most).stream().map(job -> Row.of(job, wording)).toList();
+    return some(jobs, 0, most, wording);
+  }
+
+  private static List<Row> some(Jobs jobs, int page, int size, Wording wording) {
+    return jobs.page(page, size).stream().map(job -> Row.of(job, wording)).toList();
   }
 }

@@ -3,9 +3,11 @@ package org.staywright.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.staywright.fit.Alike;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
+import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
 /**
@@ -27,8 +29,16 @@ public record RankingView(
     int nearTotal,
     List<FitRow> fits,
     List<FitRow> near,
-    List<String> rejected,
+    List<Tally> rejected,
     Input rankBy) {
+
+  /**
+   * How many are out for a reason.
+   *
+   * @param text of both
+   * @param list address of which they are
+   */
+  public record Tally(String text, String list) {}
 
   static RankingView of(
       JobQuery query,
@@ -42,17 +52,21 @@ public record RankingView(
         Verdict.of(job, ranking, wording),
         ranking.fitsTotal(),
         ranking.nearTotal(),
-        rows(job, ranking.fits(), Cleared.NOT, wording),
-        rows(job, ranking.near(), cleared, wording),
+        Alike.of(ranking.fits(), job.limit()).stream()
+            .map(group -> FitRow.of(job, group, wording))
+            .toList(),
+        near(job, ranking.near(), cleared, wording),
         ranking.rejected().entrySet().stream()
             .filter(entry -> entry.getValue() > 0)
             .sorted((one, other) -> other.getValue() - one.getValue())
             .map(
                 entry ->
-                    wording.text(
-                        "page.ranking.tally",
-                        wording.number(entry.getValue(), 0),
-                        wording.text("fit.rejection." + entry.getKey().code())))
+                    new Tally(
+                        wording.text(
+                            "page.ranking.tally",
+                            wording.number(entry.getValue(), 0),
+                            FitText.in(wording).rejection(entry.getKey())),
+                        query.rejected(entry.getKey()).toString()))
             .toList(),
         fields.of("rankBy"));
   }
@@ -62,9 +76,9 @@ public record RankingView(
     return Stream.concat(fits.stream(), near.stream()).findFirst().orElse(null);
   }
 
-  private static List<FitRow> rows(Job job, List<Fit> fits, Cleared cleared, Wording wording) {
+  private static List<FitRow> near(Job job, List<Fit> near, Cleared cleared, Wording wording) {
     List<FitRow> rows = new ArrayList<>();
-    for (Fit fit : fits) {
+    for (Fit fit : near.subList(0, Math.min(job.limit(), near.size()))) {
       int rank = rows.size() + 1;
       rows.add(FitRow.of(rank, job, fit, cleared.of(rank, fit), wording));
     }

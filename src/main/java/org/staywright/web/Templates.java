@@ -74,6 +74,8 @@ final class Templates {
 
   static native TemplateInstance why(String path, WhyView why);
 
+  static native TemplateInstance rejected(RejectedView out);
+
   static native TemplateInstance ideal(IdealView ideal, String back);
 
   static native TemplateInstance out(OutView out);

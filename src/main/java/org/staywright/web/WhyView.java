@@ -50,20 +50,7 @@ public record WhyView(
     boolean fits = judged.fit() != null && judged.fit().fits();
     Pick pick = new Pick(each.count(), why.part().number(), judged.fit() != null && !fits);
     if (judged.rejection() != null) {
-      String reason = text.rejection(judged.rejection());
-      Shortfall by = judged.shortfall();
-      return new Count(
-          each.count(),
-          "none",
-          List.of(
-              by == null
-                  ? reason
-                  : wording.text(
-                      "page.why.by",
-                      reason,
-                      shown(by.has(), by, wording),
-                      shown(by.needed(), by, wording))),
-          query.address(pick));
+      return new Count(each.count(), "none", List.of(out(judged, wording)), query.address(pick));
     }
     String rank = wording.number(each.rank(), 0);
     List<String> reasons = new ArrayList<>();
@@ -76,6 +63,21 @@ public record WhyView(
       reasons.add(cleared.of(1, judged.fit()));
     }
     return new Count(each.count(), fits ? "fits" : "near", reasons, query.address(pick));
+  }
+
+  private static String out(Assessment judged, Wording wording) {
+    String reason = FitText.in(wording).rejection(judged.rejection());
+    String by = by(judged, wording);
+    return by.isEmpty() ? reason : wording.text("page.why.by", reason, by);
+  }
+
+  /** What a part has that is out, and the limit it misses; "" where that cannot be said. */
+  static String by(Assessment judged, Wording wording) {
+    Shortfall by = judged.shortfall();
+    return by == null
+        ? ""
+        : wording.text(
+            "page.why.limit", shown(by.has(), by, wording), shown(by.needed(), by, wording));
   }
 
   private static String shown(double si, Shortfall by, Wording wording) {
