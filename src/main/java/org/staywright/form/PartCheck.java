@@ -6,7 +6,6 @@ import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
 import org.staywright.spring.Damper;
-import org.staywright.spring.ForceLaw;
 import org.staywright.spring.GasFilled;
 import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
@@ -87,9 +86,10 @@ final class PartCheck {
     double hardest = filled.stroke() - rest;
     try {
       double strongest = 1 + part.forceTolerance() / spring.force();
-      spring.law(2 - strongest, 1);
-      ForceLaw.Fast slam = spring.law(strongest, 1).fast(rest, hardest, part.limits().hottest());
-      HIGHEST.require("pressure", Unit.BAR.of(slam.pressure(hardest)));
+      filled.law(2 - strongest, 1);
+      double slammed =
+          filled.law(strongest, 1).fastPressure(rest, hardest, part.limits().hottest());
+      HIGHEST.require("pressure", Unit.BAR.of(slammed));
     } catch (Refusal refusal) {
       Fault gas = refusal.faults().get(0);
       String value = NumberColumn.text(PartColumn.FORCE_CLASS.of(part));

@@ -7,9 +7,11 @@ import static org.staywright.unit.Bound.between;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
@@ -152,6 +154,14 @@ public enum PartColumn implements NumberColumn {
 
   private static final Pattern CAPITAL = Pattern.compile("_(.)");
 
+  private static final Map<Family, List<PartColumn>> BY_FAMILY =
+      Stream.of(Family.values())
+          .collect(
+              Collectors.toMap(
+                  family -> family,
+                  family ->
+                      Stream.of(values()).filter(column -> column.suits.test(family)).toList()));
+
   private final String column;
   private final Bound bound;
   private final double whenEmpty;
@@ -207,7 +217,7 @@ public enum PartColumn implements NumberColumn {
 
   /** The columns of a family, in order. */
   public static List<PartColumn> of(Family family) {
-    return Stream.of(values()).filter(column -> column.suits.test(family)).toList();
+    return BY_FAMILY.get(family);
   }
 
   /** The name where parts are exchanged as JSON: {@code strokeMm} for {@code stroke_mm}. */

@@ -8,6 +8,7 @@ import static org.staywright.gas.Nitrogen.N;
 import static org.staywright.gas.Nitrogen.R;
 import static org.staywright.gas.Nitrogen.RHO_RED;
 import static org.staywright.gas.Nitrogen.T_RED;
+import static org.staywright.unit.Unit.ROOM;
 
 import java.util.Arrays;
 import org.staywright.unit.Bound;
@@ -29,6 +30,9 @@ public final class Isotherm {
   /** Temperatures the equation is used at, K. */
   public static final Bound TEMPERATURE = Nitrogen.TEMPERATURE;
 
+  /** Springs are filled at it, a million of them one after the other. */
+  private static final Isotherm AT_ROOM = new Isotherm(ROOM);
+
   private final double kelvin;
   private final double tau;
 
@@ -39,7 +43,9 @@ public final class Isotherm {
    * @param kelvin temperature, K, 213…624
    */
   public static Isotherm at(double kelvin) {
-    return new Isotherm(Nitrogen.TEMPERATURE.require("temperature", kelvin));
+    return kelvin == ROOM
+        ? AT_ROOM
+        : new Isotherm(Nitrogen.TEMPERATURE.require("temperature", kelvin));
   }
 
   Isotherm(double kelvin) {

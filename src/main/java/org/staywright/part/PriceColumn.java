@@ -18,11 +18,20 @@ final class PriceColumn {
   private record Terms(
       String currency, LocalDate validUntil, int pack, int orderMultiple, List<Integer> from) {}
 
-  private final Dictionary<Terms> terms = new Dictionary<>();
+  private final Dictionary<Terms> terms;
   private int[] term = new int[64];
   private int[] start = new int[64];
-  private long[] money = new long[256];
+  private long[] money;
   private int used;
+
+  PriceColumn() {
+    this(new Dictionary<>(), new long[256]);
+  }
+
+  private PriceColumn(Dictionary<Terms> terms, long[] money) {
+    this.terms = terms;
+    this.money = money;
+  }
 
   void add(int row, Price price) {
     if (row == term.length) {
@@ -46,6 +55,14 @@ final class PriceColumn {
       money[used++] =
           each.each().setScale(SCALE, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
     }
+  }
+
+  /** The same prices with the rows in another order. */
+  PriceColumn inOrder(int[] order) {
+    PriceColumn ordered = new PriceColumn(terms, Arrays.copyOf(money, used));
+    ordered.term = Reordered.of(term, order);
+    ordered.start = Reordered.of(start, order);
+    return ordered;
   }
 
   /** The price of a row, null where there is none. */

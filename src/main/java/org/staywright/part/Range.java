@@ -3,12 +3,12 @@ package org.staywright.part;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.staywright.spring.GasSpring;
+import org.staywright.spring.Spring;
 
 /**
  * All parts of one stock revision as columns, in the order of their numbers, and the end fittings
@@ -36,30 +36,38 @@ public final class Range {
   private final PriceColumn prices;
   private final List<Fitting> fittings;
 
-  /** Parts that the columns cannot hold in full, by row: all but the open gas springs. */
-  private final Map<Integer, Part> whole;
+  /** What the columns cannot hold in full: all but the open gas springs. */
+  private final Spring[] springs;
 
+  /** Empties the builder column by column, so that no more than one is there twice. */
   private Range(Builder from, List<Fitting> fittings) {
+    int[] order = Reordered.rising(from.numbers, from.size);
     revision = from.revision;
-    numbers = Arrays.copyOf(from.numbers, from.size);
-    descriptions = Arrays.copyOf(from.descriptions, from.size);
+    numbers = Reordered.of(from.numbers, order);
+    for (int row = 1; row < numbers.length; row++) {
+      if (numbers[row].equals(numbers[row - 1])) {
+        throw new IllegalArgumentException("part " + numbers[row] + " twice");
+      }
+    }
+    descriptions = Reordered.of(from.descriptions, order);
     columns = new double[from.columns.length][];
     for (int c = 0; c < columns.length; c++) {
-      columns[c] = Arrays.copyOf(from.columns[c], from.size);
+      columns[c] = Reordered.of(from.columns[c], order);
+      from.columns[c] = null;
     }
     makes = from.makes;
-    make = Arrays.copyOf(from.make, from.size);
-    stock = Arrays.copyOf(from.stock, from.size);
-    leadTimeDays = Arrays.copyOf(from.leadTimeDays, from.size);
-    prices = from.prices;
-    whole = Map.copyOf(from.whole);
+    make = Reordered.of(from.make, order);
+    stock = Reordered.of(from.stock, order);
+    leadTimeDays = Reordered.of(from.leadTimeDays, order);
+    prices = from.prices.inOrder(order);
+    springs = Reordered.of(from.springs, order);
     this.fittings = fittings.stream().sorted(Comparator.comparing(Fitting::number)).toList();
   }
 
   /** The range of some parts, in any order. */
   public static Range of(int revision, List<Part> parts, List<Fitting> fittings) {
     Builder builder = new Builder(revision);
-    parts.stream().sorted(Comparator.comparing(Part::number)).forEach(builder::add);
+    builder.addAll(parts);
     return builder.build(fittings);
   }
 
@@ -125,8 +133,32 @@ public final class Range {
 
   /** The whole part of a row. */
   public Part part(int row) {
-    Part kept = whole.get(row);
-    return kept == null ? fromColumns(row) : kept;
+    Make shared = makes.value(make[row]);
+    return new Part(
+        numbers[row],
+        descriptions[row],
+        shared.family(),
+        shared.finish(),
+        springs[row] == null ? gasSpring(row) : springs[row],
+        at(Column.FORCE_TOLERANCE, row),
+        shared.ends(),
+        shared.family().hasGas() ? damping(row) : null,
+        new Part.Limits(
+            at(Column.COLDEST, row), at(Column.HOTTEST, row), at(Column.PRESSURE_LIMIT, row)),
+        new Part.Wear(at(Column.LOSS_PER_YEAR, row), at(Column.LOSS_PER_CYCLE, row)),
+        at(Column.MASS, row),
+        shared.mounting(),
+        offer(row),
+        shared.derived());
+  }
+
+  private Part.Damping damping(int row) {
+    return new Part.Damping(
+        at(Column.END_ZONE, row),
+        at(Column.ORIFICE_DIAMETER, row),
+        at(Column.ORIFICE_LENGTH, row),
+        at(Column.COMPRESSION_FLOW_FACTOR, row),
+        at(Column.WALL_TIME_CONSTANT, row));
   }
 
   /** What works as an open gas spring in a row; only where {@link Column#GAS_MASS} is a number. */
@@ -145,36 +177,11 @@ public final class Range {
         at(Column.OIL_VOLUME, row));
   }
 
-  private Part fromColumns(int row) {
-    Make shared = makes.value(make[row]);
-    return new Part(
-        numbers[row],
-        descriptions[row],
-        shared.family(),
-        shared.finish(),
-        gasSpring(row),
-        at(Column.FORCE_TOLERANCE, row),
-        shared.ends(),
-        new Part.Damping(
-            at(Column.END_ZONE, row),
-            at(Column.ORIFICE_DIAMETER, row),
-            at(Column.ORIFICE_LENGTH, row),
-            at(Column.COMPRESSION_FLOW_FACTOR, row),
-            at(Column.WALL_TIME_CONSTANT, row)),
-        new Part.Limits(
-            at(Column.COLDEST, row), at(Column.HOTTEST, row), at(Column.PRESSURE_LIMIT, row)),
-        new Part.Wear(at(Column.LOSS_PER_YEAR, row), at(Column.LOSS_PER_CYCLE, row)),
-        at(Column.MASS, row),
-        shared.mounting(),
-        offer(row),
-        shared.derived());
-  }
-
   private double at(Column column, int row) {
     return columns[column.ordinal()][row];
   }
 
-  /** Takes parts one by one, in the order of their numbers. */
+  /** Takes parts in any order. */
   public static final class Builder {
 
     private final int revision;
@@ -187,26 +194,32 @@ public final class Range {
     private int[] stock = new int[64];
     private int[] leadTimeDays = new int[64];
     private final PriceColumn prices = new PriceColumn();
-    private final Map<Integer, Part> whole = new HashMap<>();
+    private Spring[] springs = new Spring[64];
 
     public Builder(int revision) {
       this.revision = revision;
     }
 
-    public void add(Part part) {
-      if (size > 0 && numbers[size - 1].compareTo(part.number()) >= 0) {
-        throw new IllegalArgumentException(
-            "part " + part.number() + " after " + numbers[size - 1] + ": not in rising order");
+    public void addAll(List<Part> parts) {
+      while (size + parts.size() > numbers.length) {
+        grow(2 * numbers.length);
       }
-      if (size == numbers.length) {
-        grow(2 * size);
+      int first = size;
+      IntStream.range(0, parts.size()).parallel().forEach(i -> measure(first + i, parts.get(i)));
+      parts.forEach(this::add);
+    }
+
+    /** Filling springs with gas takes longest. */
+    private void measure(int row, Part part) {
+      for (Column column : Column.values()) {
+        columns[column.ordinal()][row] = column.of(part);
       }
+    }
+
+    private void add(Part part) {
+      Offer offer = part.offer();
       numbers[size] = part.number();
       descriptions[size] = part.description();
-      for (Column column : Column.values()) {
-        columns[column.ordinal()][size] = column.of(part);
-      }
-      Offer offer = part.offer();
       make[size] =
           makes.code(
               new Make(
@@ -219,12 +232,11 @@ public final class Range {
       stock[size] = offer.stock();
       leadTimeDays[size] = offer.leadTimeDays();
       prices.add(size, offer.price());
-      if (part.family() != Family.GAS_SPRING) {
-        whole.put(size, part);
-      }
+      springs[size] = part.family() == Family.GAS_SPRING ? null : part.spring();
       size++;
     }
 
+    /** The range of all of them, of which no two may have one number. */
     public Range build(List<Fitting> fittings) {
       return new Range(this, fittings);
     }
@@ -238,6 +250,7 @@ public final class Range {
       make = Arrays.copyOf(make, length);
       stock = Arrays.copyOf(stock, length);
       leadTimeDays = Arrays.copyOf(leadTimeDays, length);
+      springs = Arrays.copyOf(springs, length);
     }
   }
 }

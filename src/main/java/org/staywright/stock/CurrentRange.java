@@ -29,6 +29,8 @@ public class CurrentRange {
   private synchronized Range build() {
     int newest = stock.newest();
     if (built == null || built.revision() != newest) {
+      // A million parts twice would not fit into the memory: the older range goes first.
+      built = null;
       built = stock.range(newest);
     }
     return built;

@@ -1,7 +1,5 @@
 package org.staywright.stock;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -51,17 +49,17 @@ final class FittingTable extends Table<Fitting> {
   }
 
   @Override
-  Fitting read(ResultSet row, Offer offer) throws SQLException {
+  Fitting read(Stored row, Offer offer) {
     Map<FittingColumn, Double> numbers = new EnumMap<>(FittingColumn.class);
     for (FittingColumn number : FittingColumn.values()) {
-      numbers.put(number, row.getDouble(number.column()));
+      numbers.put(number, row.number(number.column()));
     }
     return new FittingRow(
-            row.getString("part_number"),
-            row.getString("description"),
-            Coded.of(FittingType.class, row.getString("type")).orElseThrow(),
-            Coded.of(Finish.class, row.getString("finish")).orElseThrow(),
-            row.getString("thread"),
+            row.text("part_number"),
+            row.text("description"),
+            Coded.of(FittingType.class, row.text("type")).orElseThrow(),
+            Coded.of(Finish.class, row.text("finish")).orElseThrow(),
+            row.text("thread"),
             numbers,
             offer)
         .fitting();

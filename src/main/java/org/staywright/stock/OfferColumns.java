@@ -1,8 +1,5 @@
 package org.staywright.stock;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.staywright.form.PriceText;
@@ -38,21 +35,18 @@ final class OfferColumns {
         offer.leadTimeDays());
   }
 
-  static Offer read(ResultSet row) throws SQLException {
-    String currency = row.getString("price_currency");
+  static Offer read(Stored row) {
+    String currency = row.text("price_currency");
     Price price =
         currency == null
             ? null
             : new Price(
                 currency,
-                row.getObject("price_valid_until", LocalDate.class),
-                row.getInt("price_pack"),
-                row.getInt("price_order_multiple"),
-                PriceText.read(row.getString("price_breaks")).orElseThrow());
+                row.date("price_valid_until"),
+                row.whole("price_pack"),
+                row.whole("price_order_multiple"),
+                PriceText.read(row.text("price_breaks")).orElseThrow());
     return new Offer(
-        price,
-        row.getInt("stock"),
-        row.getObject("stock_date", LocalDate.class),
-        row.getInt("lead_time_days"));
+        price, row.whole("stock"), row.date("stock_date"), row.whole("lead_time_days"));
   }
 }

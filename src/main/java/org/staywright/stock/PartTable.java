@@ -1,7 +1,5 @@
 package org.staywright.stock;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -73,21 +71,21 @@ final class PartTable extends Table<Part> {
   }
 
   @Override
-  Part read(ResultSet row, Offer offer) throws SQLException {
-    Family family = Coded.of(Family.class, row.getString("family")).orElseThrow();
+  Part read(Stored row, Offer offer) {
+    Family family = Coded.of(Family.class, row.text("family")).orElseThrow();
     Map<PartColumn, Double> numbers = new EnumMap<>(PartColumn.class);
     for (PartColumn number : PartColumn.of(family)) {
-      numbers.put(number, row.getDouble(number.column()));
+      numbers.put(number, row.number(number.column()));
     }
-    String derived = row.getString("derived");
+    String derived = row.text("derived");
     return new PartRow(
-            row.getString("part_number"),
-            row.getString("description"),
+            row.text("part_number"),
+            row.text("description"),
             family,
-            Coded.of(Finish.class, row.getString("finish")).orElseThrow(),
-            new Part.Ends(row.getString("rod_thread"), row.getString("tube_thread")),
-            Coded.of(Mounting.class, row.getString("mounting")).orElseThrow(),
-            locking(row.getString("locking")),
+            Coded.of(Finish.class, row.text("finish")).orElseThrow(),
+            new Part.Ends(row.text("rod_thread"), row.text("tube_thread")),
+            Coded.of(Mounting.class, row.text("mounting")).orElseThrow(),
+            locking(row.text("locking")),
             numbers,
             offer,
             derived.isEmpty() ? List.of() : List.of(derived.split(" ")))

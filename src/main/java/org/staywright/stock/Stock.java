@@ -11,7 +11,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
 import org.staywright.form.StockRow;
@@ -42,12 +41,12 @@ public class Stock {
 
   /** A part as it stood in a revision. */
   public Optional<Part> part(String number, int revision) {
-    return only(PARTS, number, revision);
+    return database.read(connection -> PARTS.find(connection, revision, number));
   }
 
   /** A fitting as it stood in a revision. */
   public Optional<Fitting> fitting(String number, int revision) {
-    return only(FITTINGS, number, revision);
+    return database.read(connection -> FITTINGS.find(connection, revision, number));
   }
 
   /** The whole range of a revision; an empty one is a range too. */
@@ -55,9 +54,9 @@ public class Stock {
     return database.snapshot(
         connection -> {
           List<Fitting> fittings = new ArrayList<>();
-          FITTINGS.readAll(connection, revision, fittings::add);
+          FITTINGS.readAll(connection, revision, fittings::addAll);
           Range.Builder range = new Range.Builder(revision);
-          PARTS.readAll(connection, revision, range::add);
+          PARTS.readAll(connection, revision, range::addAll);
           return range.build(fittings);
         });
   }
@@ -83,16 +82,6 @@ public class Stock {
           PARTS.insert(connection, 1, parts);
           FITTINGS.insert(connection, 1, fittings);
           return Optional.of(1);
-        });
-  }
-
-  /** Hands on every row of a revision: parts by their numbers, then fittings. */
-  public void each(int revision, Consumer<StockRow> row) {
-    database.snapshot(
-        connection -> {
-          PARTS.readAll(connection, revision, part -> row.accept(new StockRow(part, null)));
-          FITTINGS.readAll(connection, revision, f -> row.accept(new StockRow(null, f)));
-          return null;
         });
   }
 
@@ -227,15 +216,6 @@ public class Stock {
           FITTINGS.differing(
               connection, from, to, (fitting, old) -> found.add(new StockRow(null, fitting), old));
           return found.build();
-        });
-  }
-
-  private <T> Optional<T> only(Table<T> table, String number, int revision) {
-    return database.read(
-        connection -> {
-          List<T> found = new ArrayList<>();
-          table.read(connection, revision, number, found::add);
-          return found.stream().findFirst();
         });
   }
 

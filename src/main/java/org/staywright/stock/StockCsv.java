@@ -1,32 +1,26 @@
 package org.staywright.stock;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import org.apache.commons.csv.CSVPrinter;
 import org.staywright.form.RowFile;
 import org.staywright.form.StockRow;
+import org.staywright.part.Fitting;
+import org.staywright.part.Range;
 
-/** A revision as a file, exactly as an import takes it. */
+/** A range as a file, exactly as an import takes it: parts by their numbers, then fittings. */
 public final class StockCsv {
 
   private StockCsv() {}
 
-  public static void write(Stock stock, int revision, Writer file) throws IOException {
+  public static void write(Range range, Writer file) throws IOException {
     CSVPrinter csv = new CSVPrinter(file, RowFile.FORMAT);
     csv.printRecord(StockRow.COLUMNS);
-    try {
-      stock.each(
-          revision,
-          row -> {
-            try {
-              csv.printRecord(row.cells());
-            } catch (IOException e) {
-              throw new UncheckedIOException(e);
-            }
-          });
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
+    for (int row = 0; row < range.size(); row++) {
+      csv.printRecord(new StockRow(range.part(row), null).cells());
+    }
+    for (Fitting fitting : range.fittings()) {
+      csv.printRecord(new StockRow(null, fitting).cells());
     }
     csv.flush();
   }

@@ -6,11 +6,13 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.staywright.part.Offer;
 
 /**
- * A table of things on offer. Rows are read forward only, in the order of their numbers.
+ * A table of things on offer.
  *
  * @param <T> what a row is
  */
@@ -44,7 +46,7 @@ abstract class Table<T> {
   /** The values of the columns given to the constructor. */
   abstract List<Object> values(T row);
 
-  abstract T read(ResultSet row, Offer offer) throws SQLException;
+  abstract T read(Stored row, Offer offer);
 
   /** Adds rows that hold from a revision on. */
   void insert(Connection connection, int revision, List<T> rows) throws SQLException {
@@ -151,10 +153,11 @@ abstract class Table<T> {
       query.setFetchSize(BATCH);
       query.setInt(1, one);
       query.setInt(2, other);
-      try (ResultSet row = query.executeQuery()) {
-        while (row.next()) {
-          boolean inOne = row.getInt("from_revision") <= one && one <= row.getInt("to_revision");
-          each.accept(read(row, OfferColumns.read(row)), inOne);
+      try (ResultSet rows = query.executeQuery()) {
+        Stored.Reader reader = new Stored.Reader(rows);
+        for (Stored row = reader.next(); row != null; row = reader.next()) {
+          boolean inOne = row.whole("from_revision") <= one && one <= row.whole("to_revision");
+          each.accept(made(row), inOne);
         }
       }
     }
@@ -176,29 +179,53 @@ abstract class Table<T> {
     }
   }
 
-  /** Hands on every row of a revision, in the order of their numbers. */
-  void readAll(Connection connection, int revision, Consumer<T> each) throws SQLException {
-    read(connection, revision, null, each);
+  /** The row of a number as it stood in a revision. */
+  Optional<T> find(Connection connection, int revision, String number) throws SQLException {
+    String sql = "select * from " + name + " where " + HOLDS + " and part_number = ?";
+    try (PreparedStatement query = connection.prepareStatement(sql)) {
+      query.setInt(1, revision);
+      query.setString(2, number);
+      try (ResultSet rows = query.executeQuery()) {
+        return Optional.ofNullable(new Stored.Reader(rows).next()).map(this::made);
+      }
+    }
   }
 
   /**
-   * @param number of the only row wanted, null for all
+   * Hands on every row of a revision, many at a time and in no order: databases sort a million rows
+   * on the disk. While the next are read, those before are made and handed on.
    */
-  void read(Connection connection, int revision, String number, Consumer<T> each)
-      throws SQLException {
-    String only = number == null ? "" : " and part_number = ?";
-    String sql = "select * from " + name + " where " + HOLDS + only + " order by part_number";
+  void readAll(Connection connection, int revision, Consumer<List<T>> each) throws SQLException {
+    String sql = "select * from " + name + " where " + HOLDS;
     try (PreparedStatement query = connection.prepareStatement(sql)) {
       query.setFetchSize(BATCH);
       query.setInt(1, revision);
-      if (number != null) {
-        query.setString(2, number);
-      }
-      try (ResultSet row = query.executeQuery()) {
-        while (row.next()) {
-          each.accept(read(row, OfferColumns.read(row)));
+      try (ResultSet rows = query.executeQuery()) {
+        Stored.Reader reader = new Stored.Reader(rows);
+        CompletableFuture<Void> before = CompletableFuture.completedFuture(null);
+        List<Stored> read = pieceOf(reader);
+        while (!read.isEmpty()) {
+          List<Stored> piece = read;
+          before = before.thenRunAsync(() -> each.accept(piece.stream().map(this::made).toList()));
+          read = pieceOf(reader);
+          before.join();
         }
       }
     }
+  }
+
+  private static List<Stored> pieceOf(Stored.Reader reader) throws SQLException {
+    List<Stored> piece = new ArrayList<>(BATCH);
+    for (Stored row = reader.next(); row != null; row = reader.next()) {
+      piece.add(row);
+      if (piece.size() == BATCH) {
+        break;
+      }
+    }
+    return piece;
+  }
+
+  private T made(Stored row) {
+    return read(row, OfferColumns.read(row));
   }
 }

@@ -60,9 +60,8 @@ class RangeTest {
   @Test
   void refusesTwoPartsOfOneNumber() {
     Part part = parts(1).get(0);
-    Range.Builder builder = new Range.Builder(1);
-    builder.add(part);
-    assertThrows(IllegalArgumentException.class, () -> builder.add(part));
+    List<Part> twice = List.of(part, part);
+    assertThrows(IllegalArgumentException.class, () -> Range.of(1, twice, List.of()));
   }
 
   @Test

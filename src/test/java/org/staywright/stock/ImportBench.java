@@ -94,7 +94,7 @@ abstract class ImportBench {
   String export(int revision) {
     StringWriter text = new StringWriter();
     try {
-      StockCsv.write(stock, revision, text);
+      StockCsv.write(stock.range(revision), text);
     } catch (IOException e) {
       throw new AssertionError(e);
     }

@@ -17,13 +17,14 @@ import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import java.io.OutputStreamWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.form.StockShape;
 import org.staywright.job.Tasks;
+import org.staywright.part.Range;
+import org.staywright.stock.CurrentRange;
 import org.staywright.stock.ImportOptions;
 import org.staywright.stock.Imports;
 import org.staywright.stock.Revision;
@@ -42,11 +43,13 @@ public class StockResource {
 
   private final Imports imports;
   private final Stock stock;
+  private final CurrentRange current;
   private final Tasks tasks;
 
-  StockResource(Imports imports, Stock stock, Tasks tasks) {
+  StockResource(Imports imports, Stock stock, CurrentRange current, Tasks tasks) {
     this.imports = imports;
     this.stock = stock;
+    this.current = current;
     this.tasks = tasks;
   }
 
@@ -109,13 +112,10 @@ public class StockResource {
   @Produces(CSV)
   public Response export(UriInfo uri) {
     Query.none(uri);
-    int revision = stock.newest();
+    Range range = current.get();
     StreamingOutput rows =
-        bytes -> {
-          Writer text = new OutputStreamWriter(bytes, StandardCharsets.UTF_8);
-          StockCsv.write(stock, revision, text);
-        };
-    return PartsListResource.attached(rows, "stock-" + revision + ".csv");
+        bytes -> StockCsv.write(range, new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
+    return PartsListResource.attached(rows, "stock-" + range.revision() + ".csv");
   }
 
   @GET
