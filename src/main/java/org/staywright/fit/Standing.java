@@ -31,8 +31,11 @@ final class Standing {
                 .orElse(0);
   }
 
-  /** 100·Σ weight·term. */
   double score(Candidate candidate) {
+    return terms(candidate).total(job.weights());
+  }
+
+  Score terms(Candidate candidate) {
     double effort = 1 - Math.min(1, candidate.handRms() / job.effortLimit());
     double margin = Math.min(1, Math.max(0, candidate.margin()) / AMPLE);
     double price =
@@ -40,12 +43,7 @@ final class Standing {
             ? 0
             : Math.min(1, cheapest / candidate.setPrice().doubleValue());
     double supply = 1 / (1 + candidate.days() / WEEK_DAYS);
-    Weights weights = job.weights();
-    return 100
-        * (weights.effort() * effort
-            + weights.margin() * margin
-            + weights.price() * price
-            + weights.supply() * supply);
+    return new Score(effort, margin, price, supply);
   }
 
   /** Best first; ties by part number, then count. */

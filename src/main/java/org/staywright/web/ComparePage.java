@@ -18,6 +18,7 @@ import org.staywright.document.Drawing;
 import org.staywright.document.OverlayChart;
 import org.staywright.fit.Assessment;
 import org.staywright.fit.Job;
+import org.staywright.fit.Score;
 import org.staywright.form.JobForm;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
@@ -26,6 +27,8 @@ import org.staywright.job.SavedJob;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
+import org.staywright.unit.Fault;
+import org.staywright.unit.Refusal;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
@@ -55,17 +58,35 @@ public class ComparePage {
     if (!ids.isEmpty()) {
       saved(ids, field);
       return Templates.compare(
-          CompareView.of(field.rivals, field.left, List.of(), "/jobs", field.wording));
+          CompareView.of(field.rivals, field.left, null, List.of(), "/jobs", field.wording));
     }
     JobQuery query = JobQuery.of(uri.getQueryParameters());
     if (query.isEmpty()) {
       return Templates.compare(
-          CompareView.of(List.of(), List.of(), List.of(), "/flap", field.wording));
+          CompareView.of(List.of(), List.of(), null, List.of(), "/flap", field.wording));
     }
-    ranked(JobForm.read(query.tree(), stock.get()), picks, field);
+    JobQuery sound = query;
+    List<Fault> faults = List.of();
+    try {
+      ranked(read(query), picks, field);
+    } catch (Refusal refusal) {
+      // Whatever else may be wrong: weights are typed on this very page.
+      sound = Weighing.plain(query);
+      faults = refusal.faults();
+      ranked(read(sound), picks, field);
+    }
     return Templates.compare(
         CompareView.of(
-            field.rivals, field.left, query.pairs(), query.address() + "#result", field.wording));
+            field.rivals,
+            field.left,
+            Weighing.of(query, faults),
+            sound.pairs(),
+            sound.address() + "#result",
+            field.wording));
+  }
+
+  private Job read(JobQuery query) {
+    return JobForm.read(query.tree(), stock.get());
   }
 
   /** The chart as a file. */
@@ -83,7 +104,7 @@ public class ComparePage {
     if (!ids.isEmpty()) {
       saved(ids, field);
     } else if (!query.isEmpty()) {
-      ranked(JobForm.read(query.tree(), stock.get()), picks, field);
+      ranked(read(query), picks, field);
     }
     List<Drawing> charts =
         Optional.ofNullable(CompareView.chart(field.rivals, field.wording)).stream().toList();
@@ -102,6 +123,7 @@ public class ComparePage {
         field.add(job, Assessment.of(job, range, part.get(), count), "", text.replace("!", ""));
       }
     }
+    field.score(job, range);
   }
 
   private void saved(List<String> ids, Field field) {
@@ -128,6 +150,13 @@ public class ComparePage {
       left.add(wording.text(key, values));
     }
 
+    void score(Job job, Range range) {
+      List<Score> scores = Score.of(job, range, rivals.stream().map(Rival::fit).toList());
+      for (int i = 0; i < rivals.size(); i++) {
+        rivals.set(i, rivals.get(i).scored(scores.get(i)));
+      }
+    }
+
     void add(Job job, Assessment assessment, String saved, String name) {
       if (assessment.fit() == null) {
         leave("compare.out", name, FitText.in(wording).rejection(assessment.rejection()));
@@ -135,7 +164,7 @@ public class ComparePage {
         leave("compare.too-many", name, OverlayChart.MOST);
       } else {
         String letter = LETTERS.substring(rivals.size(), rivals.size() + 1);
-        rivals.add(new Rival(letter, job, assessment.fit(), saved));
+        rivals.add(new Rival(letter, job, assessment.fit(), null, saved));
       }
     }
   }

@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.staywright.fit.Score;
+import org.staywright.fit.Weights;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
 import org.staywright.web.CompareView.Cell;
@@ -45,6 +47,33 @@ final class CompareRows {
                 .count()
             < 2;
     return rows(rival -> bought(rival, oneCurrency));
+  }
+
+  /** What the balanced score is made of, in points. */
+  List<Row> score() {
+    return rows(this::points);
+  }
+
+  private List<Trait> points(Rival rival) {
+    Score score = rival.score();
+    Weights weights = rival.job().weights();
+    return List.of(
+        points("effort", score.effort(), weights.effort()),
+        points("margin", score.margin(), weights.margin()),
+        points("price", score.price(), weights.price()),
+        points("supply", score.supply(), weights.supply()),
+        Trait.more(
+            wording.text("compare.score.total"),
+            wording.number(score.total(weights), 1),
+            score.total(weights)));
+  }
+
+  private Trait points(String term, double share, double weight) {
+    String of = wording.number(100 * weight, 0);
+    return Trait.more(
+        wording.text("page.field.weights." + term),
+        wording.text("compare.score.points", wording.number(100 * weight * share, 1), of),
+        share);
   }
 
   private List<Trait> bought(Rival rival, boolean oneCurrency) {

@@ -18,6 +18,7 @@ import org.staywright.wording.Wording;
  * @param some cautions that not all call for, each with who does
  * @param all cautions that all call for
  * @param left out of the comparison, with the reason
+ * @param weighing of their score, null for saved choices
  * @param job that they are for, for what is done next with it; empty for saved choices
  * @param back address of what they were taken from
  */
@@ -28,6 +29,7 @@ public record CompareView(
     List<Some> some,
     List<CautionView> all,
     List<String> left,
+    Weighing weighing,
     List<JobQuery.Pair> job,
     String back) {
 
@@ -74,6 +76,7 @@ public record CompareView(
   static CompareView of(
       List<Rival> rivals,
       List<String> left,
+      Weighing weighing,
       List<JobQuery.Pair> job,
       String back,
       Wording wording) {
@@ -101,6 +104,7 @@ public record CompareView(
         some,
         all,
         left,
+        weighing,
         job,
         back);
   }
@@ -124,10 +128,14 @@ public record CompareView(
 
   private static List<Table> tables(List<Rival> rivals, Wording wording) {
     CompareRows rows = new CompareRows(rivals, wording);
-    return List.of(
-        new Table(wording.text("compare.doing"), rows.doing()),
-        new Table(wording.text("compare.buying"), rows.buying()),
-        new Table(wording.text("compare.holding"), rows.holding()));
+    List<Table> tables = new ArrayList<>();
+    tables.add(new Table(wording.text("compare.doing"), rows.doing()));
+    tables.add(new Table(wording.text("compare.buying"), rows.buying()));
+    tables.add(new Table(wording.text("compare.holding"), rows.holding()));
+    if (rivals.stream().allMatch(rival -> rival.score() != null)) {
+      tables.add(new Table(wording.text("compare.score"), rows.score()));
+    }
+    return tables;
   }
 
   private static Graph graph(List<Rival> rivals, Wording plain) {

@@ -2,6 +2,7 @@ package org.staywright.web;
 
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.fit.Score;
 import org.staywright.wording.Wording;
 
 /**
@@ -10,9 +11,15 @@ import org.staywright.wording.Wording;
  * @param letter it is called by
  * @param job it is for
  * @param fit as assessed
+ * @param score among all that the range has for its job, null for a saved choice
  * @param saved number of the saved job that it was chosen for, "" for none
  */
-record Rival(String letter, Job job, Fit fit, String saved) {
+record Rival(String letter, Job job, Fit fit, Score score, String saved) {
+
+  Rival scored(Score among) {
+    return new Rival(letter, job, fit, among, saved);
+  }
+
   /** In the words of its mechanism. */
   Wording wording(Wording plain) {
     return plain.about(job.mechanism().code());

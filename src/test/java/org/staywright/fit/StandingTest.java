@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.staywright.part.Range;
 
 class StandingTest {
 
@@ -39,6 +40,18 @@ class StandingTest {
         100 * (0.45 * 0.8 + 0.25 * 0.2 + 0.15 * 0.5 + 0.15 * 0.5), standing.score(CALM), 1e-9);
     // effort 0.2, margin 1 (capped), price 0 (unknown), supply 1
     assertEquals(100 * (0.45 * 0.2 + 0.25 + 0.15), standing.score(PRICELESS), 1e-9);
+  }
+
+  @Test
+  void theTermsOfAFitAddUpToItsScoreInTheRanking() {
+    Job job = Samples.lid();
+    Range range = SampleRange.read();
+    List<Fit> fits = Ranking.of(range, job).fits();
+    List<Score> scores = Score.of(job, range, fits);
+    for (int i = 0; i < fits.size(); i++) {
+      assertEquals(fits.get(i).score(), scores.get(i).total(job.weights()), 1e-9);
+    }
+    assertEquals(100, new Score(1, 1, 1, 1).total(Weights.of(3, 1, 0, 2)), 1e-9);
   }
 
   @Test

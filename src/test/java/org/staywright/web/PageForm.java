@@ -69,6 +69,12 @@ final class PageForm {
     return form.post(path);
   }
 
+  Response get(String path) {
+    RequestSpecification form = given();
+    fields.forEach((name, values) -> form.queryParam(name, values));
+    return form.get(path);
+  }
+
   static String first(String pattern, String text) {
     Matcher matcher = Pattern.compile(pattern).matcher(text);
     assertTrue(matcher.find(), pattern);

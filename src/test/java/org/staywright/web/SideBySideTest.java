@@ -91,6 +91,41 @@ class SideBySideTest {
   }
 
   @Test
+  void theTermsOfTheScoreStandBesideTheWeightsThatCanBeChanged() {
+    String ranking = PagesTest.lid().get("/flap").asString();
+    String first = PageForm.first(JobPagesTest.PICK, ranking);
+    String other = PageForm.first("(?s)ranking\">.*" + JobPagesTest.PICK, ranking);
+    Response usual = PagesTest.lid().queryParam("pick", first, other).get("/compare");
+    usual
+        .then()
+        .statusCode(200)
+        .body(containsString("Best balance, in points"))
+        .body(containsString(" of 45</td>"))
+        .body(containsString("name=\"weights.effort\" value=\"0.45\""));
+    Response weighed =
+        PageForm.of(usual, "id=\"weighing\"")
+            .with("weights.effort", "0")
+            .with("weights.margin", "0")
+            .with("weights.price", "3")
+            .with("weights.supply", "1")
+            .get("/compare");
+    weighed
+        .then()
+        .statusCode(200)
+        .body(containsString(" of 75</td>"))
+        .body(containsString(" of 25</td>"))
+        .body(containsString("name=\"weights.price\" value=\"3\""));
+    PageForm.of(usual, "id=\"weighing\"")
+        .with("weights.effort", "lots")
+        .get("/compare")
+        .then()
+        .statusCode(200)
+        .body(containsString("value=\"lots\""))
+        .body(containsString("aria-invalid=\"true\""))
+        .body(containsString(" of 45</td>"));
+  }
+
+  @Test
   void eachEndTakesItsOwnFittingByKindOrNumber() {
     String number =
         given().get("/api/v1/fittings?type=eyelet&thread=M8").path("items[0].partNumber");

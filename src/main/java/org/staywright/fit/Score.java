@@ -1,0 +1,34 @@
+package org.staywright.fit;
+
+import java.util.List;
+import org.staywright.part.Range;
+
+/**
+ * What the balanced score of a candidate is made of: each from 0 to 1, the more the better.
+ *
+ * @param effort of the hand, 1 for none
+ * @param margin to the requirements, 1 for ample
+ * @param price of the set, 1 for the cheapest that fits
+ * @param supply 1 for what is on the shelf
+ */
+public record Score(double effort, double margin, double price, double supply) {
+
+  /** Of fits among all that a range has for their job. */
+  public static List<Score> of(Job job, Range range, List<Fit> fits) {
+    Screening screening = new Screening(job, range);
+    Standing standing = new Standing(job, screening.fits(), screening.near());
+    return fits.stream()
+        .map(fit -> Candidate.of(job, range.row(fit.part().number()).orElseThrow(), fit))
+        .map(standing::terms)
+        .toList();
+  }
+
+  /** 100·Σ weight·term. */
+  public double total(Weights weights) {
+    return 100
+        * (weights.effort() * effort
+            + weights.margin() * margin
+            + weights.price() * price
+            + weights.supply() * supply);
+  }
+}
