@@ -35,7 +35,11 @@ final class FlapView {
   private final DamperSketch damper;
   private final double em;
 
-  private FlapView(HingedFlap flap, Fit fit, Beside beside, Stand stand, Wording wording) {
+  /**
+   * @param more that is to be seen besides, null for nothing
+   */
+  private FlapView(
+      HingedFlap flap, Fit fit, Beside beside, Stand stand, Box more, Wording wording) {
     this.flap = flap;
     this.wording = wording;
     this.end = fit == null ? flap.end() : fit.figures().openingAngle();
@@ -47,6 +51,7 @@ final class FlapView {
     Box box =
         Box.around(List.of(new Point(0, 0), handle, frame, moving, open(moving), centre))
             .with(travel().bounds());
+    box = more == null ? box : box.with(more);
     for (Point mount : DamperSketch.mounts(beside, this::at, end)) {
       box = box.with(Box.around(List.of(mount)));
     }
@@ -59,7 +64,12 @@ final class FlapView {
 
   /** The flap with an assessed spring; without one where it is null. */
   static Drawing of(HingedFlap flap, Fit fit, Beside beside, Stand stand, Wording wording) {
-    return new FlapView(flap, fit, beside, stand, wording).draw();
+    return new FlapView(flap, fit, beside, stand, null, wording).draw();
+  }
+
+  /** The flap with the zones in which its mounts are looked for. */
+  static Drawing of(HingedFlap flap, ZonesSketch zones, Wording wording) {
+    return new FlapView(flap, null, null, Stand.START, zones.bounds(), wording).draw(zones);
   }
 
   /**
@@ -67,7 +77,7 @@ final class FlapView {
    * as ghosts.
    */
   static Drawing of(HingedFlap flap, Fit fit, Beside beside, Motion motion, Wording wording) {
-    return new FlapView(flap, fit, beside, Stand.START, wording).draw(motion);
+    return new FlapView(flap, fit, beside, Stand.START, null, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -117,16 +127,38 @@ final class FlapView {
     joints();
     gravity();
     labels();
-    String sense = flap.sense() > 0 ? "counterclockwise" : "clockwise";
     return sketch.drawing(
         wording.text("document.side-view"),
         wording.text(
-            "document.side-view.about." + sense,
+            "document.side-view.about." + sense(),
             mass(),
             angle(),
             wording.quantity(flap.length(0), Unit.MILLIMETRE, 0),
             wording.quantity(flap.length(end), Unit.MILLIMETRE, 0)),
         em);
+  }
+
+  private Drawing draw(ZonesSketch zones) {
+    sweep();
+    sketch.polygon(Role.GHOST, slab(handle, end));
+    zones.ghost(sketch, this::open);
+    sketch.polygon(Role.FLAP, slab(handle, 0));
+    zones.draw(sketch);
+    hinge();
+    gravity();
+    Labels labels = new Labels(sketch);
+    labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
+    labels.place(Role.TRAVEL, travel().at(0.5), 0, Size.NORMAL, angle());
+    labels.place(Role.LABEL, new Point(0, 0), 0.5 * em, Size.SMALL, wording.text("document.hinge"));
+    zones.label(labels, "document.moving-mount", wording);
+    return sketch.drawing(
+        wording.text("document.zones"),
+        wording.text("document.zones.about." + sense(), mass(), angle()),
+        em);
+  }
+
+  private String sense() {
+    return flap.sense() > 0 ? "counterclockwise" : "clockwise";
   }
 
   private void ghost(double at) {
@@ -175,9 +207,13 @@ final class FlapView {
     return new Point(held * handle.x(), held * handle.y());
   }
 
-  private void joints() {
+  private void hinge() {
     sketch.circle(Role.OUTLINE, new Point(0, 0), 0.5 * em);
     sketch.circle(Role.MARK, new Point(0, 0), 0.15 * em);
+  }
+
+  private void joints() {
+    hinge();
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
     sketch.circle(Role.OUTLINE, turned(moving), 0.3 * em);
     sketch.circle(Role.MARK, turned(handle), 0.25 * em);

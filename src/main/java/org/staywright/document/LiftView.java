@@ -41,7 +41,11 @@ final class LiftView {
   /** Of the side on which the guide runs: away from the frame mount. */
   private final int side;
 
-  private LiftView(StraightLift lift, Fit fit, Beside beside, Stand stand, Wording wording) {
+  /**
+   * @param more that is to be seen besides, null for nothing
+   */
+  private LiftView(
+      StraightLift lift, Fit fit, Beside beside, Stand stand, Box more, Wording wording) {
     this.lift = lift;
     this.wording = wording;
     this.end = fit == null ? lift.end() : fit.figures().openingAngle();
@@ -49,6 +53,7 @@ final class LiftView {
     this.frame = millimetres(lift.mounts().frame());
     this.moving = millimetres(lift.mounts().moving());
     Box box = Box.around(List.of(frame, moving, moved(end)));
+    box = more == null ? box : box.with(more);
     for (Point mount : DamperSketch.mounts(beside, this::moved, end)) {
       box = box.with(Box.around(List.of(mount)));
     }
@@ -62,12 +67,17 @@ final class LiftView {
 
   /** The lift with an assessed spring; without one where it is null. */
   static Drawing of(StraightLift lift, Fit fit, Beside beside, Stand stand, Wording wording) {
-    return new LiftView(lift, fit, beside, stand, wording).draw();
+    return new LiftView(lift, fit, beside, stand, null, wording).draw();
+  }
+
+  /** The lift with the zones in which its mounts are looked for. */
+  static Drawing of(StraightLift lift, ZonesSketch zones, Wording wording) {
+    return new LiftView(lift, null, null, Stand.START, zones.bounds(), wording).draw(zones);
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
   static Drawing of(StraightLift lift, Fit fit, Beside beside, Motion motion, Wording wording) {
-    return new LiftView(lift, fit, beside, Stand.START, wording).draw(motion);
+    return new LiftView(lift, fit, beside, Stand.START, null, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -121,6 +131,24 @@ final class LiftView {
             wording.shortest(Unit.DEGREE.of(lift.direction()), 1) + "°",
             millimetres(lift.length(0)),
             millimetres(lift.length(end))),
+        em);
+  }
+
+  private Drawing draw(ZonesSketch zones) {
+    guide();
+    block(Role.GHOST, moved(end));
+    zones.ghost(sketch, each -> moved(each, end));
+    block(Role.FLAP, moving);
+    zones.draw(sketch);
+    travel();
+    gravity();
+    Labels labels = new Labels(sketch);
+    labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
+    labels.place(Role.TRAVEL, half(), 0, Size.NORMAL, millimetres(end));
+    zones.label(labels, "document.load-mount", wording);
+    return sketch.drawing(
+        wording.text("document.zones"),
+        wording.text("document.zones.about.straight-lift", mass(), millimetres(end)),
         em);
   }
 
@@ -187,9 +215,8 @@ final class LiftView {
 
   private void labels() {
     Labels labels = new Labels(sketch);
-    Point way = beside(Unit.MILLIMETRE.of(end) / 2, (TO_GUIDE + 1.4) * em);
     labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
-    labels.place(Role.TRAVEL, way, 0, Size.NORMAL, millimetres(end));
+    labels.place(Role.TRAVEL, half(), 0, Size.NORMAL, millimetres(end));
     labels.place(Role.LABEL, frame, 0.3 * em, Size.SMALL, wording.text("document.frame-mount"));
     labels.place(Role.LABEL, moved(q), 0.3 * em, Size.SMALL, wording.text("document.load-mount"));
     Point foot = beside(-2 * HALF_BLOCK * em, TO_GUIDE * em);
@@ -197,6 +224,11 @@ final class LiftView {
     if (damper != null) {
       damper.label(labels, q, wording);
     }
+  }
+
+  /** Beside the middle of the travel. */
+  private Point half() {
+    return beside(Unit.MILLIMETRE.of(end) / 2, (TO_GUIDE + 1.4) * em);
   }
 
   private String mass() {

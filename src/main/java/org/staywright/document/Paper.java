@@ -58,6 +58,8 @@ final class Paper {
     LOOKS.put(Role.GHOST, new Look(SOFT, 0.5f, new float[] {2.5f, 1.8f}, WASH, 0.5f));
     LOOKS.put(Role.REACH, line(MILD, 1));
     LOOKS.put(Role.TRAVEL, line(HOT, 0.6f));
+    LOOKS.put(Role.ZONE, new Look(COLD, 0.8f, SOLID, COLD, SHEER));
+    LOOKS.put(Role.KEEP_OUT, new Look(STOP, 0.7f, new float[] {4.5f, 2}, STOP, SHEER));
     LOOKS.put(Role.GRAVITY, solid(STOP, 0.8f, STOP));
     LOOKS.put(Role.MARK, new Look(null, 0, SOLID, INK, 1));
     LOOKS.put(Role.LABEL, new Look(null, 0, SOLID, INK, 1));

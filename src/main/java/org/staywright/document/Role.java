@@ -28,6 +28,8 @@ public enum Role {
   GHOST,
   REACH,
   TRAVEL,
+  ZONE,
+  KEEP_OUT,
   GRAVITY,
   MARK,
   LABEL;

@@ -1,12 +1,15 @@
 package org.staywright.document;
 
+import java.util.List;
 import org.staywright.fit.Beside;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
+import org.staywright.fit.Zones;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.motion.Motion;
@@ -32,6 +35,22 @@ public final class SideView {
     boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
     FitCurve curve = pushes ? FitCurve.of(job, fit) : null;
     return of(job.mechanism(), fit, curve, job.beside(), stand, wording);
+  }
+
+  /**
+   * The mechanism of a job with the zones in which its mounts are looked for.
+   *
+   * @param found mounts there, numbered from 1
+   */
+  public static Drawing of(Job job, Zones zones, List<Mounts> found, Wording wording) {
+    ZonesSketch sketch = new ZonesSketch(zones, found);
+    if (job.mechanism() instanceof HingedFlap flap) {
+      return FlapView.of(flap, sketch, wording);
+    }
+    if (job.mechanism() instanceof StraightLift lift) {
+      return LiftView.of(lift, sketch, wording);
+    }
+    throw new IllegalArgumentException("no zones for " + job.mechanism().code());
   }
 
   /** The mechanism of a job as it moves, for a page to play. */

@@ -3,7 +3,6 @@ package org.staywright.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.staywright.mechanism.Mounts;
@@ -13,7 +12,7 @@ import org.staywright.part.Range;
 /**
  * Finds mounts and stock part together: pairs of mounts spread evenly over the zones and looked at
  * roughly with every part that spans them, then the most promising moved to where they do best. The
- * same seed gives the same answer, on any number of cores.
+ * same seed gives the same answer, on any number of cores; stopped early, it gives what it has.
  */
 public final class MountSearch {
 
@@ -54,6 +53,7 @@ public final class MountSearch {
   private final AtomicInteger done = new AtomicInteger();
   private Spread spread;
   private volatile int total;
+  private volatile boolean stopped;
 
   private MountSearch(Range range, Job job, Zones zones, long seed, Progress progress) {
     this.range = range;
@@ -66,7 +66,7 @@ public final class MountSearch {
 
   /**
    * @param job its mechanism hangs on mounts; where they are now does not matter
-   * @throws CancellationException where the progress says stop
+   * @param progress where it says stop, the answer is what has been found until then
    */
   public static Found of(Range range, Job job, Zones zones, long seed, Progress progress) {
     return new MountSearch(range, job, zones, seed, progress).found();
@@ -82,14 +82,14 @@ public final class MountSearch {
     total = spread.size();
     Obstacle obstacle = narrow();
     if (obstacle != null) {
-      return Found.nothing(spread.size(), obstacle);
+      return Found.nothing(looked(), obstacle);
     }
-    List<Start> starts = Start.of(job, shelf, spread, looked());
+    List<Start> starts = Start.of(job, shelf, spread, look());
     total += starts.size() * SHORT + (POLISHED + SCREENED) * LONG;
     Variety variety = new Variety(job, zones);
     List<Place> places = variety.ordered(refined(starts, variety));
     if (places.isEmpty()) {
-      return Found.nothing(spread.size(), Obstacle.of(Obstacle.Code.STRENGTH));
+      return Found.nothing(looked(), obstacle(Obstacle.Code.STRENGTH));
     }
     boolean fits = places.get(0).fits();
     List<Place> shown =
@@ -98,9 +98,18 @@ public final class MountSearch {
             fits ? Variety.MOST : NEAR);
     List<Arrangement> arrangements = variety.arranged(range, shown);
     return fits
-        ? new Found(spread.size(), arrangements, List.of(), null)
-        : new Found(
-            spread.size(), List.of(), arrangements, Obstacle.of(Obstacle.Code.REQUIREMENTS));
+        ? new Found(looked(), arrangements, List.of(), null)
+        : new Found(looked(), List.of(), arrangements, obstacle(Obstacle.Code.REQUIREMENTS));
+  }
+
+  /** Pairs looked at: they come before all else. */
+  private int looked() {
+    return Math.min(done.get(), spread.size());
+  }
+
+  /** Who was stopped cannot say what stands in the way. */
+  private Obstacle obstacle(Obstacle.Code code) {
+    return Obstacle.of(stopped ? Obstacle.Code.STOPPED : code);
   }
 
   /** Draws the box in to where some part spans; what stands in the way where none does. */
@@ -157,7 +166,7 @@ public final class MountSearch {
   }
 
   /** Looks at every pair, in chunks that run side by side. */
-  private Coarse looked() {
+  private Coarse look() {
     int regions = shelf.size() * job.springCounts().size() > MANY ? 1 : spread.regions();
     List<Coarse> chunks =
         IntStream.range(0, CHUNKS).parallel().mapToObj(i -> chunk(i, regions)).toList();
@@ -168,7 +177,7 @@ public final class MountSearch {
 
   private Coarse chunk(int number, int regions) {
     Coarse coarse = new Coarse(job, zones, shelf, regions);
-    for (int pair = number; pair < spread.size(); pair += CHUNKS) {
+    for (int pair = number; pair < spread.size() && !stopped; pair += CHUNKS) {
       tick();
       Mounts mounts = zones.at(spread.point(pair));
       coarse.look(pair, regions == 1 ? 0 : spread.region(pair), mounts);
@@ -180,6 +189,9 @@ public final class MountSearch {
   private List<Place> refined(List<Start> starts, Variety variety) {
     double step = Math.max(FINEST, spread.width() * spread.spacing());
     List<Place> places = new ArrayList<>(refined(starts, step, SHORT));
+    if (stopped) {
+      return places;
+    }
     List<Place> ordered = variety.ordered(places);
     List<Place> promising = new ArrayList<>(variety.picked(ordered, Variety.MOST));
     ordered.stream()
@@ -188,6 +200,9 @@ public final class MountSearch {
         .toList()
         .forEach(promising::add);
     places.addAll(refined(starts(promising), step, LONG));
+    if (stopped) {
+      return places;
+    }
     List<Start> others = others(variety.ordered(places).stream().limit(SCREENED).toList());
     places.addAll(refined(others, step, LONG));
     places.addAll(refined(cheaper(variety.ordered(places)), step, LONG));
@@ -200,8 +215,11 @@ public final class MountSearch {
         .mapToObj(
             i -> {
               Start start = starts.get(i);
-              return new Refinement(job, range, zones, start.row(), start.count(), this::tick)
-                  .from(start.share(), step, evaluations, seed + i);
+              Refinement here =
+                  new Refinement(job, range, zones, start.row(), start.count(), this::tick);
+              return stopped
+                  ? here.at(start.share())
+                  : here.from(start.share(), step, evaluations, seed + i);
             })
         .toList();
   }
@@ -260,7 +278,7 @@ public final class MountSearch {
   private void tick() {
     int steps = done.incrementAndGet();
     if (steps % TOLD == 0 && !progress.goOn(Math.min(steps, total), total)) {
-      throw new CancellationException();
+      stopped = true;
     }
   }
 }

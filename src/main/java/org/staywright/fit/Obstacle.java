@@ -26,7 +26,9 @@ public record Obstacle(Code code, double needed, double has) {
     /** Parts span, but each misses a requirement; the nearest are listed. */
     REQUIREMENTS,
     /** Parts span, but pressure, buckling, fittings or swing rule them out. */
-    STRENGTH
+    STRENGTH,
+    /** The search was stopped before it came to anything that fits. */
+    STOPPED
   }
 
   static Obstacle of(Code code) {

@@ -29,7 +29,10 @@ public final class Task {
     }
   }
 
-  /** What is to be done; it asks the progress whether to go on, and is stopped by its no. */
+  /**
+   * What is to be done; it asks the progress whether to go on, and is stopped by its no. What it
+   * has until then may be its answer, or none.
+   */
   @FunctionalInterface
   public interface Work {
     Object run(Progress progress);
@@ -38,6 +41,7 @@ public final class Task {
   private final String id;
   private final Work work;
   private State state = State.QUEUED;
+  private boolean stopping;
   private int done;
   private int total;
   private Object result;
@@ -65,7 +69,7 @@ public final class Task {
     return total;
   }
 
-  /** Null until it is done. */
+  /** Null until it is over, and where it was stopped with nothing to show. */
   public synchronized Object result() {
     return result;
   }
@@ -74,8 +78,10 @@ public final class Task {
     return ended;
   }
 
+  /** At once where it still waits, else as soon as it has heard of it. */
   synchronized void stop(Instant now) {
-    if (!state.over()) {
+    stopping = true;
+    if (state == State.QUEUED) {
       end(State.STOPPED, null, now);
     }
   }
@@ -89,7 +95,7 @@ public final class Task {
     }
     try {
       Object made = work.run(this::goOn);
-      finish(State.DONE, made, clock.instant());
+      finish(stopping() ? State.STOPPED : State.DONE, made, clock.instant());
     } catch (CancellationException stopped) {
       finish(State.STOPPED, null, clock.instant());
     } catch (RuntimeException unforeseen) {
@@ -101,14 +107,16 @@ public final class Task {
   private synchronized boolean goOn(int steps, int of) {
     done = Math.max(done, steps);
     total = of;
-    return state == State.RUNNING;
+    return !stopping;
+  }
+
+  private synchronized boolean stopping() {
+    return stopping;
   }
 
   private synchronized void finish(State how, Object made, Instant now) {
-    if (state == State.RUNNING) {
-      done = how == State.DONE ? total : done;
-      end(how, made, now);
-    }
+    done = how == State.DONE ? total : done;
+    end(how, made, now);
   }
 
   private void end(State how, Object made, Instant now) {

@@ -1,5 +1,9 @@
 package org.staywright.web;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.staywright.form.JobShape;
@@ -59,6 +63,15 @@ public enum Bench {
 
   public boolean seat() {
     return this == SEAT;
+  }
+
+  /** The job that its page opens with: nobody starts from empty fields. */
+  JobQuery opening() {
+    try (InputStream in = Bench.class.getResourceAsStream("/jobs" + path() + ".json")) {
+      return JobQuery.of(new ObjectMapper().readTree(in), "");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** A sentence in the words of its mechanism. */

@@ -1,6 +1,5 @@
 package org.staywright.web;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -12,9 +11,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,7 +42,7 @@ public abstract class BenchPage {
   BenchPage(CurrentRange stock, Bench bench) {
     this.stock = stock;
     this.bench = bench;
-    this.opening = opening(bench);
+    this.opening = bench.opening();
   }
 
   @GET
@@ -246,13 +242,5 @@ public abstract class BenchPage {
   private JobQuery asked(UriInfo uri) {
     JobQuery asked = JobQuery.of(bench, uri.getQueryParameters());
     return asked.isEmpty() ? opening : asked;
-  }
-
-  private static JobQuery opening(Bench bench) {
-    try (InputStream in = BenchPage.class.getResourceAsStream("/jobs" + bench.path() + ".json")) {
-      return JobQuery.of(new ObjectMapper().readTree(in), "");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -6,6 +6,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -16,12 +17,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.staywright.fit.Found;
 import org.staywright.fit.MountSearch;
 import org.staywright.form.JsonText;
 import org.staywright.form.MountsRequest;
 import org.staywright.job.Task;
 import org.staywright.job.Tasks;
+import org.staywright.mechanism.Mounts;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
@@ -29,13 +30,15 @@ import org.staywright.unit.Refusal;
 
 /**
  * Mounts looked for in zones. The address of the answer holds the whole question: it starts the
- * search, or finds it running, and comes again by itself until there is an answer.
+ * search, or finds it running, and comes again by itself until there is an answer. One that was
+ * stopped keeps what it had found.
  */
 @Path("/mounts")
 @Produces(MediaType.TEXT_HTML)
 public final class MountsPage {
 
   private static final long SEED = 1;
+  private static final String STOPPED = "stopped";
 
   private final CurrentRange stock;
   private final Tasks tasks;
@@ -47,13 +50,21 @@ public final class MountsPage {
 
   @GET
   public TemplateInstance show(@Context UriInfo uri) {
-    JobQuery query = ZonesQuery.filled(JobQuery.of(uri.getQueryParameters()));
+    JobQuery asked = JobQuery.of(uri.getQueryParameters());
+    JobQuery query = ZonesQuery.filled(asked.isEmpty() ? Bench.FLAP.opening() : asked, stock.get());
     return page(query, List.of(), MountsView.unasked());
+  }
+
+  /** The drawing alone, while its zones are being changed. */
+  @GET
+  @Path("step")
+  public TemplateInstance step(@Context UriInfo uri) {
+    return Templates.scene(scene(JobQuery.of(uri.getQueryParameters()), List.of()));
   }
 
   @GET
   @Path("found")
-  public TemplateInstance found(@Context UriInfo uri) {
+  public TemplateInstance found(@Context UriInfo uri, @QueryParam(STOPPED) boolean stopped) {
     JobQuery query = JobQuery.of(uri.getQueryParameters());
     Range range = stock.get();
     MountsRequest asked;
@@ -63,33 +74,46 @@ public final class MountsPage {
       return page(query, refusal.faults(), MountsView.unasked());
     }
     try {
-      Task task =
-          tasks.start(
-              id(range, asked),
-              progress -> MountSearch.of(range, asked.job(), asked.zones(), SEED, progress));
+      Task task = task(range, asked, stopped);
       return page(
           query,
           List.of(),
-          task.state() == Task.State.DONE
-              ? MountsView.of(query, asked.job(), (Found) task.result(), query.bench().wording())
-              : MountsView.waiting(task));
+          task.result() == null
+              ? MountsView.of(task, again(query, stopped))
+              : MountsView.of(task, query, asked.job()));
     } catch (Tasks.Busy busy) {
       return page(query, List.of(), MountsView.busy());
     }
   }
 
-  /** Stops the search and goes back to its question. */
+  /** One that was stopped is begun anew, unless what it had found is asked for. */
+  private Task task(Range range, MountsRequest asked, boolean stopped) {
+    String id = id(range, asked);
+    tasks
+        .find(id)
+        .filter(known -> known.state() == Task.State.STOPPED && !stopped)
+        .ifPresent(known -> tasks.forget(id));
+    return tasks.start(
+        id, progress -> MountSearch.of(range, asked.job(), asked.zones(), SEED, progress));
+  }
+
+  private static String again(JobQuery query, boolean stopped) {
+    String found = ZonesQuery.address("/mounts/found", query);
+    return stopped ? found + "&" + STOPPED + "=true" : found;
+  }
+
+  /** Stops the search; what it has found until then is its answer. */
   @POST
   @Path("stop")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public RestResponse<Void> stop(MultivaluedMap<String, String> form) {
     JobQuery query = JobQuery.of(form);
     try {
-      tasks.forget(id(stock.get(), read(query)));
+      tasks.stop(id(stock.get(), read(query)));
     } catch (Refusal nothingToStop) {
       // The question is shown again, with what is wrong with it.
     }
-    return RestResponse.seeOther(URI.create(ZonesQuery.address("/mounts", query)));
+    return RestResponse.seeOther(URI.create(again(query, true)));
   }
 
   private static MountsRequest read(JobQuery query) {
@@ -107,6 +131,22 @@ public final class MountsPage {
         new FormFields(query.bench().wording(), query.bench().shape(), query.values(), faults);
     Map<String, List<String>> rest = ZonesQuery.without(query);
     return Templates.mounts(
-        query.bench(), form, ZonesQuery.pairs(rest), query.pairs(), query.address(), view);
+        query.bench(),
+        form,
+        ZonesQuery.pairs(rest),
+        query.pairs(),
+        query.address(),
+        scene(query, view.mounts()),
+        view);
+  }
+
+  /** Null while the zones are not sound. */
+  private static Scene scene(JobQuery query, List<Mounts> found) {
+    try {
+      MountsRequest asked = read(query);
+      return Scene.of(asked.job(), asked.zones(), found, query.bench().wording());
+    } catch (Refusal unsound) {
+      return null;
+    }
   }
 }

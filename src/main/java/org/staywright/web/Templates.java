@@ -39,7 +39,10 @@ final class Templates {
       List<JobQuery.Pair> rest,
       List<JobQuery.Pair> all,
       String back,
+      Scene scene,
       MountsView found);
+
+  static native TemplateInstance scene(Scene scene);
 
   static native TemplateInstance motion(
       Bench bench,

@@ -1,41 +1,55 @@
 package org.staywright.web;
 
-import java.math.BigDecimal;
+import static org.staywright.unit.Unit.MILLIMETRE;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.fit.Room;
+import org.staywright.fit.Zone;
+import org.staywright.fit.Zones;
+import org.staywright.form.JobForm;
+import org.staywright.mechanism.Mounted;
+import org.staywright.part.Range;
+import org.staywright.unit.Refusal;
 
 /** The zones in a query. */
 final class ZonesQuery {
 
   private static final String ZONES = "zones.";
 
-  /** A zone to begin with reaches so far around the mount as it is, mm. */
-  private static final BigDecimal AROUND = new BigDecimal(100);
-
   private ZonesQuery() {}
 
-  /** The same query; where it has no zones, those around its mounts. */
-  static JobQuery filled(JobQuery query) {
+  /** The same query; where it has no zones, those that its geometry gives to begin with. */
+  static JobQuery filled(JobQuery query, Range range) {
+    try {
+      return JobForm.read(query.tree(), range).mechanism() instanceof Mounted mounted
+          ? filled(query, Room.of(mounted))
+          : query;
+    } catch (Refusal unsound) {
+      return query;
+    }
+  }
+
+  private static JobQuery filled(JobQuery query, Zones room) {
+    Map<String, List<String>> spans = new LinkedHashMap<>();
+    put(spans, "frameMm", room.frame());
+    put(spans, "movingMm", room.moving());
     JobQuery filled = query;
-    for (String mount : List.of("frameMm", "movingMm")) {
-      for (String axis : List.of(".x", ".y")) {
-        if (!query.values().containsKey(ZONES + mount + axis)) {
-          filled = filled.with(ZONES + mount + axis, around(query, "mounts." + mount + axis));
-        }
-      }
+    for (Map.Entry<String, List<String>> span : spans.entrySet()) {
+      boolean given = query.values().containsKey(span.getKey());
+      filled = given ? filled : filled.with(span.getKey(), span.getValue());
     }
     return filled;
   }
 
-  private static List<String> around(JobQuery query, String coordinate) {
-    BigDecimal middle;
-    try {
-      middle = new BigDecimal(query.values().getOrDefault(coordinate, List.of("0")).get(0).strip());
-    } catch (NumberFormatException unreadable) {
-      middle = BigDecimal.ZERO;
-    }
-    return List.of(middle.subtract(AROUND).toPlainString(), middle.add(AROUND).toPlainString());
+  private static void put(Map<String, List<String>> spans, String mount, Zone zone) {
+    spans.put(ZONES + mount + ".x", List.of(millimetres(zone.left()), millimetres(zone.right())));
+    spans.put(ZONES + mount + ".y", List.of(millimetres(zone.bottom()), millimetres(zone.top())));
+  }
+
+  private static String millimetres(double metres) {
+    return Long.toString(Math.round(MILLIMETRE.of(metres)));
   }
 
   /** What the form of the zones does not show itself. */

@@ -3,13 +3,12 @@ package org.staywright.fit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.fit.Job.OpenStop.FLAP_STOP;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.staywright.mechanism.Mounts.RodEnd;
@@ -170,17 +169,47 @@ class MountSearchTest {
   }
 
   @Test
-  void stopsWhenToldAndSaysHowFarItIs() {
-    AtomicInteger last = new AtomicInteger();
-    Progress stop =
-        (done, total) -> {
-          assertTrue(done > 0 && done <= total);
-          last.set(done);
-          return done < 1000;
-        };
-    assertThrows(
-        CancellationException.class,
-        () -> MountSearch.of(RANGE, job(RankBy.BALANCED), zones(FRAME, MOVING), 1, stop));
-    assertTrue(last.get() >= 1000 && last.get() < 4000, "stopped at " + last.get());
+  void stopsWhenToldAndGivesWhatItHasFoundUntilThen() {
+    Found all = search(job(RankBy.BALANCED), zones(FRAME, MOVING));
+    for (int at : new int[] {1000, 16_500}) {
+      AtomicInteger last = new AtomicInteger();
+      Progress stop =
+          (done, total) -> {
+            assertTrue(done > 0 && done <= total);
+            last.set(done);
+            return done < at;
+          };
+      Found found = MountSearch.of(RANGE, job(RankBy.BALANCED), zones(FRAME, MOVING), 1, stop);
+      assertTrue(last.get() >= at && last.get() < at + 3000, "stopped at " + last.get());
+      assertTrue(found.places() >= Math.min(at, all.places()) && found.places() <= all.places());
+      assertTrue(!found.arrangements().isEmpty(), String.valueOf(found.obstacle()));
+      for (Arrangement each : found.arrangements()) {
+        Job there = job(RankBy.BALANCED).at(each.mounts());
+        assertTrue(Assessment.of(there, RANGE, each.fit().part(), each.fit().count()).fit().fits());
+      }
+    }
+  }
+
+  @Test
+  void stoppedBeforeItFindsAnythingItDoesNotSayThatNothingFits() {
+    Job plain = job(RankBy.BALANCED);
+    Job.Requirements strict = new Job.Requirements(2, 1.1, 5e-3, 4e-3, FLAP_STOP, false);
+    Job job =
+        new Job(
+            plain.name(),
+            plain.mechanism(),
+            plain.springCounts(),
+            plain.rodEnd(),
+            plain.tubeEnd(),
+            plain.conditions(),
+            strict,
+            plain.filters(),
+            plain.rankBy(),
+            20);
+    Zones zones = zones(FRAME, MOVING);
+    assertEquals(Obstacle.Code.REQUIREMENTS, code(job, zones));
+    Found found = MountSearch.of(RANGE, job, zones, 1, (done, total) -> done < 500);
+    assertEquals(Obstacle.Code.STOPPED, found.obstacle().code());
+    assertEquals(List.of(), found.arrangements());
   }
 }

@@ -64,10 +64,27 @@ class TasksTest {
     await(running, Task.State.RUNNING);
     tasks.stop(waiting.id());
     tasks.stop(running.id());
-    assertEquals(Task.State.STOPPED, running.state());
     assertEquals(Task.State.STOPPED, waiting.state());
+    await(running, Task.State.STOPPED);
     Task next = tasks.start(progress -> "after");
     await(next, Task.State.DONE);
+  }
+
+  @Test
+  void whatWasStoppedKeepsWhatItHadUntilThen() throws Exception {
+    Task task =
+        tasks.start(
+            progress -> {
+              while (progress.goOn(1, 2)) {
+                Thread.onSpinWait();
+              }
+              return "half of it";
+            });
+    await(task, Task.State.RUNNING);
+    tasks.stop(task.id());
+    await(task, Task.State.STOPPED);
+    assertEquals("half of it", task.result());
+    assertEquals(1, task.done());
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -27,16 +28,21 @@ class MountsPageTest {
           + "&zones.movingMm.y=100";
 
   @Test
-  void opensWithZonesAroundTheMountsOfTheBench() {
+  void opensWithZonesThatItsGeometryGivesAndThatHoldItsMounts() {
     given().get("/flap?" + LID).then().body(containsString("formaction=\"/mounts\""));
     given()
         .get("/mounts?" + LID)
         .then()
         .statusCode(200)
-        .body(containsString("name=\"zones.frameMm.x\" value=\"-85\""))
-        .body(containsString("name=\"zones.frameMm.x\" value=\"115\""))
+        .body(containsString("name=\"zones.frameMm.x\" value=\"-80\""))
+        .body(containsString("name=\"zones.frameMm.x\" value=\"240\""))
         .body(containsString("name=\"load.massKg\" value=\"18\""));
-    given().get("/mounts").then().statusCode(200);
+    given()
+        .get("/mounts")
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"load.massKg\" value=\"18\""))
+        .body(containsString("data-scene="));
   }
 
   @Test
@@ -115,8 +121,33 @@ class MountsPageTest {
   }
 
   @Test
-  void stoppingNeedsATokenAndGoesBack() {
+  void stoppingNeedsAToken() {
     assertEquals(
         400, given().formParam("load.type", "hinged-flap").post("/mounts/stop").statusCode());
+  }
+
+  @Test
+  void whatWasFoundUntilItWasStoppedStands() throws Exception {
+    String address = "/mounts/found?" + LID + ZONES + "&rankBy=most-margin";
+    Response begun = given().get(address);
+    begun.then().statusCode(200).body(containsString("action=\"/mounts/stop\""));
+    Response stopped = PageForm.of(begun, "action=\"/mounts/stop\"").post("/mounts/stop");
+    stopped.then().statusCode(303).header("Location", containsString("stopped=true"));
+    String again = stopped.header("Location");
+    String page = given().urlEncodingEnabled(false).get(again).asString();
+    for (int i = 0; i < 200 && page.contains("http-equiv=\"refresh\""); i++) {
+      Thread.sleep(50);
+      page = given().urlEncodingEnabled(false).get(again).asString();
+    }
+    assertTrue(page.contains("class=\"zones\""), page);
+    assertTrue(page.contains("was stopped") || page.contains("Stopped: this is"), page);
+    // Asked anew it is looked through to the end.
+    page = given().get(address).asString();
+    for (int i = 0; i < 600 && page.contains("http-equiv=\"refresh\""); i++) {
+      Thread.sleep(50);
+      page = given().get(address).asString();
+    }
+    assertTrue(page.contains("class=\"arrangements\""), page);
+    assertTrue(!page.contains("Stopped: this is"), page);
   }
 }

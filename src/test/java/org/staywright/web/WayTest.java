@@ -7,13 +7,17 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.staywright.fit.Found;
+import org.staywright.fit.Job;
 import org.staywright.fit.MountSearch;
 import org.staywright.fit.Progress;
 import org.staywright.fit.Ranking;
+import org.staywright.fit.Room;
 import org.staywright.fit.SampleRange;
+import org.staywright.fit.Zones;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
 import org.staywright.form.MountsRequest;
+import org.staywright.mechanism.Mounted;
 import org.staywright.part.Range;
 import org.staywright.wording.Wording;
 
@@ -34,6 +38,18 @@ class WayTest {
   void theFinderFindsArrangementsInItsZones(Way way) {
     MountsRequest asked = MountsRequest.read(new JsonText(way.job(), List.of()));
     Found found = MountSearch.of(RANGE, asked.job(), asked.zones(), 1, Progress.UNSEEN);
+    assertTrue(
+        found.arrangements().size() >= 3,
+        way + " has " + found.arrangements().size() + ", " + found.obstacle());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theFinderFindsArrangementsInTheZonesThatItsGeometryGives(Way way) {
+    Job job = JobForm.read(way.job());
+    Zones room = Room.of((Mounted) job.mechanism());
+    assertTrue(room.frame().holds(((Mounted) job.mechanism()).mounts().frame()), way.code());
+    Found found = MountSearch.of(RANGE, job, room, 1, Progress.UNSEEN);
     assertTrue(
         found.arrangements().size() >= 3,
         way + " has " + found.arrangements().size() + ", " + found.obstacle());
