@@ -1,7 +1,6 @@
 package org.staywright.job;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -17,8 +16,7 @@ import org.staywright.database.Database;
 import org.staywright.form.JobFile;
 
 /** Batches in the database: their jobs as they came, and what came of each. */
-@ApplicationScoped
-class BatchTable {
+final class BatchTable {
 
   private static final String COUNTED =
       "select b.id, b.name, b.created, b.state, b.total,"

@@ -3,16 +3,25 @@ package org.staywright.job;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.runtime.StartupEvent;
+import jakarta.annotation.PreDestroy;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Consumer;
+import javax.sql.DataSource;
 import org.jboss.logging.Logger;
+import org.staywright.database.Unreachable;
 import org.staywright.fit.Job;
 import org.staywright.fit.Progress;
 import org.staywright.fit.Ranking;
@@ -26,7 +35,7 @@ import org.staywright.unit.Refusal;
 
 /**
  * Many jobs judged in the background over all cores. All of it stands in the database: results can
- * be read as they come, and what was under way when the program ended goes on when it starts.
+ * be read as they come, and what an instance leaves unfinished another takes up, or the next.
  */
 @ApplicationScoped
 public class Batches {
@@ -36,29 +45,63 @@ public class Batches {
   /** Judged before results are written and a stop is heard: a second's work or so. */
   private static final int PIECE = 32;
 
+  /** How long an instance is believed to live that is not heard of. */
+  private static final Duration LEASE = Duration.ofSeconds(20);
+
+  private static final Duration LOOK = Duration.ofSeconds(5);
+
   /** After the range and the sample jobs. */
   private static final int LAST = 30;
 
   private final BatchTable table;
+  private final Leases leases;
   private final Tasks tasks;
   private final CurrentRange current;
+  private final LongAdder judged = new LongAdder();
+  private final ScheduledExecutorService lookout =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread thread = new Thread(work, "batches");
+            thread.setDaemon(true);
+            return thread;
+          });
 
-  public Batches(BatchTable table, Tasks tasks, CurrentRange current) {
-    this.table = table;
+  @Inject
+  public Batches(DataSource database, Tasks tasks, CurrentRange current) {
+    this(database, LEASE, tasks, current);
+  }
+
+  Batches(DataSource database, Duration lease, Tasks tasks, CurrentRange current) {
+    this.table = new BatchTable(database);
+    this.leases = new Leases(database, lease);
     this.tasks = tasks;
     this.current = current;
   }
 
   void onStart(@Observes @Priority(LAST) StartupEvent started) {
-    resume();
+    lookout.scheduleWithFixedDelay(this::look, 0, LOOK.toMillis(), TimeUnit.MILLISECONDS);
   }
 
-  /** Goes on with whatever is not over. */
-  void resume() {
-    table.all().stream()
-        .filter(batch -> !batch.state().over())
-        .limit(Tasks.MOST_OPEN)
-        .forEach(batch -> start(batch.id()));
+  /** Prolongs what this instance works on, and takes up what nobody does. */
+  void look() {
+    try {
+      leases.prolong();
+      leases.free().stream().limit(Tasks.MOST_OPEN - tasks.open()).forEach(this::start);
+    } catch (RuntimeException unforeseen) {
+      LOG.warnf("batches cannot be looked for: %s", unforeseen.getCause());
+    }
+  }
+
+  /** Leaves what is under way to the other instances. */
+  @PreDestroy
+  void close() {
+    lookout.shutdownNow();
+    tasks.close();
+    try {
+      leases.giveBack();
+    } catch (RuntimeException gone) {
+      LOG.warnf("batches stay leased for a while: %s", gone.getCause());
+    }
   }
 
   /**
@@ -108,34 +151,42 @@ public class Batches {
     }
   }
 
+  /** How many jobs this instance has judged since it started. */
+  public long judged() {
+    return judged.sum();
+  }
+
   private Object run(String id, Progress progress) {
     try {
       Batch batch = table.find(id).orElseThrow(CancellationException::new);
       int done = batch.tally().done();
-      for (List<BatchTable.Waiting> piece = next(id);
-          !piece.isEmpty();
-          done += piece.size(), piece = next(id)) {
-        if (!progress.goOn(done, batch.total())) {
-          // Stopped by someone, or the program ends: then it stays as it is and goes on later.
-          throw new CancellationException();
+      // Stopped by someone, or the program ends: then it stays as it is and goes on later.
+      while (progress.goOn(done, batch.total()) && leases.take(id)) {
+        List<BatchTable.Waiting> piece = table.waiting(id, PIECE);
+        if (piece.isEmpty()) {
+          table.become(id, Task.State.DONE);
+          break;
         }
         Range range = current.get();
         table.put(id, piece.parallelStream().map(waiting -> judged(waiting, range)).toList());
+        judged.add(piece.size());
+        done += piece.size();
       }
-      table.become(id, Task.State.DONE);
       return null;
-    } catch (CancellationException stopped) {
-      throw stopped;
     } catch (RuntimeException unforeseen) {
-      LOG.errorf(unforeseen, "batch %s broke off", id);
-      table.become(id, Task.State.FAILED);
+      if (Unreachable.caused(unforeseen)) {
+        LOG.warnf("batch %s waits for the database: %s", id, unforeseen.getCause());
+        return null;
+      }
+      if (!(unforeseen instanceof CancellationException)) {
+        LOG.errorf(unforeseen, "batch %s broke off", id);
+        table.become(id, Task.State.FAILED);
+      }
       throw unforeseen;
+    } finally {
+      // Its state stands in the database; a task that is known could not be started again.
+      tasks.forget(id);
     }
-  }
-
-  /** None where someone has stopped it, on whatever instance. */
-  private List<BatchTable.Waiting> next(String id) {
-    return table.become(id, Task.State.RUNNING) ? table.waiting(id, PIECE) : List.of();
   }
 
   private static ObjectNode judged(BatchTable.Waiting waiting, Range range) {

@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
+import org.staywright.stock.Stock;
 
 /** The invented jobs that come with the program, loaded once. */
 @ApplicationScoped
@@ -41,6 +42,8 @@ public class SampleJobs {
 
   @Transactional
   void onStart(@Observes @Priority(SECOND) StartupEvent started) {
+    // Of two instances that start at once the second waits here.
+    database.createNativeQuery(Stock.HOLD).getResultList();
     long loaded =
         ((Number) database.createNativeQuery("select count(*) from sample_jobs").getSingleResult())
             .longValue();

@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.SQLTimeoutException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,9 @@ import org.staywright.part.Range;
  */
 @ApplicationScoped
 public class Stock {
+
+  /** Asked in a transaction, it lets nobody else make a revision until that ends. */
+  public static final String HOLD = "select revision from stock_revision for update";
 
   private static final PartTable PARTS = new PartTable();
   private static final FittingTable FITTINGS = new FittingTable();
@@ -68,21 +72,17 @@ public class Stock {
    * @return its number, or empty where there is a revision already
    */
   public Optional<Integer> begin(String origin, List<Part> parts, List<Fitting> fittings) {
-    return database.write(
-        connection -> {
-          if (newest(connection) > 0) {
-            return Optional.empty();
-          }
-          try (PreparedStatement revision =
-              connection.prepareStatement(
-                  "insert into stock_revision (revision, origin) values (1, ?)")) {
-            revision.setString(1, origin);
-            revision.executeUpdate();
-          }
-          PARTS.insert(connection, 1, parts);
-          FITTINGS.insert(connection, 1, fittings);
-          return Optional.of(1);
-        });
+    try {
+      return database.write(
+          connection -> {
+            int first = next(connection, 0, origin);
+            PARTS.insert(connection, first, parts);
+            FITTINGS.insert(connection, first, fittings);
+            return Optional.of(first);
+          });
+    } catch (Overtaken alreadyThere) {
+      return Optional.empty();
+    }
   }
 
   /** What a revision is made with. */
@@ -149,7 +149,22 @@ public class Stock {
     }
   }
 
+  /**
+   * Waits for whoever makes a revision or replaces them all, and holds off the next until the
+   * transaction ends.
+   *
+   * @throws Overtaken where that takes longer than the database waits
+   */
+  public static void hold(Connection connection) throws SQLException {
+    try (PreparedStatement rows = connection.prepareStatement(HOLD)) {
+      rows.executeQuery().close();
+    } catch (SQLTimeoutException tooLong) {
+      throw new Overtaken(newest(connection));
+    }
+  }
+
   private static int next(Connection connection, int base, String origin) throws SQLException {
+    hold(connection);
     if (newest(connection) != base) {
       throw new Overtaken(base);
     }

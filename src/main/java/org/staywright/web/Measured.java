@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.Metrics;
@@ -7,6 +8,7 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.function.Supplier;
+import org.staywright.job.Batches;
 import org.staywright.job.Tasks;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -18,11 +20,13 @@ public class Measured {
 
   private final CurrentRange current;
   private final Tasks tasks;
+  private final Batches batches;
   private final MeterRegistry registry;
 
-  Measured(CurrentRange current, Tasks tasks, MeterRegistry registry) {
+  Measured(CurrentRange current, Tasks tasks, Batches batches, MeterRegistry registry) {
     this.current = current;
     this.tasks = tasks;
+    this.batches = batches;
     this.registry = registry;
   }
 
@@ -31,6 +35,7 @@ public class Measured {
         .register(registry);
     Gauge.builder("staywright.range.parts", current, c -> last(c, Range::size)).register(registry);
     Gauge.builder("staywright.tasks.open", tasks, Tasks::open).register(registry);
+    FunctionCounter.builder("staywright.batch.jobs", batches, Batches::judged).register(registry);
   }
 
   /**

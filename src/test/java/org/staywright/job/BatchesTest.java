@@ -6,10 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.Proxy;
+import java.sql.SQLException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
@@ -29,7 +33,10 @@ class BatchesTest {
 
   private static final long SEED = Long.getLong("staywright.seed", 20261125);
 
-  private BatchTable table;
+  /** Some pieces, so that there is a while between the first and the last. */
+  private static final int MANY = 130;
+
+  private DataSource database;
   private CurrentRange current;
   private Tasks tasks;
   private Batches batches;
@@ -40,18 +47,17 @@ class BatchesTest {
 
   @BeforeEach
   void start() {
-    DataSource database = database();
+    database = database();
     Stock stock = new Stock(database);
     new SampleRange(stock, true).loadIfFirst();
-    table = new BatchTable(database);
     current = new CurrentRange(stock);
     tasks = new Tasks();
-    batches = new Batches(table, tasks, current);
+    batches = new Batches(database, tasks, current);
   }
 
   @AfterEach
   void end() {
-    tasks.close();
+    batches.close();
   }
 
   private static List<JobFile.Row> lids(int count) {
@@ -103,35 +109,35 @@ class BatchesTest {
 
   @Test
   void goesOnAfterARestartWithWhatIsLeft() throws InterruptedException {
-    String id = batches.begin("many lids", lids(300)).id();
+    String id = batches.begin("many lids", lids(MANY)).id();
     await(() -> found(id).tally().done() > 0);
-    tasks.close();
+    batches.close();
     List<JsonNode> before = results(id);
-    assertTrue(before.size() > 0 && before.size() < 300, "before: " + before.size());
+    assertTrue(before.size() > 0 && before.size() < MANY, "before: " + before.size());
     assertEquals(Task.State.RUNNING, found(id).state());
 
     tasks = new Tasks();
-    batches = new Batches(table, tasks, current);
-    batches.resume();
+    batches = new Batches(database, tasks, current);
+    batches.look();
     await(() -> found(id).state().over());
     assertEquals(Task.State.DONE, found(id).state());
     List<JsonNode> all = results(id);
-    assertEquals(300, all.size());
-    assertEquals(300, new HashSet<>(all.stream().map(each -> each.get("row")).toList()).size());
+    assertEquals(MANY, all.size());
+    assertEquals(MANY, new HashSet<>(all.stream().map(each -> each.get("row")).toList()).size());
     assertEquals(before, all.subList(0, before.size()));
   }
 
   @Test
   void keepsWhatThereWasWhenItIsStoppedAndNeverGoesOn() throws InterruptedException {
-    String id = batches.begin("many lids", lids(300)).id();
+    String id = batches.begin("many lids", lids(MANY)).id();
     await(() -> found(id).tally().done() > 0);
     batches.stop(id);
     assertEquals(Task.State.STOPPED, found(id).state());
-    batches.resume();
+    batches.look();
     assertEquals(0, tasks.open());
     Thread.sleep(1000);
     int kept = found(id).tally().done();
-    assertTrue(kept > 0 && kept < 300, "kept " + kept);
+    assertTrue(kept > 0 && kept < MANY, "kept " + kept);
     assertEquals(Task.State.STOPPED, found(id).state());
     batches.stop(id);
     assertFalse(batches.find(id).isPresent());
@@ -149,5 +155,85 @@ class BatchesTest {
     assertEquals(2, found(id).tally().done());
     assertEquals("refused", results(id).get(0).path("verdict").asText());
     assertFalse(results(id).get(0).path("faults").isEmpty());
+  }
+
+  @Test
+  void twoInstancesShareTheBatchesAndJudgeNothingTwice() throws InterruptedException {
+    Tasks others = new Tasks();
+    Batches other = new Batches(database, others, current);
+    try {
+      List<String> ids = new ArrayList<>();
+      for (int i = 0; i < 3; i++) {
+        ids.add(batches.begin("lids", lids(40)).id());
+      }
+      await(
+          () -> {
+            batches.look();
+            other.look();
+            return ids.stream().allMatch(id -> found(id).state().over());
+          });
+      for (String id : ids) {
+        assertEquals(Task.State.DONE, found(id).state());
+        assertEquals(40, found(id).tally().done());
+      }
+      assertEquals(120, batches.judged() + other.judged());
+      assertTrue(other.judged() > 0, "the other only watched");
+    } finally {
+      other.close();
+    }
+  }
+
+  @Test
+  void takesUpABatchWhoseInstanceDiedOnceItsLeaseHasRunOut() throws InterruptedException {
+    Tasks dying = new Tasks();
+    Batches dead = new Batches(database, Duration.ofSeconds(3), dying, current);
+    String id = dead.begin("many lids", lids(MANY)).id();
+    await(() -> found(id).tally().done() > 0);
+    // As if its process had been killed: nothing is given back.
+    dying.close();
+    batches.look();
+    assertEquals(0, tasks.open(), "still leased");
+    await(
+        () -> {
+          batches.look();
+          return found(id).state().over();
+        });
+    assertEquals(Task.State.DONE, found(id).state());
+    assertEquals(MANY, results(id).size());
+    assertTrue(batches.judged() > 0);
+  }
+
+  @Test
+  void goesOnByItselfOnceALostDatabaseIsBack() throws InterruptedException {
+    AtomicBoolean gone = new AtomicBoolean();
+    DataSource broken =
+        (DataSource)
+            Proxy.newProxyInstance(
+                getClass().getClassLoader(),
+                new Class<?>[] {DataSource.class},
+                (proxy, method, arguments) -> {
+                  if (gone.get()) {
+                    throw new SQLException("no way there", "08001");
+                  }
+                  return method.invoke(database, arguments);
+                });
+    Batches cut = new Batches(broken, new Tasks(), current);
+    try {
+      String id = cut.begin("many lids", lids(MANY)).id();
+      await(() -> found(id).tally().done() > 0);
+      gone.set(true);
+      Thread.sleep(2000);
+      cut.look();
+      int before = found(id).tally().done();
+      assertTrue(before < MANY, "done before the database was gone");
+      assertEquals(Task.State.RUNNING, found(id).state());
+      gone.set(false);
+      cut.look();
+      await(() -> found(id).state().over());
+      assertEquals(Task.State.DONE, found(id).state());
+      assertEquals(MANY, results(id).size());
+    } finally {
+      cut.close();
+    }
   }
 }
