@@ -93,6 +93,7 @@ class MountsInTheBrowserTest extends InTheBrowser {
       Locator whole = grip(page, "^Keep-out 1: its whole zone");
       assertThat(whole).isVisible();
       Locator text = page.locator("#f-zones-keepOutMm");
+      assertThat(text).isVisible();
       String first = text.inputValue();
       drag(page, whole, 0, 60);
       assertNotEquals(first, text.inputValue());
@@ -100,6 +101,30 @@ class MountsInTheBrowserTest extends InTheBrowser {
       picture(page, "zones-keep-out");
       assertEquals(List.of(), complaints);
     }
+  }
+
+  @Test
+  void writesInchesWithACommaWhereThePageDoes() {
+    try (BrowserContext context = context(1280, true, ColorScheme.LIGHT)) {
+      Page page = page(context);
+      page.navigate(start + "mounts?units=inch-pound&lang=de");
+      page.locator(".grip").nth(2).focus();
+      page.keyboard().press("ArrowRight");
+      assertThat(page.locator("#f-zones-frameMm-x")).hasValue(Pattern.compile("-\\d,\\d+|-3"));
+      double low = inches(page.locator("#f-zones-frameMm-x"));
+      double high = inches(page.locator("#f-zones-frameMm-x-to"));
+      // Onto a quarter of an inch; it was 320 mm wide and stays so.
+      assertEquals(0, low * 4 - Math.rint(low * 4), 1e-9);
+      assertEquals(320 / 25.4, high - low, 1e-3);
+      assertThat(page.locator(".grip").nth(2)).hasAttribute("aria-label", Pattern.compile(" in$"));
+      page.locator("button", new Page.LocatorOptions().setHasText("Suchen")).first().click();
+      assertThat(page.locator(".arrangements > li").first()).isVisible();
+      assertEquals(List.of(), complaints);
+    }
+  }
+
+  private static double inches(Locator field) {
+    return Double.parseDouble(field.inputValue().replace(',', '.'));
   }
 
   @Test

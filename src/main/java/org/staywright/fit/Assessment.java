@@ -237,8 +237,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
         blockers.add(path.blocker());
       }
       SetPrice price = SetPrice.of(count, part.offer(), rod, tube);
-      return new Assessment(
-          null,
+      Fit fit =
           new Fit(
               part,
               count,
@@ -249,7 +248,9 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
               blockers,
               price.amount(),
               price.days(),
-              Double.NaN));
+              Double.NaN);
+      // Motions take ten times as long as all the rest: last, and only of what fits otherwise.
+      return new Assessment(null, fit.fits() ? fit.missing(Opening.missed(job, fit)) : fit);
     }
   }
 }

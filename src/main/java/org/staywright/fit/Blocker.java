@@ -33,7 +33,11 @@ public record Blocker(Code code, double needed, double has) {
     /** Least force at the hand that moves it, below zero where it moves by itself. */
     STAYS_PUT(Unit.NEWTON),
     LATCH_PUSH(Unit.NEWTON),
-    OVER_CENTRE(Unit.DEGREE, Unit.MILLIMETRE);
+    OVER_CENTRE(Unit.DEGREE, Unit.MILLIMETRE),
+    /** In time; asked after only where nothing else is missed. */
+    STOP_SPEED(Unit.MILLIMETRE_PER_SECOND),
+    STOP_ENERGY(Unit.JOULE),
+    OPENING_TIME(Unit.SECOND);
 
     private final Unit turning;
     private final Unit shifting;

@@ -66,6 +66,20 @@ public record Fit(
     return blockedBy.isEmpty();
   }
 
+  Fit missing(List<Blocker> blockers) {
+    return new Fit(
+        part,
+        count,
+        rodFitting,
+        tubeFitting,
+        rodEndAt,
+        outcome,
+        blockers,
+        setPrice,
+        leadTimeDays,
+        score);
+  }
+
   Fit scored(double balanced) {
     return new Fit(
         part,

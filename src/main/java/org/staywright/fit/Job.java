@@ -243,6 +243,13 @@ public record Job(
   public record InTime(double maxStopSpeed, double maxStopEnergy, double maxOpeningTime) {
 
     public static final InTime ANY = new InTime(Double.NaN, Double.NaN, Double.NaN);
+
+    /** Whether anything is asked. */
+    boolean any() {
+      return !(Double.isNaN(maxStopSpeed)
+          && Double.isNaN(maxStopEnergy)
+          && Double.isNaN(maxOpeningTime));
+    }
   }
 
   /** What ends the travel at the open end. */

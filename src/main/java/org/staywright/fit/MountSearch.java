@@ -79,13 +79,13 @@ public final class MountSearch {
     int dimension = zones.free();
     int pairs = Math.max(FEWEST_PAIRS, (int) Math.min(PAIRS, (long) PAIRS * SLOTS / shelf.size()));
     spread = Spread.of(dimension, pairs >> (2 * Math.max(0, 3 - dimension)), seed);
-    total = spread.size();
+    total = expected(Start.MOST);
     Obstacle obstacle = narrow();
     if (obstacle != null) {
       return Found.nothing(looked(), obstacle);
     }
     List<Start> starts = Start.of(job, shelf, spread, look());
-    total += starts.size() * SHORT + (POLISHED + SCREENED) * LONG;
+    total = expected(starts.size());
     Variety variety = new Variety(job, zones);
     List<Place> places = variety.ordered(refined(starts, variety));
     if (places.isEmpty()) {
@@ -100,6 +100,11 @@ public final class MountSearch {
     return fits
         ? new Found(looked(), arrangements, List.of(), null)
         : new Found(looked(), List.of(), arrangements, obstacle(Obstacle.Code.REQUIREMENTS));
+  }
+
+  /** Steps in all, about. */
+  private int expected(int starts) {
+    return spread.size() + starts * SHORT + (POLISHED + SCREENED) * LONG;
   }
 
   /** Pairs looked at: they come before all else. */

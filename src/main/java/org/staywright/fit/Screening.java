@@ -90,6 +90,25 @@ final class Screening {
             .collect(Collectors.partitioningBy(survivor -> !Double.isNaN(gas[survivor.row()])));
     screen(kinds.get(true));
     kinds.get(false).forEach(this::decidePlainly);
+    if (job.requirements().inTime().any()) {
+      setInMotion();
+    }
+  }
+
+  /** What fits so far is judged plainly: no block knows of time. */
+  private void setInMotion() {
+    List<Candidate> moved = fits.parallelStream().map(this::plainly).toList();
+    fits.clear();
+    moved.forEach(this::add);
+  }
+
+  private Candidate plainly(Candidate candidate) {
+    if (candidate.exact() != null) {
+      return candidate;
+    }
+    int row = candidate.row();
+    Assessment exact = Assessment.of(job, paths, range, range.part(row), candidate.count());
+    return Candidate.of(job, row, exact.fit());
   }
 
   /** What works as an open gas spring runs in blocks. */

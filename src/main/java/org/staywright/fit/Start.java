@@ -22,6 +22,9 @@ record Start(int row, int count, double[] share) {
   private static final int ALL = 32;
   private static final int CHEAP = 8;
 
+  /** About as many are picked at most. */
+  static final int MOST = ALL + CHEAP;
+
   /** Starts of one part and number, and of one length and number in one region. */
   private static final int ALIKE = 2;
 

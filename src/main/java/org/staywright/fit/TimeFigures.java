@@ -1,16 +1,12 @@
 package org.staywright.fit;
 
-import static org.staywright.unit.Unit.ROOM;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Course;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Motion.End;
 import org.staywright.motion.Scene;
 import org.staywright.motion.Stroke;
 import org.staywright.unit.Refusal;
@@ -75,9 +71,7 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
   private static TimeFigures computed(Job job, Fit fit) {
     Job.Conditions conditions = job.conditions();
     List<Case> cases =
-        Stream.of(conditions.coldest(), ROOM, conditions.hottest())
-            .distinct()
-            .sorted()
+        Opening.temperatures(conditions).stream()
             .map(kelvin -> released(job, fit, kelvin))
             .toList();
     Scene scene = InTime.scene(job, fit, conditions.nominal(), Double.NaN);
@@ -94,11 +88,8 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
 
   private static Case released(Job job, Fit fit, double kelvin) {
     Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
-    Scene shut = scene.from(scene.course().start());
     return new Case(
-        kelvin,
-        Motion.of(shut.with(fit.count(), job.requirements().maxHandForce())),
-        Motion.of(scene.with(fit.count() - 1, 0)));
+        kelvin, Opening.at(job, fit, kelvin), Motion.of(scene.with(fit.count() - 1, 0)));
   }
 
   /** What the hand must hold up at the worst place, friction helping, N. */
@@ -112,25 +103,9 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
     return most;
   }
 
-  /** Greatest speed of the handle when it meets the stop after opening, m/s. */
-  public double stopSpeed() {
-    return most(each -> each.opening().end() == End.STOP ? Math.abs(each.opening().endSpeed()) : 0)
-        * hand;
-  }
-
-  /** Greatest energy at the stop after opening, J. */
-  public double stopEnergy() {
-    return most(each -> each.opening().stopEnergy());
-  }
-
-  /** Longest time to open, s; infinite where it does not come to its open end. */
-  public double openingTime() {
-    return most(
-        each -> opened(each.opening()) ? each.opening().endTime() : Double.POSITIVE_INFINITY);
-  }
-
-  private static boolean opened(Motion motion) {
-    return motion.end() == End.STOP && motion.endSpeed() > 0;
+  /** Opened by the hand. */
+  public Opening opening() {
+    return new Opening(cases.stream().map(Case::opening).toList(), hand);
   }
 
   /** What happens at worst when one spring fails. */
@@ -181,34 +156,5 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
 
   private double most(ToDoubleFunction<Case> figure) {
     return cases.stream().mapToDouble(figure).max().orElse(0);
-  }
-
-  /** The requirements in time that a job makes, each kept or not. */
-  public List<Kept> kept(Job.InTime asked) {
-    List<Kept> kept = new ArrayList<>();
-    add(kept, "max-stop-speed", asked.maxStopSpeed(), stopSpeed());
-    add(kept, "max-stop-energy", asked.maxStopEnergy(), stopEnergy());
-    add(kept, "max-opening-time", asked.maxOpeningTime(), openingTime());
-    return kept;
-  }
-
-  private static void add(List<Kept> kept, String code, double most, double has) {
-    if (!Double.isNaN(most)) {
-      kept.add(new Kept(code, most, has));
-    }
-  }
-
-  /**
-   * A requirement in time.
-   *
-   * @param code of it
-   * @param most allowed, SI
-   * @param has of the part, SI; infinite where it never comes to that
-   */
-  public record Kept(String code, double most, double has) {
-
-    public boolean met() {
-      return has <= most;
-    }
   }
 }

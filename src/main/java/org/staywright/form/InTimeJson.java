@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.staywright.fit.Chance;
 import org.staywright.fit.Job;
+import org.staywright.fit.Opening.Kept;
 import org.staywright.fit.Spreads.Source;
 import org.staywright.fit.TimeFigures;
-import org.staywright.fit.TimeFigures.Kept;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
@@ -46,9 +46,9 @@ public final class InTimeJson {
   /** What a fit does in time at worst, and the requirements in time, each kept or not. */
   static ObjectNode of(TimeFigures figures, Job.InTime asked) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("stopSpeedMmPerS", JsonNumber.of(figures.stopSpeed(), MILLIMETRE));
-    json.set("stopEnergyJ", JsonNumber.of(figures.stopEnergy()));
-    json.set("openingTimeS", finite(figures.openingTime()));
+    json.set("stopSpeedMmPerS", JsonNumber.of(figures.opening().stopSpeed(), MILLIMETRE));
+    json.set("stopEnergyJ", JsonNumber.of(figures.opening().stopEnergy()));
+    json.set("openingTimeS", finite(figures.opening().time()));
     json.set("peakMountLoadN", JsonNumber.of(figures.peakLoad()));
     json.put("choked", figures.choked());
     json.put("whenOneFails", figures.failing().name().toLowerCase(Locale.ROOT));
@@ -57,18 +57,17 @@ public final class InTimeJson {
     json.set("failedEnergyJ", JsonNumber.of(figures.failingEnergy()));
     json.set("failedHandN", JsonNumber.of(Math.max(0, figures.failedForce())));
     ArrayNode kept = json.putArray("requirements");
-    figures.kept(asked).forEach(each -> kept.add(kept(each)));
+    figures.opening().kept(asked).forEach(each -> kept.add(kept(each)));
     return json;
   }
 
   private static ObjectNode kept(Kept kept) {
-    boolean speed = kept.code().equals("max-stop-speed");
-    double scale = speed ? MILLIMETRE.of(1) : 1;
+    Unit unit = kept.code().unit(null);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("code", kept.code());
-    json.set("most", JsonNumber.of(kept.most() * scale));
-    json.set("has", finite(kept.has() * scale));
-    json.put("unit", speed ? "mm/s" : kept.code().equals("max-stop-energy") ? "J" : "s");
+    json.put("code", "max-" + kept.code().code());
+    json.set("most", JsonNumber.of(unit.of(kept.most())));
+    json.set("has", finite(unit.of(kept.has())));
+    json.put("unit", unit.symbol());
     json.put("met", kept.met());
     return json;
   }

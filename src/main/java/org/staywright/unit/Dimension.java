@@ -12,6 +12,7 @@ public enum Dimension {
   PRESSURE,
   STIFFNESS,
   SPEED,
+  TIME,
   TEMPERATURE,
   ANGLE,
   SHARE

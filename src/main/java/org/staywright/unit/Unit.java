@@ -12,6 +12,7 @@ import static org.staywright.unit.Dimension.SHARE;
 import static org.staywright.unit.Dimension.SPEED;
 import static org.staywright.unit.Dimension.STIFFNESS;
 import static org.staywright.unit.Dimension.TEMPERATURE;
+import static org.staywright.unit.Dimension.TIME;
 import static org.staywright.unit.Dimension.VOLUME;
 
 import java.math.BigDecimal;
@@ -60,6 +61,7 @@ public enum Unit {
   METRE_PER_SECOND("m/s", SPEED, "1"),
   INCH_PER_SECOND("in/s", SPEED, "0.0254"),
   FOOT_PER_SECOND("ft/s", SPEED, "0.3048"),
+  SECOND("s", TIME, "1"),
   CELSIUS("°C", TEMPERATURE, BigFraction.ONE, new BigFraction(27_315, 100)),
   FAHRENHEIT("°F", TEMPERATURE, new BigFraction(5, 9), new BigFraction(45_967, 180)),
   DEGREE("°", ANGLE, Math.PI / 180),

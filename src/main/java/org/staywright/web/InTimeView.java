@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.fit.Opening.Kept;
 import org.staywright.fit.TimeFigures;
-import org.staywright.fit.TimeFigures.Kept;
 import org.staywright.fit.TimeFigures.Taken;
 import org.staywright.wording.Wording;
 
@@ -35,8 +35,8 @@ public record InTimeView(List<String> verdicts, List<Figure> figures) {
     private List<String> verdicts() {
       Wording wording = text.wording();
       List<String> verdicts = new ArrayList<>();
-      for (Kept kept : behaviour.kept(job.requirements().inTime())) {
-        String key = "page.time.kept." + kept.code() + (kept.met() ? "" : ".missed");
+      for (Kept kept : behaviour.opening().kept(job.requirements().inTime())) {
+        String key = "page.time.kept.max-" + kept.code().code() + (kept.met() ? "" : ".missed");
         verdicts.add(
             Double.isInfinite(kept.has())
                 ? wording.text("page.time.kept.never")
@@ -58,8 +58,8 @@ public record InTimeView(List<String> verdicts, List<Figure> figures) {
 
     private String number(Kept kept, double si) {
       return switch (kept.code()) {
-        case "max-stop-speed" -> text.speed(si);
-        case "max-stop-energy" -> text.wording().bare(si, JOULE, 1);
+        case STOP_SPEED -> text.speed(si);
+        case STOP_ENERGY -> text.wording().bare(si, JOULE, 1);
         default -> text.wording().number(si, 1);
       };
     }
@@ -74,9 +74,9 @@ public record InTimeView(List<String> verdicts, List<Figure> figures) {
         figures.add(text.figure("closing-" + how, text.newtons(taken.closing())));
         figures.add(text.figure("opening-" + how, text.newtons(taken.opening())));
       }
-      figures.add(text.figure("opening-time", text.seconds(behaviour.openingTime())));
-      figures.add(text.figure("stop-speed", text.speed(behaviour.stopSpeed())));
-      figures.add(text.figure("stop-energy", text.joules(behaviour.stopEnergy())));
+      figures.add(text.figure("opening-time", text.seconds(behaviour.opening().time())));
+      figures.add(text.figure("stop-speed", text.speed(behaviour.opening().stopSpeed())));
+      figures.add(text.figure("stop-energy", text.joules(behaviour.opening().stopEnergy())));
       figures.add(text.figure("peak-load", text.newtons(behaviour.peakLoad())));
       return figures;
     }

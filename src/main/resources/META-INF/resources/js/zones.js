@@ -109,6 +109,7 @@ function start() {
     const half = box.width / scale / 16;
     const line = [x - half, x + half, y - half, y + half].map((mm) => written(Math.round(mm), true)).join(',');
     keepOuts.value = [keepOuts.value.trim(), line].filter(Boolean).join('\n');
+    keepOuts.closest('details').open = true;
     history.keep();
     noteChange();
     steps.step(true);

@@ -34,8 +34,8 @@ class TimeFiguresTest {
   @Test
   void aHandAtItsLimitOpensWhatFitsAtEveryTemperature() {
     assertEquals(3, BEHAVIOUR.cases().size());
-    assertTrue(Double.isFinite(BEHAVIOUR.openingTime()), BEHAVIOUR.openingTime() + " s");
-    assertTrue(BEHAVIOUR.stopSpeed() > 0 && BEHAVIOUR.stopEnergy() > 0);
+    assertTrue(Double.isFinite(BEHAVIOUR.opening().time()), BEHAVIOUR.opening().time() + " s");
+    assertTrue(BEHAVIOUR.opening().stopSpeed() > 0 && BEHAVIOUR.opening().stopEnergy() > 0);
   }
 
   @Test
@@ -54,11 +54,11 @@ class TimeFiguresTest {
   @Test
   void requirementsInTimeAreKeptOrNot() {
     Job.InTime asked = new Job.InTime(1e-3, 1e4, Double.NaN);
-    List<TimeFigures.Kept> kept = BEHAVIOUR.kept(asked);
+    List<Opening.Kept> kept = BEHAVIOUR.opening().kept(asked);
     assertEquals(2, kept.size());
     assertFalse(kept.get(0).met());
     assertTrue(kept.get(1).met());
-    assertTrue(BEHAVIOUR.kept(Job.InTime.ANY).isEmpty());
+    assertTrue(BEHAVIOUR.opening().kept(Job.InTime.ANY).isEmpty());
   }
 
   @Test

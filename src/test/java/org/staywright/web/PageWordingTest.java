@@ -95,7 +95,10 @@ class PageWordingTest {
         keys.add(key + ".less");
       }
     }
-    keys.addAll(List.of("fit.blocker.never.rises", "fit.blocker.never.over-centre"));
+    for (String never :
+        List.of("rises", "over-centre", "stop-speed", "stop-energy", "opening-time")) {
+      keys.add("fit.blocker.never." + never);
+    }
     codes("mounts.obstacle.", Obstacle.Code.values(), keys);
     codes("fit.rank-by.", RankBy.values(), keys);
     codes("page.option.", Job.OpenStop.values(), keys);

@@ -115,9 +115,17 @@ class InTimeTest {
         .put("maxStopSpeedMmPerS", 1)
         .put("maxStopEnergyJ", 10_000)
         .put("maxOpeningTimeS", 30);
-    JsonNode inTime =
-        JSON.readTree(post("/api/v1/fits", job.toString()).statusCode(200).extract().asByteArray())
-            .at("/fits/0/inTime");
+    JsonNode ranking =
+        JSON.readTree(post("/api/v1/fits", job.toString()).statusCode(200).extract().asByteArray());
+    assertEquals(0, ranking.get("fitsTotal").intValue(), "none opens as slowly as that");
+    JsonNode near = ranking.at("/near/0");
+    JsonNode blocker = near.at("/blockedBy/0");
+    assertEquals("stop-speed", blocker.get("code").textValue());
+    assertEquals(1, blocker.get("needed").doubleValue());
+    assertEquals("mm/s", blocker.get("unit").textValue());
+    JsonNode inTime = near.get("inTime");
+    assertEquals(
+        inTime.get("stopSpeedMmPerS").doubleValue(), blocker.get("has").doubleValue(), 1e-6);
     assertTrue(inTime.get("stopSpeedMmPerS").doubleValue() > 1);
     assertEquals("falls", inTime.get("whenOneFails").textValue());
     assertTrue(inTime.get("failedHandN").doubleValue() > 0);

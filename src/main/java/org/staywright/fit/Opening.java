@@ -1,0 +1,115 @@
+package org.staywright.fit;
+
+import static org.staywright.unit.Unit.ROOM;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Motion;
+import org.staywright.motion.Motion.End;
+import org.staywright.motion.Scene;
+import org.staywright.unit.Refusal;
+
+/**
+ * A load opened by a hand at its limit all the way, at every temperature of its job.
+ *
+ * @param motions coldest, 20 °C, hottest
+ * @param hand lever of the hand, m or 1
+ */
+public record Opening(List<Motion> motions, double hand) {
+
+  /**
+   * A requirement in time.
+   *
+   * @param code of it
+   * @param most allowed, SI
+   * @param has of the part, SI; infinite where it never comes to that
+   */
+  public record Kept(Blocker.Code code, double most, double has) {
+
+    public boolean met() {
+      return has <= most;
+    }
+
+    private Blocker blocker() {
+      return new Blocker(code, most, Double.isInfinite(has) ? Double.NaN : has);
+    }
+  }
+
+  /** The temperatures at which motions are looked at, K. */
+  static List<Double> temperatures(Job.Conditions conditions) {
+    return Stream.of(conditions.coldest(), ROOM, conditions.hottest()).distinct().sorted().toList();
+  }
+
+  static Motion at(Job job, Fit fit, double kelvin) {
+    Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
+    Scene shut = scene.from(scene.course().start());
+    return Motion.of(shut.with(fit.count(), job.requirements().maxHandForce()));
+  }
+
+  /** What a job asks in time and a fit misses; nothing where nobody knows what moves. */
+  static List<Blocker> missed(Job job, Fit fit) {
+    Job.InTime asked = job.requirements().inTime();
+    boolean known = job.mechanism().inertia().isPresent();
+    if (!asked.any() || !known || job.mechanism() instanceof SeatColumn) {
+      return List.of();
+    }
+    try {
+      double hand = job.mechanism().travel(job.mechanism().end()).hand();
+      List<Motion> motions =
+          temperatures(job.conditions()).stream().map(kelvin -> at(job, fit, kelvin)).toList();
+      return blockers(new Opening(motions, hand).kept(asked));
+    } catch (Refusal beyond) {
+      // So fast that the gas leaves what can be computed.
+      return blockers(kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0));
+    }
+  }
+
+  private static List<Blocker> blockers(List<Kept> kept) {
+    return kept.stream().filter(each -> !each.met()).map(Kept::blocker).toList();
+  }
+
+  /** Greatest speed of the handle when it meets the stop, m/s. */
+  public double stopSpeed() {
+    return most(each -> each.end() == End.STOP ? Math.abs(each.endSpeed()) : 0) * hand;
+  }
+
+  /** Greatest energy at the stop, J. */
+  public double stopEnergy() {
+    return most(Motion::stopEnergy);
+  }
+
+  /** Longest time to open, s; infinite where it does not come to its open end. */
+  public double time() {
+    return most(each -> opened(each) ? each.endTime() : Double.POSITIVE_INFINITY);
+  }
+
+  private static boolean opened(Motion motion) {
+    return motion.end() == End.STOP && motion.endSpeed() > 0;
+  }
+
+  private double most(ToDoubleFunction<Motion> figure) {
+    return motions.stream().mapToDouble(figure).max().orElse(0);
+  }
+
+  /** The requirements in time that a job makes, each kept or not. */
+  public List<Kept> kept(Job.InTime asked) {
+    return kept(asked, stopSpeed(), stopEnergy(), time());
+  }
+
+  private static List<Kept> kept(Job.InTime asked, double speed, double energy, double time) {
+    List<Kept> kept = new ArrayList<>();
+    add(kept, Blocker.Code.STOP_SPEED, asked.maxStopSpeed(), speed);
+    add(kept, Blocker.Code.STOP_ENERGY, asked.maxStopEnergy(), energy);
+    add(kept, Blocker.Code.OPENING_TIME, asked.maxOpeningTime(), time);
+    return kept;
+  }
+
+  private static void add(List<Kept> kept, Blocker.Code code, double most, double has) {
+    if (!Double.isNaN(most)) {
+      kept.add(new Kept(code, most, has));
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package org.staywright.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.staywright.mechanism.Mounts.RodEnd;
+import org.staywright.part.Range;
+
+/** What a hand at its limit does to a load is a requirement like any other. */
+class OpeningTest {
+
+  private static final Range RANGE = SampleRange.read();
+  private static final Job LID = Samples.lid();
+
+  private static Job asking(Job.InTime inTime) {
+    Job.Requirements plain = LID.requirements();
+    Job.Requirements asked =
+        new Job.Requirements(
+            plain.maxHandForce(),
+            plain.minHoldRatio(),
+            plain.compressedReserve(),
+            plain.extendedReserve(),
+            plain.openStop(),
+            plain.staysShut(),
+            plain.behaviour(),
+            inTime);
+    return new Job(
+        LID.name(),
+        LID.mechanism(),
+        LID.springCounts(),
+        LID.rodEnd(),
+        LID.tubeEnd(),
+        LID.conditions(),
+        asked,
+        LID.filters(),
+        LID.rankBy(),
+        5000);
+  }
+
+  private static double stopSpeed(Job job, Fit fit) {
+    return TimeFigures.of(job, fit).orElseThrow().opening().stopSpeed();
+  }
+
+  @Test
+  void whatHitsTheStopTooFastIsNearAndSaysByHowMuch() {
+    Job plain = asking(Job.InTime.ANY);
+    List<Fit> all = Ranking.of(RANGE, plain).fits();
+    double[] speeds = all.stream().mapToDouble(fit -> stopSpeed(plain, fit)).sorted().toArray();
+    double limit = speeds[20];
+    int slow = (int) DoubleStream.of(speeds).filter(speed -> speed <= limit).count();
+    Job job = asking(new Job.InTime(limit, Double.NaN, Double.NaN));
+    Ranking ranking = Ranking.of(RANGE, job);
+    assertEquals(slow, ranking.fitsTotal());
+    ranking.fits().forEach(fit -> assertTrue(stopSpeed(job, fit) <= limit, fit.toString()));
+    List<Fit> fast =
+        ranking.near().stream()
+            .filter(fit -> fit.blockedBy().get(0).code() == Blocker.Code.STOP_SPEED)
+            .toList();
+    assertEquals(all.size() - slow, fast.size());
+    Fit first = fast.get(0);
+    assertEquals(limit, first.blockedBy().get(0).needed());
+    assertEquals(stopSpeed(job, first), first.blockedBy().get(0).has(), 1e-12);
+  }
+
+  @Test
+  void whatNeverOpensInTimeSaysSo() {
+    Job job = asking(new Job.InTime(Double.NaN, Double.NaN, 1e-3));
+    Ranking ranking = Ranking.of(RANGE, job);
+    assertEquals(0, ranking.fitsTotal());
+    assertTrue(
+        ranking.near().stream()
+            .flatMap(fit -> fit.blockedBy().stream())
+            .anyMatch(blocker -> blocker.code() == Blocker.Code.OPENING_TIME));
+  }
+
+  @Test
+  void theFinderKeepsIt() {
+    Zones zones =
+        new Zones(
+            new Zone(0, 0.04, -0.09, -0.06),
+            new Zone(0.33, 0.37, -0.03, -0.01),
+            List.of(),
+            0,
+            RodEnd.EITHER);
+    Job plain = asking(Job.InTime.ANY);
+    Found fast = MountSearch.of(RANGE, plain, zones, 1, Progress.UNSEEN);
+    double limit = 0.9 * stopSpeed(plain, fast.arrangements().get(0).fit());
+    Job job = asking(new Job.InTime(limit, Double.NaN, Double.NaN));
+    Found found = MountSearch.of(RANGE, job, zones, 1, Progress.UNSEEN);
+    assertNull(found.obstacle());
+    for (Arrangement each : found.arrangements()) {
+      assertTrue(stopSpeed(job.at(each.mounts()), each.fit()) <= limit, each.toString());
+    }
+  }
+}
