@@ -36,7 +36,10 @@ class MechanismsInTheBrowserTest extends InTheBrowser {
       assertThat(page).hasURL(Pattern.compile("/lift\\?.*load\\.travelMm=180"));
       assertThat(page.locator("#view")).containsText("180");
       picture(page, name + "-1");
-      page.locator(".detail summary").first().click();
+      page.locator(".detail summary")
+          .filter(new Locator.FilterOptions().setHasText("Figures, curve, cautions"))
+          .first()
+          .click();
       if (!script) {
         page.getByText("Show them").first().click();
       }

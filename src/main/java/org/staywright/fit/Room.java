@@ -90,9 +90,13 @@ public final class Room {
   private static Zone whole(Zone zone, Point mount) {
     return new Zone(
         down(Math.min(zone.left(), mount.x())),
-        -down(-Math.max(zone.right(), mount.x())),
+        up(Math.max(zone.right(), mount.x())),
         down(Math.min(zone.bottom(), mount.y())),
-        -down(-Math.max(zone.top(), mount.y())));
+        up(Math.max(zone.top(), mount.y())));
+  }
+
+  private static double up(double metres) {
+    return 0 - down(-metres);
   }
 
   /** By way of millimetres, so that no noise of the conversion makes a step of it. */
