@@ -3,6 +3,7 @@ package org.staywright.form;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,6 +21,9 @@ public final class ColumnPlan {
   /** What stands for a column that is left out. */
   public static final String LEFT_OUT = "-";
 
+  /** What a change begins with that names a column by its place. */
+  public static final String PLACE = "#";
+
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(\\d{1,20}(\\.\\d{0,20})?|\\.\\d{1,20})([eE][+-]?\\d{1,3})?");
 
@@ -32,9 +36,10 @@ public final class ColumnPlan {
    * A header of the file and what it means.
    *
    * @param header as it stands in the file
-   * @param meaning null where the column is left out, or nothing is known by that name
+   * @param meaning null where the column is left out
+   * @param unknown whether it is left out because nothing is known by that name
    */
-  public record Matched(String header, Meaning meaning) {}
+  public record Matched(String header, Meaning meaning, boolean unknown) {}
 
   /**
    * @param column of the stock
@@ -58,18 +63,15 @@ public final class ColumnPlan {
 
   /**
    * @param header names in the order of the file
-   * @param changes what some headers mean other than their names say, {@link #LEFT_OUT} for nothing
+   * @param changes what some columns mean other than their names say, {@link #LEFT_OUT} for
+   *     nothing; by header, or by place as in "#3"
    */
   public static ColumnPlan of(List<String> header, Map<String, String> changes) {
     ColumnPlan plan = new ColumnPlan();
-    List<String> seen = new ArrayList<>();
-    for (String each : header) {
-      String name = each.replace("\ufeff", "").strip();
-      if (seen.contains(name) && !name.isEmpty()) {
-        plan.faults.add(new Fault(name, name, name, "repeated"));
-      }
-      seen.add(name);
-      plan.match(name, changes.getOrDefault(name, name));
+    for (int i = 0; i < header.size(); i++) {
+      String name = header.get(i).replace("\ufeff", "").strip();
+      String change = changes.getOrDefault(PLACE + (i + 1), changes.get(name));
+      plan.match(name, change == null ? name : change, change != null);
     }
     for (String needed : List.of("part_number", "family")) {
       if (!plan.places.containsKey(needed)) {
@@ -79,37 +81,46 @@ public final class ColumnPlan {
     return plan;
   }
 
-  private void match(String header, String name) {
+  /** A name that nobody said on purpose may be one of a column that is none of ours. */
+  private void match(String header, String name, boolean said) {
     if (name.equals(LEFT_OUT) || name.isEmpty()) {
-      columns.add(new Matched(header, null));
+      columns.add(new Matched(header, null, false));
       return;
     }
     Meaning meaning = KNOWN.get(normal(name));
     if (meaning == null) {
-      faults.add(unknown(header, name));
+      List<String> ways = withUnit(name);
+      if (!ways.isEmpty()) {
+        faults.add(new Fault(header, name, String.join(", ", ways), "unit-missing"));
+      } else if (said) {
+        faults.add(new Fault(header, name, String.join(", ", names()), "unknown-column"));
+      }
     } else {
       Integer other = places.putIfAbsent(meaning.column().name(), columns.size());
-      if (other != null && !columns.get(other).header().equals(header)) {
-        String first = columns.get(other).header();
-        boolean sameUnit = columns.get(other).meaning().unit() == meaning.unit();
-        faults.add(new Fault(header, header, first, sameUnit ? "same-column" : "units-contradict"));
+      if (other != null) {
+        faults.add(twice(columns.get(other), header, meaning));
       }
     }
-    columns.add(new Matched(header, meaning));
+    columns.add(new Matched(header, meaning, meaning == null));
   }
 
-  private static Fault unknown(String header, String name) {
+  private static Fault twice(Matched other, String header, Meaning meaning) {
+    if (other.header().equals(header)) {
+      return new Fault(header, header, header, "repeated");
+    }
+    boolean sameUnit = other.meaning().unit() == meaning.unit();
+    return new Fault(header, header, other.header(), sameUnit ? "same-column" : "units-contradict");
+  }
+
+  /** What a name may become that lacks its unit. */
+  private static List<String> withUnit(String name) {
     String bare = normal(name);
-    List<String> ways =
-        KNOWN.values().stream()
-            .filter(meaning -> meaning.unit() != null && base(meaning.column()).equals(bare))
-            .map(Meaning::name)
-            .distinct()
-            .sorted()
-            .toList();
-    return ways.isEmpty()
-        ? new Fault(header, name, String.join(", ", names()), "unknown-column")
-        : new Fault(header, name, String.join(", ", ways), "unit-missing");
+    return KNOWN.values().stream()
+        .filter(meaning -> meaning.unit() != null && base(meaning.column()).equals(bare))
+        .map(Meaning::name)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private static List<String> names() {
@@ -133,18 +144,31 @@ public final class ColumnPlan {
 
   /** The cells of a row by the stock's columns, in their units. */
   public Cells cells(List<String> row) {
-    return new Cells(
-        name -> {
-          Integer place = places.get(name);
-          if (place == null || place >= row.size()) {
-            return null;
-          }
-          Meaning meaning = columns.get(place).meaning();
-          String text = row.get(place);
-          return meaning.unit() == meaning.column().unit() || text == null
-              ? text
-              : converted(text.strip(), meaning);
-        });
+    return new Cells(name -> cell(name, row));
+  }
+
+  /** The same as texts, by the names of the stock's columns; what is empty is left out. */
+  public Map<String, String> texts(List<String> row) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (Matched column : columns) {
+      String text = column.meaning() == null ? null : cell(column.meaning().column().name(), row);
+      if (text != null && !text.isBlank()) {
+        texts.put(column.meaning().column().name(), clip(text.strip()));
+      }
+    }
+    return texts;
+  }
+
+  private String cell(String name, List<String> row) {
+    Integer place = places.get(name);
+    if (place == null || place >= row.size()) {
+      return null;
+    }
+    Meaning meaning = columns.get(place).meaning();
+    String text = row.get(place);
+    return meaning.unit() == meaning.column().unit() || text == null
+        ? text
+        : converted(text.strip(), meaning);
   }
 
   /**
@@ -235,6 +259,7 @@ public final class ColumnPlan {
     endings.put(Unit.MILLIMETRE_PER_SECOND, List.of("mm_per_s"));
     endings.put(Unit.METRE_PER_SECOND, List.of("m_per_s"));
     endings.put(Unit.INCH_PER_SECOND, List.of("in_per_s"));
+    endings.put(Unit.SECOND, List.of("s"));
     endings.put(Unit.CELSIUS, List.of("c"));
     endings.put(Unit.FAHRENHEIT, List.of("f"));
     endings.put(Unit.DEGREE, List.of("deg"));

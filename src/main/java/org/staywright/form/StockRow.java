@@ -68,6 +68,16 @@ public record StockRow(Part part, Fitting fitting) {
     return part == null ? fitting.number() : part.number();
   }
 
+  /** Columns of what was worked out rather than given. */
+  public List<String> derivedColumns() {
+    return part == null
+        ? List.of()
+        : Arrays.stream(PartColumn.values())
+            .filter(column -> part.derived().contains(column.field()))
+            .map(PartColumn::column)
+            .toList();
+  }
+
   /** The cells in the order of {@link #COLUMNS}. */
   public List<String> cells() {
     if (part != null) {

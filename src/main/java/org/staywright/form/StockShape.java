@@ -25,6 +25,14 @@ public final class StockShape {
           optional("columns", Text.upTo(8000)),
           optional("name", Text.upTo(200)));
 
+  /** Of a file that is here already. */
+  public static final Shape AGAIN =
+      Shape.of(
+          "stock-import-again",
+          IMPORT.fields().values().stream()
+              .filter(field -> !field.name().equals("name"))
+              .toArray(Field[]::new));
+
   public static final Shape CHANGES =
       Shape.of("stock-changes-query", required("since", new Whole(1, 1_000_000_000)));
 
@@ -38,9 +46,25 @@ public final class StockShape {
           required("code", TEXT),
           required("detail", TEXT));
 
+  private static final Shape COLUMN =
+      Shape.of(
+          "file-column",
+          required("header", TEXT),
+          optional("column", TEXT),
+          optional("unit", TEXT),
+          required("unknown", new Flag()));
+
+  private static final Shape UNDERSTOOD =
+      Shape.of(
+          "understood-row",
+          required("row", NUMBER),
+          required("values", new Anything()),
+          required("derived", new Many(TEXT)));
+
   public static final Shape IMPORTED =
       Shape.of(
           "imported",
+          required("id", TEXT),
           optional("revision", NUMBER),
           required("rows", NUMBER),
           required("accepted", NUMBER),
@@ -51,7 +75,9 @@ public final class StockShape {
           required("faultCount", NUMBER),
           required("faults", new Many(FAULT)),
           optional("faultsFile", TEXT),
-          required("derived", new Anything()));
+          required("derived", new Anything()),
+          required("columns", new Many(COLUMN)),
+          required("preview", new Many(UNDERSTOOD)));
 
   public static final Shape REVISIONS =
       Shape.of(

@@ -1,9 +1,11 @@
 package org.staywright.job;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeUnit;
 import org.jboss.logging.Logger;
 import org.staywright.fit.Progress;
 
@@ -78,6 +80,20 @@ public final class Task {
     return ended;
   }
 
+  /** Waits for its end, but not for ever. */
+  public synchronized void await(Duration most) {
+    long left = most.toNanos();
+    long until = System.nanoTime() + left;
+    try {
+      while (!state.over() && left > 0) {
+        TimeUnit.NANOSECONDS.timedWait(this, left);
+        left = until - System.nanoTime();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   /** At once where it still waits, else as soon as it has heard of it. */
   synchronized void stop(Instant now) {
     stopping = true;
@@ -123,5 +139,6 @@ public final class Task {
     state = how;
     result = made;
     ended = now;
+    notifyAll();
   }
 }

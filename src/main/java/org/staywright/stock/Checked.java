@@ -16,7 +16,7 @@ import org.staywright.form.RowFault;
  * @param faults the first of them
  * @param faultFile all of them, null where there is none
  * @param columns of the file and what they mean
- * @param preview first rows as they stand in the file
+ * @param preview first rows as they were understood
  * @param derived how many values of each name were worked out
  * @param change to the range
  */
@@ -28,9 +28,18 @@ public record Checked(
     List<RowFault> faults,
     Path faultFile,
     List<ColumnPlan.Matched> columns,
-    List<List<String>> preview,
+    List<Understood> preview,
     Map<String, Integer> derived,
     Change change) {
+
+  /**
+   * A row in the stock's columns and units.
+   *
+   * @param row of the file
+   * @param values by column; what is empty is left out
+   * @param derived columns that were worked out
+   */
+  public record Understood(int row, Map<String, String> values, List<String> derived) {}
 
   /** Numbers of parts and fittings that come, change and go. */
   public record Change(int added, int changed, int same, int gone) {

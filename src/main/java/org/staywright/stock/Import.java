@@ -8,14 +8,12 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
-import org.staywright.form.Cells;
 import org.staywright.form.ColumnPlan;
 import org.staywright.form.StockRow;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
 
 /**
  * Reads a file of stock row by row against the range it is to change. A dry run and a write read it
@@ -30,7 +28,9 @@ final class Import {
   static final int MOST_ROWS = 1_000_000;
 
   private static final int PREVIEW = 5;
-  private static final int STEP = 1000;
+
+  /** Rows judged before anybody is told how far it is. */
+  private static final int PIECE = 1000;
 
   /** What is done with rows that are right. */
   interface Sink {
@@ -63,8 +63,9 @@ final class Import {
   private final BitSet fittings = new BitSet();
   private final Map<String, Integer> fittingRows = new TreeMap<>();
   private final Map<String, Integer> derived = new TreeMap<>();
-  private final List<List<String>> preview = new ArrayList<>();
+  private final List<Checked.Understood> preview = new ArrayList<>();
   private ColumnPlan plan;
+  private Spoiled spoiled;
   private boolean anyPart;
   private boolean anyFitting;
   private int rows;
@@ -105,29 +106,24 @@ final class Import {
       refuseOtherDelimiter(header);
       plan = ColumnPlan.of(header.cells(), options.meanings());
       plan.faults().forEach(fault -> faults.add(header.number(), fault));
-      boolean readable = plan.faults().isEmpty();
-      for (Rows.Row row = source.next(); row != null; row = source.next()) {
-        if (++rows > MOST_ROWS) {
-          throw new Spoiled(row.number(), rows, "≤ " + MOST_ROWS, "too-many-rows");
-        }
-        if (preview.size() < PREVIEW) {
-          preview.add(row.cells());
-        } else if (!readable) {
-          // With a wrong header every row would be wrong for the same reason.
-          break;
-        }
-        if (readable) {
-          row(row);
-        }
-        if (rows % STEP == 0 && !watch.goOn(rows, Math.max(total, rows))) {
+      // With a wrong header every row would be wrong for the same reason.
+      int most = plan.faults().isEmpty() ? PIECE : PREVIEW;
+      for (List<Rows.Row> piece = piece(source, most);
+          !piece.isEmpty();
+          piece = most == PIECE ? piece(source, most) : List.of()) {
+        settle(piece);
+        if (!watch.goOn(rows, Math.max(total, rows))) {
           throw new CancellationException();
         }
       }
-      if (rows == 0 && readable) {
+      if (spoiled != null) {
+        throw spoiled;
+      }
+      if (rows == 0) {
         throw new Spoiled(header.number() + 1, null, "≥ 1", "no-rows");
       }
-    } catch (Spoiled spoiled) {
-      faults.add(spoiled.fault().row(), spoiled.fault().fault());
+    } catch (Spoiled why) {
+      faults.add(why.fault().row(), why.fault().fault());
     }
     if (!options.update()) {
       leave();
@@ -148,45 +144,62 @@ final class Import {
     }
   }
 
-  private void row(Rows.Row row) {
-    List<String> cells = row.cells();
-    int width = plan.columns().size();
-    if (cells.size() > width
-        && cells.subList(width, cells.size()).stream().anyMatch(c -> !c.isBlank())) {
-      faults.add(row.number(), new Fault("", cells.size(), "≤ " + width, "too-many-cells"));
-      return;
-    }
-    boolean formula = false;
-    for (int i = 0; i < Math.min(width, cells.size()); i++) {
-      if (cells.get(i).startsWith(Rows.FORMULA) && plan.columns().get(i).meaning() != null) {
-        String header = plan.columns().get(i).header();
-        faults.add(row.number(), new Fault(header, clip(cells.get(i)), "", "formula"));
-        formula = true;
-      }
-    }
-    if (formula) {
-      return;
-    }
+  /** The next rows; where the file cannot be read on, those before that. */
+  private List<Rows.Row> piece(Rows source, int most) {
+    List<Rows.Row> piece = new ArrayList<>(most);
     try {
-      Cells read = plan.cells(cells);
-      StockRow good = StockRow.read(read, options.hysteresis());
-      int before = seen.put(good.number(), row.number());
-      if (before > 0) {
-        Fault twice =
-            new Fault("part_number", good.number(), Integer.toString(before), "number-twice");
-        faults.add(row.number(), plan.asInFile(twice, cells));
-        return;
+      while (spoiled == null && piece.size() < most) {
+        Rows.Row row = source.next();
+        if (row == null) {
+          break;
+        }
+        if (rows + piece.size() == MOST_ROWS) {
+          throw new Spoiled(row.number(), MOST_ROWS + 1, "≤ " + MOST_ROWS, "too-many-rows");
+        }
+        piece.add(row);
       }
-      if (otherKind(good)) {
-        Fault kind = new Fault("part_number", good.number(), "", "other-kind");
-        faults.add(row.number(), plan.asInFile(kind, cells));
-        return;
-      }
-      accepted++;
-      take(good);
-    } catch (Refusal refusal) {
-      refusal.faults().forEach(fault -> faults.add(row.number(), plan.asInFile(fault, cells)));
+    } catch (Spoiled why) {
+      spoiled = why;
     }
+    return piece;
+  }
+
+  /** Judges rows side by side, each by itself, then holds them against all others in turn. */
+  private void settle(List<Rows.Row> piece) {
+    rows += piece.size();
+    boolean readable = plan.faults().isEmpty();
+    List<Judged> judged =
+        piece.parallelStream().map(row -> Judged.of(row, plan, options.hysteresis())).toList();
+    for (Judged each : judged) {
+      if (preview.size() < PREVIEW) {
+        preview.add(each.understood(plan));
+      }
+      if (readable) {
+        settle(each);
+      }
+    }
+  }
+
+  private void settle(Judged row) {
+    row.faults().forEach(fault -> faults.add(row.number(), fault));
+    StockRow sound = row.sound();
+    if (sound == null) {
+      return;
+    }
+    int before = seen.put(sound.number(), row.number());
+    if (before > 0) {
+      String there = Integer.toString(before);
+      faults.add(row.number(), about(sound, row, there, "number-twice"));
+    } else if (otherKind(sound)) {
+      faults.add(row.number(), about(sound, row, "", "other-kind"));
+    } else {
+      accepted++;
+      take(sound);
+    }
+  }
+
+  private Fault about(StockRow row, Judged judged, String bound, String code) {
+    return plan.asInFile(new Fault("part_number", row.number(), bound, code), judged.cells());
   }
 
   private void take(StockRow row) {
@@ -268,9 +281,5 @@ final class Import {
         preview,
         derived,
         faults.count() > 0 ? Checked.Change.NONE : new Checked.Change(added, changed, same, gone));
-  }
-
-  private static String clip(String text) {
-    return text.length() <= 60 ? text : text.substring(0, 60) + "…";
   }
 }

@@ -1,46 +1,22 @@
 package org.staywright.stock;
 
-import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.UUID;
-import org.staywright.form.RowFault;
+import org.staywright.form.StockRow;
 import org.staywright.part.Range;
 
-/**
- * Files that came in, the checks of them, and the revisions made of them. The newest few files and
- * lists of faults are kept on the disk until the program ends.
- */
+/** Files of stock checked against the range, and revisions made of them. */
 @ApplicationScoped
 public class Imports {
-
-  private static final int KEPT = 20;
 
   /** Who waits: told how many rows are read, and says whether to go on. */
   @FunctionalInterface
   public interface Watch {
     boolean goOn(int done, int total);
   }
-
-  /**
-   * A file that came in.
-   *
-   * @param id of the file, and of the list of its faults
-   * @param name that its sender gave it
-   * @param file null where it was refused as it came
-   * @param spoiled why it was refused, null where it was not
-   */
-  public record Kept(String id, String name, StockFile file, RowFault spoiled) {}
 
   /**
    * What came of a file.
@@ -51,45 +27,21 @@ public class Imports {
 
   private final Stock stock;
   private final CurrentRange current;
-  private final Map<String, Kept> kept = new LinkedHashMap<>();
-  private Path folder;
+  private final Inbox inbox;
 
-  public Imports(Stock stock, CurrentRange current) {
+  public Imports(Stock stock, CurrentRange current, Inbox inbox) {
     this.stock = stock;
     this.current = current;
-  }
-
-  /** Takes a file in, to be read as often as need be. */
-  public Kept take(InputStream body, String name) {
-    String id = UUID.randomUUID().toString();
-    Kept file;
-    try {
-      file = new Kept(id, name, StockFile.take(body, folder().resolve(id)), null);
-    } catch (Spoiled spoiled) {
-      file = new Kept(id, name, null, spoiled.fault());
-    } catch (IOException e) {
-      throw new UncheckedIOException("the file did not come whole", e);
-    }
-    keep(file);
-    return file;
-  }
-
-  public synchronized Optional<Kept> find(String id) {
-    return Optional.ofNullable(kept.get(id));
-  }
-
-  /** All faults of a file as CSV, where it has been checked and had any. */
-  public Optional<Path> faults(String id) {
-    return find(id).map(file -> faultFile(file.id())).filter(Files::exists);
+    this.inbox = inbox;
   }
 
   /** Reads a file against the range and changes nothing. */
-  public Outcome check(Kept file, ImportOptions options, Watch watch) {
+  public Outcome check(Inbox.Kept file, ImportOptions options, Watch watch) {
     return new Outcome(file.id(), 0, checked(file, options, watch, current.get()));
   }
 
   /** Makes a revision of a file that has no fault; else changes nothing. */
-  public synchronized Outcome write(Kept file, ImportOptions options, Watch watch) {
+  public synchronized Outcome write(Inbox.Kept file, ImportOptions options, Watch watch) {
     Range range = current.get();
     Watch firstHalf = (done, total) -> watch.goOn(done, 2 * total);
     Checked checked = checked(file, options, firstHalf, range);
@@ -103,7 +55,7 @@ public class Imports {
             range.revision(),
             file.name(),
             changing -> {
-              try (FaultList none = new FaultList(faultFile(file.id()))) {
+              try (FaultList none = new FaultList(inbox.faultFile(file.id()))) {
                 Import writing =
                     new Import(file.file(), options, range, sink(changing), none, secondHalf::goOn);
                 if (!writing.run(rows).clean()) {
@@ -114,9 +66,9 @@ public class Imports {
     return new Outcome(file.id(), revision, checked);
   }
 
-  private Checked checked(Kept file, ImportOptions options, Watch watch, Range range) {
-    delete(faultFile(file.id()));
-    try (FaultList faults = new FaultList(faultFile(file.id()))) {
+  private Checked checked(Inbox.Kept file, ImportOptions options, Watch watch, Range range) {
+    Inbox.delete(inbox.faultFile(file.id()));
+    try (FaultList faults = new FaultList(inbox.faultFile(file.id()))) {
       if (file.spoiled() != null) {
         faults.add(file.spoiled().row(), file.spoiled().fault());
         return new Checked(
@@ -132,7 +84,7 @@ public class Imports {
             Checked.Change.NONE);
       }
       return new Import(file.file(), options, range, Import.Sink.NOTHING, faults, watch::goOn)
-          .run(0);
+          .run(file.file().lines());
     } catch (IOException e) {
       throw new UncheckedIOException("the file cannot be read", e);
     }
@@ -141,7 +93,7 @@ public class Imports {
   private static Import.Sink sink(Stock.Changing changing) {
     return new Import.Sink() {
       @Override
-      public void change(org.staywright.form.StockRow row, boolean known) {
+      public void change(StockRow row, boolean known) {
         changing.put(row, known);
       }
 
@@ -150,48 +102,5 @@ public class Imports {
         changing.gone(number, fitting);
       }
     };
-  }
-
-  private Path faultFile(String id) {
-    return folder().resolve(id + ".faults.csv");
-  }
-
-  private synchronized void keep(Kept file) {
-    kept.put(file.id(), file);
-    List<String> old = new ArrayList<>(kept.keySet());
-    for (String id : old.subList(0, Math.max(0, old.size() - KEPT))) {
-      kept.remove(id);
-      delete(folder().resolve(id));
-      delete(faultFile(id));
-    }
-  }
-
-  private synchronized Path folder() {
-    try {
-      if (folder == null) {
-        folder = Files.createTempDirectory("staywright-imports");
-      }
-      return folder;
-    } catch (IOException e) {
-      throw new UncheckedIOException("no folder for files that come in", e);
-    }
-  }
-
-  private static void delete(Path path) {
-    try {
-      Files.deleteIfExists(path);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot delete " + path, e);
-    }
-  }
-
-  @PreDestroy
-  synchronized void close() throws IOException {
-    if (folder != null) {
-      try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
-        files.forEach(Imports::delete);
-      }
-      delete(folder);
-    }
   }
 }

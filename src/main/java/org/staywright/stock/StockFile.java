@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A file of stock as it came, on the disk. What can be told from its bytes is refused while they
@@ -14,8 +15,9 @@ import java.util.Arrays;
  *
  * @param path where it lies
  * @param xlsx whether it is a workbook rather than CSV
+ * @param lines of CSV, 0 where only reading a workbook would tell
  */
-public record StockFile(Path path, boolean xlsx) {
+public record StockFile(Path path, boolean xlsx, int lines) {
 
   /** A million rows take about a third of it. */
   static final long LONGEST = 1L << 30;
@@ -72,7 +74,17 @@ public record StockFile(Path path, boolean xlsx) {
         throw spoiled;
       }
     }
-    return new StockFile(path, xlsx);
+    return new StockFile(path, xlsx, guard == null ? 0 : guard.row());
+  }
+
+  /** The names over its columns, none where it cannot be read. */
+  public List<String> header() throws IOException {
+    try (Rows rows = rows()) {
+      Rows.Row header = rows.next();
+      return header == null ? List.of() : header.cells();
+    } catch (Spoiled unreadable) {
+      return List.of();
+    }
   }
 
   /** Its rows from the first, for one reading. */

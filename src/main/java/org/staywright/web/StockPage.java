@@ -8,60 +8,49 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.nio.file.Files;
-import java.util.List;
-import java.util.Map;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
-import org.staywright.form.StockColumn;
-import org.staywright.stock.ImportOptions;
-import org.staywright.stock.Imports;
+import org.staywright.stock.Inbox;
 import org.staywright.stock.Revision;
 import org.staywright.stock.Stock;
 
-/** The range itself: a file of stock is tried or taken in, and earlier revisions are restored. */
+/** The range itself: a file of stock comes in, and earlier revisions are restored. */
 @Path("/stock")
 @Produces(MediaType.TEXT_HTML)
 public final class StockPage {
 
   private final Stock stock;
-  private final Imports imports;
+  private final Inbox inbox;
 
-  StockPage(Stock stock, Imports imports) {
+  StockPage(Stock stock, Inbox inbox) {
     this.stock = stock;
-    this.imports = imports;
+    this.inbox = inbox;
   }
 
   @GET
   public TemplateInstance show() {
-    return page(null);
+    return Templates.stock(StockView.revisions(stock.revisions()));
   }
 
-  /** Tries a file, or takes it in. */
+  /** Takes a file in; its own page tries it. */
   @POST
   @Consumes(MediaType.MULTIPART_FORM_DATA)
-  public TemplateInstance take(
-      @RestForm("file") FileUpload upload,
-      @RestForm String mode,
-      @RestForm String friction,
-      @RestForm String action)
+  public Response take(
+      @RestForm("file") FileUpload upload, @RestForm String mode, @RestForm String friction)
       throws IOException {
     if (upload == null) {
-      return page(null);
+      return Response.seeOther(URI.create("/stock")).build();
     }
-    ImportOptions options =
-        new ImportOptions("update".equals(mode), "difference".equals(friction), Map.of());
     try (InputStream bytes = Files.newInputStream(upload.uploadedFile())) {
-      Imports.Kept file = imports.take(bytes, name(upload));
-      return page(
-          Measured.imported(
-              "write".equals(action)
-                  ? imports.write(file, options, (done, total) -> true)
-                  : imports.check(file, options, (done, total) -> true)));
+      Inbox.Kept file = inbox.take(bytes, name(upload));
+      String address = new ImportPlan(file.id(), mode, friction, "").address("");
+      return Response.seeOther(URI.create(address)).build();
     }
   }
 
@@ -80,10 +69,5 @@ public final class StockPage {
         .findFirst()
         .ifPresent(number -> stock.restore(number, "revision " + number));
     return RestResponse.seeOther(URI.create("/stock"));
-  }
-
-  private TemplateInstance page(Imports.Outcome outcome) {
-    List<Revision> revisions = stock.revisions();
-    return Templates.stock(StockView.of(outcome), StockView.revisions(revisions), StockColumn.ALL);
   }
 }

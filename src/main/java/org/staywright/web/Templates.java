@@ -3,7 +3,6 @@ package org.staywright.web;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import java.util.List;
-import org.staywright.form.StockColumn;
 
 /** The pages, one checked template each. */
 @CheckedTemplate(basePath = "")
@@ -89,8 +88,9 @@ final class Templates {
 
   static native TemplateInstance replaceList(ListView list, String pdf, String part);
 
-  static native TemplateInstance stock(
-      StockView view, List<StockView.RevisionRow> revisions, List<StockColumn> columns);
+  static native TemplateInstance stock(List<StockView.RevisionRow> revisions);
+
+  static native TemplateInstance taken(ImportView taken);
 
   static native TemplateInstance batches(
       List<BatchView> batches, String fault, List<StockView.Row> faults);

@@ -37,6 +37,7 @@ abstract class ImportBench {
   static Range sample;
   Stock stock;
   CurrentRange current;
+  final Inbox inbox = new Inbox();
   Imports imports;
 
   @BeforeAll
@@ -52,7 +53,7 @@ abstract class ImportBench {
     List<Part> some = IntStream.range(0, 60).mapToObj(i -> sample.part(70 * i)).toList();
     stock.begin("some of the samples", some, sample.fittings());
     current = new CurrentRange(stock);
-    imports = new Imports(stock, current);
+    imports = new Imports(stock, current, inbox);
   }
 
   static Checked.Change change(Imports.Outcome outcome) {
@@ -63,7 +64,7 @@ abstract class ImportBench {
     RowFault fault = onlyFault(check(file));
     assertEquals(code, fault.fault().code());
     assertEquals(row, fault.row());
-    assertEquals(0, imports.write(imports.take(stream(file), "x"), REPLACE, UNSEEN).revision());
+    assertEquals(0, imports.write(inbox.take(stream(file), "x"), REPLACE, UNSEEN).revision());
     assertEquals(1, stock.newest());
     return fault;
   }
@@ -79,12 +80,12 @@ abstract class ImportBench {
 
   Checked check(byte[] file) {
     return imports
-        .check(imports.take(new ByteArrayInputStream(file), "file"), REPLACE, UNSEEN)
+        .check(inbox.take(new ByteArrayInputStream(file), "file"), REPLACE, UNSEEN)
         .checked();
   }
 
   Imports.Outcome write(String file, ImportOptions options) {
-    return imports.write(imports.take(stream(file), "file.csv"), options, UNSEEN);
+    return imports.write(inbox.take(stream(file), "file.csv"), options, UNSEEN);
   }
 
   static InputStream stream(String text) {
@@ -128,7 +129,7 @@ abstract class ImportBench {
   Imports emptyStock() {
     stock = new Stock(database());
     current = new CurrentRange(stock);
-    return new Imports(stock, current);
+    return new Imports(stock, current, inbox);
   }
 
   /** A new one. */

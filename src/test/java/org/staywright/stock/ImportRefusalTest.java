@@ -97,11 +97,11 @@ class ImportRefusalTest extends ImportBench {
   @Test
   void stopsTakingZerosAtTheFirst() {
     Endless zeros = new Endless(0);
-    Imports.Kept kept = imports.take(zeros, "zeros.csv");
+    Inbox.Kept kept = inbox.take(zeros, "zeros.csv");
     assertEquals("not-a-text-file", kept.spoiled().fault().code());
     assertTrue(zeros.given < 1 << 20, zeros.given + " bytes taken");
     Endless digits = new Endless('0');
-    assertEquals("row-too-long", imports.take(digits, "zeros.csv").spoiled().fault().code());
+    assertEquals("row-too-long", inbox.take(digits, "zeros.csv").spoiled().fault().code());
     assertTrue(digits.given < 1 << 20, digits.given + " bytes taken");
   }
 }

@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import org.staywright.form.ColumnPlan;
 import org.staywright.form.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.spring.GasSpring;
+import org.staywright.unit.Fault;
 
 class ImportsTest extends ImportBench {
 
@@ -24,7 +26,7 @@ class ImportsTest extends ImportBench {
     stock = new Stock(database());
     new SampleRange(stock, true).loadIfFirst();
     current = new CurrentRange(stock);
-    imports = new Imports(stock, current);
+    imports = new Imports(stock, current, inbox);
     Range before = current.get();
     String exported = export(1);
     Imports.Outcome again = write(exported, REPLACE);
@@ -33,7 +35,7 @@ class ImportsTest extends ImportBench {
 
     Imports elsewhere = emptyStock();
     Imports.Outcome fresh =
-        elsewhere.write(elsewhere.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
+        elsewhere.write(inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
     assertEquals(List.of(), fresh.checked().faults());
     assertEquals(before.size() + before.fittings().size(), fresh.checked().change().added());
     assertEquals(exported, export(stock.newest()));
@@ -78,9 +80,40 @@ class ImportsTest extends ImportBench {
   @Test
   void readsAColumnAsItsMeaningIsChanged() {
     String header = HEADER.replace("stroke_mm", "Hub");
-    assertEquals("unknown-column", onlyFault(check(header + ROW)).fault().code());
-    ImportOptions said = new ImportOptions(true, false, Map.of("Hub", "stroke_mm"));
-    assertEquals(2, write(header + ROW, said).revision());
+    Fault stroke = check(header + ROW).faults().get(0).fault();
+    assertEquals(new Fault("stroke_mm", null, "≥ 20 and ≤ 3000 mm", "missing"), stroke);
+    assertEquals(
+        2, write(header + ROW, ImportOptions.of("update", "", "Hub=stroke_mm")).revision());
+    ImportOptions byPlace = ImportOptions.of("update", "", "#9=stroke_mm");
+    assertEquals(new Checked.Change(0, 0, 1, 0), change(write(header + ROW, byPlace)));
+  }
+
+  @Test
+  void leavesOutAColumnOfNoKnownNameAndSaysSo() {
+    String header = HEADER.replace("lead_time_days", "lead_time_days,Shelf");
+    Checked checked = check(header + ROW.replace(",5\n", ",5,B12\n"));
+    assertEquals(List.of(), checked.faults());
+    ColumnPlan.Matched last = checked.columns().get(13);
+    assertEquals(new ColumnPlan.Matched("Shelf", null, true), last);
+  }
+
+  @Test
+  void refusesAMeaningThatIsNone() {
+    Inbox.Kept file = inbox.take(stream(HEADER + ROW), "x.csv");
+    ImportOptions wrong = ImportOptions.of("", "", "stroke_mm=strokes");
+    RowFault fault = onlyFault(imports.check(file, wrong, UNSEEN).checked());
+    assertEquals("unknown-column", fault.fault().code());
+  }
+
+  @Test
+  void showsTheFirstRowsAsTheyAreUnderstood() {
+    String header = HEADER.replace("stroke_mm", "stroke_in");
+    Checked checked = check(header + ROW.replace(",160,", ",6.25,"));
+    Checked.Understood first = checked.preview().get(0);
+    assertEquals(2, first.row());
+    assertEquals("158.75", first.values().get("stroke_mm"));
+    assertEquals("15.6", first.values().get("bore_diameter_mm"));
+    assertTrue(first.derived().containsAll(List.of("bore_diameter_mm", "gas_volume_ml")));
   }
 
   @Test
@@ -115,7 +148,7 @@ class ImportsTest extends ImportBench {
     for (int i = 0; i < 1500; i++) {
       file.append("TRY-").append(10_000 + i).append(ROW.substring(8).replace(",160,", ",-5,"));
     }
-    Imports.Kept kept = imports.take(stream(file.toString()), "bad.csv");
+    Inbox.Kept kept = inbox.take(stream(file.toString()), "bad.csv");
     Checked checked = imports.write(kept, REPLACE, UNSEEN).checked();
     assertEquals(1500, checked.faultCount());
     assertEquals(1000, checked.faults().size());
@@ -123,13 +156,13 @@ class ImportsTest extends ImportBench {
     assertEquals(2, first.row());
     assertEquals("stroke_mm", first.fault().where());
     assertEquals("-5", first.fault().value());
-    assertEquals(1501, Files.readAllLines(imports.faults(kept.id()).orElseThrow()).size());
+    assertEquals(1501, Files.readAllLines(inbox.faults(kept.id()).orElseThrow()).size());
     assertEquals(1, stock.newest());
   }
 
   @Test
   void readsAWorkbookLikeTheSameTableInCsv() throws IOException {
-    Imports.Kept kept = imports.take(new ByteArrayInputStream(workbook(s -> {})), "a.xlsx");
+    Inbox.Kept kept = inbox.take(new ByteArrayInputStream(workbook(s -> {})), "a.xlsx");
     Imports.Outcome outcome = imports.write(kept, UPDATE, UNSEEN);
     assertEquals(List.of(), outcome.checked().faults());
     Part fromBook = current.get().part("TRY-0001").orElseThrow();
@@ -139,7 +172,7 @@ class ImportsTest extends ImportBench {
 
   @Test
   void stopsWhenAskedAndChangesNothing() {
-    Imports.Kept kept = imports.take(stream(export(1)), "all.csv");
+    Inbox.Kept kept = inbox.take(stream(export(1)), "all.csv");
     assertThrows(
         CancellationException.class,
         () -> imports.write(kept, REPLACE, (done, total) -> done < total));

@@ -22,6 +22,7 @@ final class Allowed {
               CentreResource.class,
               TaskResource.class,
               BatchResource.class,
+              ImportResource.class,
               StockResource.class,
               JobResource.class,
               PartsListResource.class,

@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,6 +20,7 @@ import org.staywright.form.Field;
 import org.staywright.form.FoundAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.Shape;
+import org.staywright.form.StockShape;
 import org.staywright.wording.Wording;
 
 /** The OpenAPI document, made from the same shapes that the input is read with. */
@@ -26,6 +28,14 @@ import org.staywright.wording.Wording;
 public final class ApiDocument implements OASFilter {
 
   private static final Pattern NAME = Pattern.compile("\\{(\\w+)}");
+
+  /** What a file may be that is sent as a body, by operation. */
+  private static final Map<String, List<String>> FILES =
+      Map.of(
+          "importStock",
+          List.of(StockResource.CSV, PartsListResource.XLSX, "application/octet-stream"),
+          "addBatch",
+          List.of(StockResource.CSV, "application/json"));
 
   private final Wording wording = Wording.english();
   private final Map<String, Schema> schemas = new LinkedHashMap<>();
@@ -75,7 +85,7 @@ public final class ApiDocument implements OASFilter {
     if (route.guarded()) {
       operation.addParameter(parameter("If-Match", Parameter.In.HEADER, text()).required(true));
     }
-    if (route.answer() == FoundAnswer.FOUND) {
+    if (route.answer() == FoundAnswer.FOUND || route.answer() == StockShape.IMPORTED) {
       Schema async = text().addEnumeration(Prefer.ASYNC);
       operation.addParameter(parameter(Prefer.HEADER, Parameter.In.HEADER, async));
       operation.getResponses().addAPIResponse("202", accepted());
@@ -85,6 +95,13 @@ public final class ApiDocument implements OASFilter {
           OASFactory.createRequestBody()
               .required(true)
               .content(content("application/json", reference(route.body()))));
+    }
+    List<String> files = FILES.getOrDefault(route.id(), List.of());
+    if (!files.isEmpty()) {
+      Content content = OASFactory.createContent();
+      Schema bytes = text().format("binary");
+      files.forEach(type -> content.addMediaType(type, OASFactory.createMediaType().schema(bytes)));
+      operation.setRequestBody(OASFactory.createRequestBody().required(true).content(content));
     }
     operation.getResponses().addAPIResponse(Integer.toString(route.status()), success(route));
     for (int status : route.problems()) {

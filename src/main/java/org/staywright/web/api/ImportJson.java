@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Objects;
+import org.staywright.form.ColumnPlan;
 import org.staywright.form.RowFault;
 import org.staywright.stock.Checked;
 import org.staywright.stock.Imports;
@@ -19,6 +20,7 @@ final class ImportJson {
   static ObjectNode of(Imports.Outcome outcome) {
     Checked checked = outcome.checked();
     ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("id", outcome.id());
     json.put("revision", outcome.revision() == 0 ? null : outcome.revision());
     json.put("rows", checked.rows());
     json.put("accepted", checked.accepted());
@@ -33,7 +35,27 @@ final class ImportJson {
         checked.clean() ? null : "/api/v1/stock/imports/" + outcome.id() + "/faults.csv");
     ObjectNode derived = json.putObject("derived");
     checked.derived().forEach(derived::put);
+    columns(json.putArray("columns"), checked.columns());
+    ArrayNode preview = json.putArray("preview");
+    for (Checked.Understood each : checked.preview()) {
+      ObjectNode row = preview.addObject().put("row", each.row());
+      ObjectNode values = row.putObject("values");
+      each.values().forEach(values::put);
+      ArrayNode made = row.putArray("derived");
+      each.derived().forEach(made::add);
+    }
     return json;
+  }
+
+  private static void columns(ArrayNode list, List<ColumnPlan.Matched> columns) {
+    for (ColumnPlan.Matched each : columns) {
+      ObjectNode column = list.addObject().put("header", each.header());
+      boolean taken = each.meaning() != null;
+      boolean measured = taken && each.meaning().unit() != null;
+      column.put("column", taken ? each.meaning().column().name() : null);
+      column.put("unit", measured ? each.meaning().unit().symbol() : null);
+      column.put("unknown", each.unknown());
+    }
   }
 
   static void list(ArrayNode list, List<RowFault> faults) {

@@ -1,12 +1,9 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -15,96 +12,30 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
-import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.staywright.form.StockShape;
-import org.staywright.job.Tasks;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
-import org.staywright.stock.ImportOptions;
-import org.staywright.stock.Imports;
 import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
 import org.staywright.stock.Stock;
 import org.staywright.stock.StockCsv;
-import org.staywright.web.Measured;
-import org.staywright.web.Preference;
 
-/** The range itself: taken in, given out, and its revisions. */
+/** The range itself: given out, and its revisions. */
 @Path("/api/v1/stock")
 @Produces(MediaType.APPLICATION_JSON)
 public class StockResource {
 
   static final String CSV = "text/csv";
 
-  private final Imports imports;
   private final Stock stock;
   private final CurrentRange current;
-  private final Tasks tasks;
 
-  StockResource(Imports imports, Stock stock, CurrentRange current, Tasks tasks) {
-    this.imports = imports;
+  StockResource(Stock stock, CurrentRange current) {
     this.stock = stock;
     this.current = current;
-    this.tasks = tasks;
-  }
-
-  @POST
-  @Path("imports")
-  @Consumes({CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
-  public Response take(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
-    JsonNode query = Query.read(StockShape.IMPORT, uri);
-    boolean dry = query.path("dryRun").booleanValue();
-    ImportOptions options =
-        new ImportOptions(
-            query.path("mode").asText().equals("update"),
-            query.path("friction").asText().equals("difference"),
-            meanings(query.path("columns").asText("")));
-    Imports.Kept file = imports.take(body, query.path("name").asText("import"));
-    if (Prefer.async(prefer)) {
-      return TaskResource.accepted(
-          tasks.start(progress -> ImportJson.of(run(file, dry, options, progress::goOn))), uri);
-    }
-    Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
-    if (outcome.checked().clean()) {
-      return Response.ok(ImportJson.of(outcome)).build();
-    }
-    return Problem.of(
-            Preference.now().metric(), 422, "stock.problem", outcome.checked().faultCount())
-        .with(ImportJson.of(outcome))
-        .response();
-  }
-
-  private Imports.Outcome run(
-      Imports.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
-    return Measured.imported(
-        dry ? imports.check(file, options, watch) : imports.write(file, options, watch));
-  }
-
-  /** "Hub=stroke_mm;Note=-". */
-  private static Map<String, String> meanings(String text) {
-    Map<String, String> meanings = new HashMap<>();
-    for (String pair : text.split(";")) {
-      int equals = pair.lastIndexOf('=');
-      if (equals > 0) {
-        meanings.put(pair.substring(0, equals).strip(), pair.substring(equals + 1).strip());
-      }
-    }
-    return meanings;
-  }
-
-  @GET
-  @Path("imports/{id}/faults.csv")
-  @Produces(CSV)
-  public Response faults(@PathParam("id") String id, UriInfo uri) {
-    Query.none(uri);
-    return PartsListResource.attached(
-        imports.faults(id).orElseThrow(() -> new NotThere("stock.no-faults", id)).toFile(),
-        "faults.csv");
   }
 
   @GET

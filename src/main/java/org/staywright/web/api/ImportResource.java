@@ -1,0 +1,91 @@
+package org.staywright.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.io.InputStream;
+import org.staywright.form.StockShape;
+import org.staywright.job.Tasks;
+import org.staywright.stock.ImportOptions;
+import org.staywright.stock.Imports;
+import org.staywright.stock.Inbox;
+import org.staywright.web.Measured;
+import org.staywright.web.Preference;
+
+/** Files of stock: tried and taken in. */
+@Path("/api/v1/stock/imports")
+@Produces(MediaType.APPLICATION_JSON)
+public class ImportResource {
+
+  private final Inbox inbox;
+  private final Imports imports;
+  private final Tasks tasks;
+
+  ImportResource(Inbox inbox, Imports imports, Tasks tasks) {
+    this.inbox = inbox;
+    this.imports = imports;
+    this.tasks = tasks;
+  }
+
+  @POST
+  @Consumes({StockResource.CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
+  public Response take(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+    JsonNode query = Query.read(StockShape.IMPORT, uri);
+    return answer(inbox.take(body, query.path("name").asText("import")), query, prefer, uri);
+  }
+
+  /** The same file once more, tried in another way or taken in as it was tried. */
+  @POST
+  @Path("{id}")
+  public Response again(
+      @PathParam("id") String id, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+    JsonNode query = Query.read(StockShape.AGAIN, uri);
+    Inbox.Kept file = inbox.find(id).orElseThrow(() -> new NotThere("stock.no-file", id));
+    return answer(file, query, prefer, uri);
+  }
+
+  private Response answer(Inbox.Kept file, JsonNode query, String prefer, UriInfo uri) {
+    boolean dry = query.path("dryRun").booleanValue();
+    ImportOptions options =
+        ImportOptions.of(
+            query.path("mode").asText(),
+            query.path("friction").asText(),
+            query.path("columns").asText(""));
+    if (Prefer.async(prefer)) {
+      return TaskResource.accepted(
+          tasks.start(progress -> ImportJson.of(run(file, dry, options, progress::goOn))), uri);
+    }
+    Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
+    if (outcome.checked().clean()) {
+      return Response.ok(ImportJson.of(outcome)).build();
+    }
+    return Problem.of(
+            Preference.now().metric(), 422, "stock.problem", outcome.checked().faultCount())
+        .with(ImportJson.of(outcome))
+        .response();
+  }
+
+  private Imports.Outcome run(
+      Inbox.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
+    return Measured.imported(
+        dry ? imports.check(file, options, watch) : imports.write(file, options, watch));
+  }
+
+  @GET
+  @Path("{id}/faults.csv")
+  @Produces(StockResource.CSV)
+  public Response faults(@PathParam("id") String id, UriInfo uri) {
+    Query.none(uri);
+    return PartsListResource.attached(
+        inbox.faults(id).orElseThrow(() -> new NotThere("stock.no-faults", id)).toFile(),
+        "faults.csv");
+  }
+}
