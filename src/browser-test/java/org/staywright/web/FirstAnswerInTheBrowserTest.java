@@ -55,15 +55,4 @@ class FirstAnswerInTheBrowserTest extends InTheBrowser {
       assertEquals(List.of(), complaints);
     }
   }
-
-  /** By the tabulator key, as often as it takes. */
-  private static void tabTo(Page page, String selector) {
-    for (int i = 0; i < 60; i++) {
-      page.keyboard().press("Tab");
-      if ((boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
-        return;
-      }
-    }
-    throw new AssertionError("no way by keyboard to " + selector);
-  }
 }

@@ -87,4 +87,15 @@ abstract class InTheBrowser {
             .setFullPage(true)
             .setCaret(ScreenshotCaret.INITIAL));
   }
+
+  /** By the tabulator key, as often as it takes. */
+  static void tabTo(Page page, String selector) {
+    for (int i = 0; i < 150; i++) {
+      page.keyboard().press("Tab");
+      if ((boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
+        return;
+      }
+    }
+    throw new AssertionError("no way by keyboard to " + selector);
+  }
 }

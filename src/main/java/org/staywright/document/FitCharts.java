@@ -1,6 +1,7 @@
 package org.staywright.document;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
@@ -17,6 +18,15 @@ public final class FitCharts {
   public record Chart(String heading, Drawing drawing) {}
 
   private FitCharts() {}
+
+  /** Those that can be taken away: a view that is a chart itself is one of them. */
+  public static List<Drawing> files(Job job, Fit fit, Wording wording) {
+    return Stream.concat(
+            of(job, fit, wording).stream().map(Chart::drawing),
+            Stream.of(SideView.of(job, fit, wording)))
+        .filter(each -> each.readings() != null)
+        .toList();
+  }
 
   /** One at least, the most telling first. */
   public static List<Chart> of(Job job, Fit fit, Wording wording) {

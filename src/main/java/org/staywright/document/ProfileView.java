@@ -105,34 +105,44 @@ final class ProfileView {
         NEWTON);
     List<Name> names = new ArrayList<>();
     if (curve != null) {
-      plot.band(Role.BAND_2, length, out(curve.openWeak()), out(curve.openStrong()));
-      plot.band(Role.BAND_3, length, in(curve.closeWeak()), in(curve.closeStrong()));
-      plot.curve(Role.CURVE_2, length, out(curve.open()));
-      plot.curve(Role.CURVE_3, length, in(curve.close()));
+      String out = wording.text("document.coming-out");
+      String in = wording.text("document.pushed-in");
+      band(Role.BAND_2, Role.CURVE_2, out, out(curve.openWeak()), out(curve.openStrong()));
+      band(Role.BAND_3, Role.CURVE_3, in, in(curve.closeWeak()), in(curve.closeStrong()));
+      plot.curve(Role.CURVE_2, out, length, out(curve.open()));
+      plot.curve(Role.CURVE_3, in, length, in(curve.close()));
       plot.caption(wording.text("document.profile-view.bands"));
-      names.add(name(Role.CURVE_2, out(curve.open()), "document.coming-out"));
-      names.add(name(Role.CURVE_3, in(curve.close()), "document.pushed-in"));
+      names.add(name(Role.CURVE_2, out(curve.open()), out));
+      names.add(name(Role.CURVE_3, in(curve.close()), in));
     }
-    plot.curve(Role.CURVE_1, length, asked);
+    plot.curve(Role.CURVE_1, wording.text("document.asked"), length, asked);
     if (profile.points().size() <= MARKED) {
       for (ForceProfile.Point point : profile.points()) {
         Point at = plot.place(MILLIMETRE.of(point.length()), point.force());
         plot.sketch().circle(Role.MARK, at, 0.22);
       }
     }
-    names.add(name(Role.CURVE_1, asked, "document.asked"));
+    names.add(name(Role.CURVE_1, asked, wording.text("document.asked")));
     write(names);
     int last = length.length - 1;
-    return plot.sketch()
-        .drawing(
-            wording.text("document.profile-view"),
-            wording.text(
-                "document.profile-view.about",
-                wording.quantity(asked[0], NEWTON, 0),
-                wording.quantity(profile.start(), MILLIMETRE, 0),
-                wording.quantity(asked[last], NEWTON, 0),
-                wording.quantity(profile.end(), MILLIMETRE, 0)),
-            0.6);
+    return plot.drawing(
+        "asked-force",
+        wording.text("document.profile-view"),
+        wording.text(
+            "document.profile-view.about",
+            wording.quantity(asked[0], NEWTON, 0),
+            wording.quantity(profile.start(), MILLIMETRE, 0),
+            wording.quantity(asked[last], NEWTON, 0),
+            wording.quantity(profile.end(), MILLIMETRE, 0)));
+  }
+
+  private void band(Role band, Role role, String way, double[] weak, double[] strong) {
+    int lower = edge(role, "document.weakest", way, weak);
+    plot.band(band, lower, edge(role, "document.strongest", way, strong));
+  }
+
+  private int edge(Role role, String key, String way, double[] forces) {
+    return plot.told(role, wording.text(key, way), Readings.Look.EDGE, length, forces);
   }
 
   /** The hand adds what the springs lack: n·(F − f) = asked − hand. */
@@ -162,9 +172,9 @@ final class ProfileView {
   /** A curve's name at its right end. */
   private record Name(Role role, double y, String text) {}
 
-  private Name name(Role role, double[] forces, String key) {
+  private Name name(Role role, double[] forces, String text) {
     double end = plot.place(length[0], forces[forces.length - 1]).y();
-    return new Name(role, end, wording.text(key));
+    return new Name(role, end, text);
   }
 
   /** From below upwards, each clear of the one before. */

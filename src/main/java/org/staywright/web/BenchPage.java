@@ -129,10 +129,7 @@ public abstract class BenchPage {
     if (judged.fit() == null) {
       throw new NotFoundException();
     }
-    List<Drawing> charts =
-        FitCharts.of(judged.job(), judged.fit(), bench.wording()).stream()
-            .map(FitCharts.Chart::drawing)
-            .toList();
+    List<Drawing> charts = FitCharts.files(judged.job(), judged.fit(), bench.wording());
     return ChartFile.of(charts, chart, type, judged.fit().part().number(), bench.wording());
   }
 

@@ -15,8 +15,11 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.net.URI;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.FlatForm;
@@ -45,8 +48,14 @@ public class JobPages {
   }
 
   @GET
-  public TemplateInstance list(@QueryParam("page") @DefaultValue("1") String page) {
-    return Templates.jobs(JobsView.of(jobs, Pages.asked(page), Say.wording()));
+  public TemplateInstance list(
+      @QueryParam("page") @DefaultValue("1") String page, @QueryParam("job") List<String> ticked) {
+    Set<Long> ids =
+        ticked.stream()
+            .filter(id -> id.matches("[0-9]{1,18}"))
+            .map(Long::valueOf)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    return Templates.jobs(JobsView.of(jobs, Pages.asked(page), ids, Say.wording()));
   }
 
   @GET

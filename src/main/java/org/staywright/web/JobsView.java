@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.staywright.job.JobJson;
 import org.staywright.job.Jobs;
 import org.staywright.job.SavedJob;
@@ -14,8 +15,9 @@ import org.staywright.wording.Wording;
  *
  * @param rows of this page, the newest first
  * @param pages of all
+ * @param ticked on this page and on others
  */
-public record JobsView(List<Row> rows, Pages pages) {
+public record JobsView(List<Row> rows, Pages pages, Set<Long> ticked) {
 
   /**
    * @param id of the job
@@ -43,9 +45,16 @@ public record JobsView(List<Row> rows, Pages pages) {
     return job.name.isBlank() ? wording.text("page.jobs.unnamed", job.id.toString()) : job.name;
   }
 
-  static JobsView of(Jobs jobs, int asked, Wording wording) {
+  static JobsView of(Jobs jobs, int asked, Set<Long> ticked, Wording wording) {
     Pages pages = Pages.of((int) jobs.count(), asked, new Address("/jobs", Map.of()));
-    return new JobsView(some(jobs, pages.page() - 1, Pages.SIZE, wording), pages);
+    return new JobsView(some(jobs, pages.page() - 1, Pages.SIZE, wording), pages, ticked);
+  }
+
+  /** Those of other pages, for the form to carry along. */
+  public List<Long> elsewhere() {
+    return ticked.stream()
+        .filter(id -> rows.stream().noneMatch(row -> row.id().equals(id)))
+        .toList();
   }
 
   /** The first few, for the start page. */

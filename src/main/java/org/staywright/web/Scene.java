@@ -3,7 +3,6 @@ package org.staywright.web;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.document.Drawing;
 import org.staywright.document.SideView;
@@ -25,10 +24,10 @@ import org.staywright.wording.Wording;
 /**
  * The side view, and what a pointer needs to know of it to move what is drawn.
  *
- * @param drawing of it
+ * @param graph of it; for a table of forces a chart with its numbers
  * @param data places in mm, as JSON: where the view box lies, how the load moves, and its grips
  */
-public record Scene(RawString drawing, String data) {
+public record Scene(Graph graph, String data) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -63,7 +62,7 @@ public record Scene(RawString drawing, String data) {
       data.put("end", Unit.MILLIMETRE.of(end));
       mounts(grips, lift, wording);
     }
-    return new Scene(Pictures.of(drawing), data.toString());
+    return new Scene(Graph.of(drawing, wording.text("page.bench.view"), wording), data.toString());
   }
 
   /**
@@ -83,7 +82,7 @@ public record Scene(RawString drawing, String data) {
       String name = wording.text("sideview.keep-out", wording.number(i + 1, 0));
       zone(grips, "zones.keepOutMm", i, zones.keepOut().get(i), name, wording);
     }
-    return new Scene(Pictures.of(drawing), data.toString());
+    return new Scene(Graph.of(drawing, "", wording), data.toString());
   }
 
   /**

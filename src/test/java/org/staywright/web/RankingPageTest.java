@@ -83,6 +83,24 @@ class RankingPageTest {
     assertEquals(picks.size(), new HashSet<>(picks).size());
   }
 
+  @Test
+  void theViewOfATableOfForcesIsAChartToTakeAway() {
+    String page = RestAssured.given().get("/profile").asString();
+    String pick = PageForm.first(JobPagesTest.PICK, page);
+    String[] rows =
+        RestAssured.given()
+            .queryParam("pick", pick)
+            .get("/profile/fit/asked-force.csv")
+            .then()
+            .statusCode(200)
+            .extract()
+            .asString()
+            .split("\\R");
+    assertTrue(rows[0].contains("asked") && rows[0].contains("coming out"), rows[0]);
+    String last = rows[rows.length - 1];
+    assertTrue(last.startsWith("550") && last.contains("275"), last);
+  }
+
   private static int occurrences(String text, String part) {
     return text.split(Pattern.quote(part), -1).length - 1;
   }
