@@ -12,6 +12,7 @@ import org.staywright.fit.Behaviour;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.fit.Opening;
 import org.staywright.fit.SeatFigures;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.spring.LockingSpring;
@@ -76,6 +77,11 @@ final class Asked {
       least("stays-shut", 0, has.closedHoldStrong(), turns ? NEWTON_METRE : NEWTON, 1);
     }
     behaviour(behaviour, has);
+    for (Opening.Kept kept : Opening.kept(job, fit)) {
+      double value = Double.isInfinite(kept.has()) ? Double.NaN : kept.has();
+      Unit unit = kept.code().unit(job.mechanism().kind());
+      row(kept.code().code(), "at-most", kept.most(), value, unit, 1, kept.met());
+    }
     most("peak-pressure", fit.part().limits().pressure(), has.peakPressure(), BAR, 0);
     least("buckling", Assessment.LEAST_BUCKLING_FACTOR, has.bucklingFactor(), null, 1);
     double rating = Math.min(fit.rodFitting().rating(), fit.tubeFitting().rating());

@@ -49,8 +49,13 @@ public record Opening(List<Motion> motions, double hand) {
     return Motion.of(shut.with(fit.count(), job.requirements().maxHandForce()));
   }
 
-  /** What a job asks in time and a fit misses; nothing where nobody knows what moves. */
+  /** What a job asks in time and a fit misses. */
   static List<Blocker> missed(Job job, Fit fit) {
+    return kept(job, fit).stream().filter(each -> !each.met()).map(Kept::blocker).toList();
+  }
+
+  /** What a job asks in time, each kept or not; nothing where nobody knows what moves. */
+  public static List<Kept> kept(Job job, Fit fit) {
     Job.InTime asked = job.requirements().inTime();
     boolean known = job.mechanism().inertia().isPresent();
     if (!asked.any() || !known || job.mechanism() instanceof SeatColumn) {
@@ -60,15 +65,11 @@ public record Opening(List<Motion> motions, double hand) {
       double hand = job.mechanism().travel(job.mechanism().end()).hand();
       List<Motion> motions =
           temperatures(job.conditions()).stream().map(kelvin -> at(job, fit, kelvin)).toList();
-      return blockers(new Opening(motions, hand).kept(asked));
+      return new Opening(motions, hand).kept(asked);
     } catch (Refusal beyond) {
       // So fast that the gas leaves what can be computed.
-      return blockers(kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0));
+      return kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
     }
-  }
-
-  private static List<Blocker> blockers(List<Kept> kept) {
-    return kept.stream().filter(each -> !each.met()).map(Kept::blocker).toList();
   }
 
   /** Greatest speed of the handle when it meets the stop, m/s. */

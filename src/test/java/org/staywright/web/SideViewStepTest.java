@@ -29,6 +29,26 @@ class SideViewStepTest {
   }
 
   @Test
+  void hasABarForEachRequirementThatIsStated() {
+    lid("360")
+        .queryParam("requirements.risesFromDeg", "1")
+        .queryParam("requirements.maxLatchPushN", "90")
+        .queryParam("requirements.overCentreByDeg", "5")
+        .queryParam("requirements.maxStopSpeedMmPerS", "500")
+        .queryParam("requirements.maxStopEnergyJ", "5000")
+        .when()
+        .get("/flap/step")
+        .then()
+        .statusCode(200)
+        .body(
+            containsString("Rises by itself from, cold and aged"),
+            containsString("at most 90"),
+            containsString("never, at most 5°"),
+            containsString("mm/s, at most 500.0"),
+            containsString("J, at most 5000.0"));
+  }
+
+  @Test
   void drawsASpringThatCannotReachAsSuch() {
     lid("700")
         .when()
