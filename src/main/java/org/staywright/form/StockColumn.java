@@ -14,6 +14,7 @@ import org.staywright.part.FittingType;
 import org.staywright.part.Mounting;
 import org.staywright.part.PartNumber;
 import org.staywright.spring.Locking;
+import org.staywright.unit.Bound;
 import org.staywright.unit.Unit;
 
 /**
@@ -21,12 +22,13 @@ import org.staywright.unit.Unit;
  *
  * @param name in the header
  * @param unit that its numbers stand in, null for none that could be another
- * @param accepted in symbols
+ * @param bound of its numbers, null where it has none
+ * @param accepted in symbols, where it has no bound
  * @param example a value
  * @param families that have it, by their codes
  */
 public record StockColumn(
-    String name, Unit unit, String accepted, String example, List<String> families) {
+    String name, Unit unit, Bound bound, String accepted, String example, List<String> families) {
 
   private static final List<String> EVERY = StockRow.families();
   private static final List<String> FITTINGS = List.of(StockRow.FITTING);
@@ -115,7 +117,8 @@ public record StockColumn(
     return new StockColumn(
         column.column(),
         unit,
-        column.bound().text(),
+        column.bound(),
+        "",
         EXAMPLES.getOrDefault(column.column(), ""),
         families);
   }
@@ -141,10 +144,10 @@ public record StockColumn(
               List.of(Family.GAS_SPRING.code(), Family.TRACTION_SPRING.code()));
       case "price_currency" -> plain(name, "[A-Z]{3}", "EUR", EVERY);
       case "price_valid_until", "stock_date" -> plain(name, "YYYY-MM-DD", "2027-06-30", EVERY);
-      case "price_pack", "price_order_multiple" -> plain(name, "≥ 1 and ≤ 1000000", "1", EVERY);
+      case "price_pack", "price_order_multiple" -> whole(name, 1, 1_000_000, "1");
       case "price_breaks" -> plain(name, "≤ 200", PriceText.EXAMPLE, EVERY);
-      case "stock" -> plain(name, "≥ 0 and ≤ 1000000", "35", EVERY);
-      case "lead_time_days" -> plain(name, "≥ 0 and ≤ 1000", "5", EVERY);
+      case "stock" -> whole(name, 0, 1_000_000, "35");
+      case "lead_time_days" -> whole(name, 0, 1000, "5");
       case "derived" -> plain(name, "≤ 1000", "gasVolumeMl massKg", PARTS);
       default -> plain(name, "≤ 200", "", EVERY);
     };
@@ -152,7 +155,11 @@ public record StockColumn(
 
   private static StockColumn plain(
       String name, String accepted, String example, List<String> families) {
-    return new StockColumn(name, null, accepted, example, families);
+    return new StockColumn(name, null, null, accepted, example, families);
+  }
+
+  private static StockColumn whole(String name, int least, int most, String example) {
+    return new StockColumn(name, null, Bound.between(least, most, ""), "", example, EVERY);
   }
 
   private static <E extends Enum<E> & Coded> String choice(Class<E> type) {

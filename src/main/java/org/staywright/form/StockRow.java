@@ -41,7 +41,8 @@ public record StockRow(Part part, Fitting fitting) {
     return List.copyOf(columns);
   }
 
-  static List<String> families() {
+  /** What may stand in the column of families. */
+  public static List<String> families() {
     return Stream.concat(Arrays.stream(Family.values()).map(Family::code), Stream.of(FITTING))
         .toList();
   }

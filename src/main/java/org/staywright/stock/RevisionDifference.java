@@ -16,11 +16,9 @@ import org.staywright.form.StockRow;
 public record RevisionDifference(
     int from, int to, Listed<String> added, Listed<Changed> changed, Listed<String> gone) {
 
-  private static final int LISTED = 1000;
-
   /**
    * @param count of all
-   * @param first of them
+   * @param first of them, or those of the page asked for
    */
   public record Listed<T>(int count, List<T> first) {}
 
@@ -35,6 +33,8 @@ public record RevisionDifference(
 
     private final int from;
     private final int to;
+    private final int skipped;
+    private final int most;
     private final List<String> added = new ArrayList<>();
     private final List<Changed> changed = new ArrayList<>();
     private final List<String> gone = new ArrayList<>();
@@ -44,9 +44,15 @@ public record RevisionDifference(
     private StockRow waiting;
     private boolean waitingIsOld;
 
-    Builder(int from, int to) {
+    /**
+     * @param skipped of each kind
+     * @param most listed of each kind after those
+     */
+    Builder(int from, int to, int skipped, int most) {
       this.from = from;
       this.to = to;
+      this.skipped = skipped;
+      this.most = most;
     }
 
     void add(StockRow row, boolean old) {
@@ -69,7 +75,7 @@ public record RevisionDifference(
           cells.add(new Cell(StockRow.COLUMNS.get(i), old.get(i), fresh.get(i)));
         }
       }
-      if (!cells.isEmpty() && ++changedCount <= LISTED) {
+      if (!cells.isEmpty() && listed(++changedCount)) {
         changed.add(new Changed(after.number(), cells));
       }
     }
@@ -79,12 +85,16 @@ public record RevisionDifference(
       if (waiting == null) {
         return;
       }
-      if (waitingIsOld && ++goneCount <= LISTED) {
+      if (waitingIsOld && listed(++goneCount)) {
         gone.add(waiting.number());
-      } else if (!waitingIsOld && ++addedCount <= LISTED) {
+      } else if (!waitingIsOld && listed(++addedCount)) {
         added.add(waiting.number());
       }
       waiting = null;
+    }
+
+    private boolean listed(int place) {
+      return place > skipped && place <= skipped + most;
     }
 
     RevisionDifference build() {

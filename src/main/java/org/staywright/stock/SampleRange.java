@@ -16,6 +16,7 @@ import org.staywright.form.Cells;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
+import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 
 /** The invented range that comes with the program, loaded where there is no stock yet. */
@@ -56,11 +57,15 @@ public class SampleRange {
   /** Fills an empty stock. */
   public void loadIfFirst() {
     if (wanted && stock.newest() == 0) {
-      stock.begin(FOLDER, parts(), rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read));
+      stock.begin(FOLDER, parts(), fittings());
     }
   }
 
-  private static List<Part> parts() {
+  static List<Fitting> fittings() {
+    return rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read);
+  }
+
+  static List<Part> parts() {
     return PARTS.stream()
         .flatMap(name -> rows(name, PartRow.COLUMNS, PartRow::read).stream())
         .toList();

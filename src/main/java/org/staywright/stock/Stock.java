@@ -220,11 +220,22 @@ public class Stock {
         });
   }
 
-  /** How one revision differs from another. */
+  /** How one revision differs from another, with the first thousand of each kind. */
   public RevisionDifference difference(int from, int to) {
+    return difference(from, to, 0, 1000);
+  }
+
+  /**
+   * How one revision differs from another.
+   *
+   * @param skipped of each kind
+   * @param most listed of each kind after those
+   */
+  public RevisionDifference difference(int from, int to, int skipped, int most) {
     return database.snapshot(
         connection -> {
-          RevisionDifference.Builder found = new RevisionDifference.Builder(from, to);
+          RevisionDifference.Builder found =
+              new RevisionDifference.Builder(from, to, skipped, most);
           PARTS.differing(
               connection, from, to, (part, old) -> found.add(new StockRow(part, null), old));
           found.flush();

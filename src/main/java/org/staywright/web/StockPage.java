@@ -4,15 +4,19 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.nio.file.Files;
+import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
@@ -52,6 +56,37 @@ public final class StockPage {
       String address = new ImportPlan(file.id(), mode, friction, "").address("");
       return Response.seeOther(URI.create(address)).build();
     }
+  }
+
+  /** Every column that a file may have. */
+  @GET
+  @Path("columns")
+  public TemplateInstance columns() {
+    return Templates.columns(ColumnRow.all());
+  }
+
+  /** What differs between a revision and an earlier or later one. */
+  @GET
+  @Path("revisions/{n}")
+  public TemplateInstance revision(
+      @PathParam("n") String n,
+      @QueryParam("since") String since,
+      @QueryParam("page") String page) {
+    List<Revision> revisions = stock.revisions();
+    int to = known(revisions, n);
+    int from = since == null ? Math.max(1, to - 1) : known(revisions, since);
+    int at = page != null && page.matches("[1-9]\\d{0,5}") ? Integer.parseInt(page) : 1;
+    int skipped = (at - 1) * RevisionView.SIZE;
+    return Templates.revision(
+        RevisionView.of(revisions, stock.difference(from, to, skipped, RevisionView.SIZE), at));
+  }
+
+  private static int known(List<Revision> revisions, String n) {
+    return revisions.stream()
+        .map(Revision::number)
+        .filter(number -> number.toString().equals(n))
+        .findFirst()
+        .orElseThrow(NotFoundException::new);
   }
 
   static String name(FileUpload upload) {

@@ -92,6 +92,10 @@ final class Templates {
 
   static native TemplateInstance taken(ImportView taken);
 
+  static native TemplateInstance columns(List<ColumnRow> columns);
+
+  static native TemplateInstance revision(RevisionView view);
+
   static native TemplateInstance batches(
       List<BatchView> batches, String fault, List<StockView.Row> faults);
 

@@ -131,9 +131,11 @@ record Route(
               200,
               StockShape.IMPORTED,
               JSON,
-              List.of(400, 404, 406, 409, 422, 503)),
+              List.of(400, 404, 406, 409, 415, 422, 503)),
           file("/stock/imports/{id}/faults.csv", "importFaults", "text/csv"),
           file("/stock/export.csv", "exportStock", "text/csv"),
+          file("/stock/sample.csv", "stockSample", "text/csv"),
+          file("/stock/sample.xlsx", "stockSampleXlsx", PartsListResource.XLSX),
           get("/stock/revisions", "revisions", null, StockShape.REVISIONS),
           get(
               "/stock/revisions/{n}/changes",

@@ -20,6 +20,7 @@ import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
+import org.staywright.stock.SampleFile;
 import org.staywright.stock.Stock;
 import org.staywright.stock.StockCsv;
 
@@ -47,6 +48,22 @@ public class StockResource {
     StreamingOutput rows =
         bytes -> StockCsv.write(range, new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
     return PartsListResource.attached(rows, "stock-" + range.revision() + ".csv");
+  }
+
+  @GET
+  @Path("sample.csv")
+  @Produces(CSV)
+  public Response sample(UriInfo uri) {
+    Query.none(uri);
+    return PartsListResource.attached(SampleFile.csv(), "stock-sample.csv");
+  }
+
+  @GET
+  @Path("sample.xlsx")
+  @Produces(PartsListResource.XLSX)
+  public Response sampleWorkbook(UriInfo uri) {
+    Query.none(uri);
+    return PartsListResource.attached(SampleFile.workbook(), "stock-sample.xlsx");
   }
 
   @GET
