@@ -49,45 +49,61 @@ final class PartOf {
               si(PartColumn.ROD_SIDE_DEAD_VOLUME, Unit.MILLILITRE),
               row.locking(),
               get(PartColumn.LOCK_FORCE));
-      case TRACTION_SPRING -> tractionSpring();
+      case TRACTION_SPRING -> filled(TractionSpring::new);
       case DAMPER -> damper();
       case COIL_SPRING -> coilSpring();
     };
   }
 
   private GasSpring gasSpring() {
-    return new GasSpring(
-        metres(PartColumn.ROD_DIAMETER),
-        metres(PartColumn.TUBE_DIAMETER),
-        metres(PartColumn.BORE_DIAMETER),
-        metres(PartColumn.STROKE),
-        metres(PartColumn.EXTENDED_LENGTH),
-        metres(PartColumn.COMPRESSED_LENGTH),
-        get(PartColumn.FORCE_CLASS),
-        get(PartColumn.FRICTION),
-        get(PartColumn.COLD_FRICTION_FACTOR),
-        si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
-        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
-  }
-
-  private TractionSpring tractionSpring() {
-    return new TractionSpring(
-        metres(PartColumn.ROD_DIAMETER),
-        metres(PartColumn.TUBE_DIAMETER),
-        metres(PartColumn.BORE_DIAMETER),
-        metres(PartColumn.STROKE),
-        metres(PartColumn.EXTENDED_LENGTH),
-        metres(PartColumn.COMPRESSED_LENGTH),
-        get(PartColumn.FORCE_CLASS),
-        get(PartColumn.FRICTION),
-        get(PartColumn.COLD_FRICTION_FACTOR),
-        si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
-        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
+    return filled(GasSpring::new);
   }
 
   private Damper damper() {
     double speed = metres(PartColumn.DAMPING_SPEED);
-    return new Damper(
+    Digression compressing =
+        new Digression(
+            get(PartColumn.COMPRESSING_DAMPING), speed, get(PartColumn.COMPRESSING_EXPONENT));
+    Digression extending =
+        new Digression(
+            get(PartColumn.EXTENDING_DAMPING), speed, get(PartColumn.EXTENDING_EXPONENT));
+    return filled(
+        (rod, tube, bore, stroke, extended, compressed, force, friction, cold, gas, oil) ->
+            new Damper(
+                rod,
+                tube,
+                bore,
+                stroke,
+                extended,
+                compressed,
+                force,
+                friction,
+                cold,
+                gas,
+                oil,
+                compressing,
+                extending));
+  }
+
+  /** What holds gas and oil, of the figures that all of its kinds share. */
+  private interface Filled<S> {
+
+    S of(
+        double rodDiameter,
+        double tubeDiameter,
+        double boreDiameter,
+        double stroke,
+        double extendedLength,
+        double compressedLength,
+        double force,
+        double friction,
+        double coldFrictionFactor,
+        double gasVolume,
+        double oilVolume);
+  }
+
+  private <S> S filled(Filled<S> kind) {
+    return kind.of(
         metres(PartColumn.ROD_DIAMETER),
         metres(PartColumn.TUBE_DIAMETER),
         metres(PartColumn.BORE_DIAMETER),
@@ -98,11 +114,7 @@ final class PartOf {
         get(PartColumn.FRICTION),
         get(PartColumn.COLD_FRICTION_FACTOR),
         si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
-        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE),
-        new Digression(
-            get(PartColumn.COMPRESSING_DAMPING), speed, get(PartColumn.COMPRESSING_EXPONENT)),
-        new Digression(
-            get(PartColumn.EXTENDING_DAMPING), speed, get(PartColumn.EXTENDING_EXPONENT)));
+        si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
   }
 
   private CoilSpring coilSpring() {
