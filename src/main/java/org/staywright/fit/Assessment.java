@@ -51,6 +51,15 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
   }
 
   static Assessment of(Job job, Paths paths, Range range, Part part, int count) {
+    Assessment still = still(job, paths, range, part, count);
+    // Motions take ten times as long as all the rest: last, and only of what fits otherwise.
+    return still.fit() == null || !still.fit().fits()
+        ? still
+        : new Assessment(null, still.fit().missing(Opening.missed(job, still.fit())));
+  }
+
+  /** The same without what is asked in time. */
+  static Assessment still(Job job, Paths paths, Range range, Part part, int count) {
     if (job.mechanism() instanceof SeatColumn seat) {
       return SeatAssessment.of(job, seat, part);
     }
@@ -237,7 +246,8 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
         blockers.add(path.blocker());
       }
       SetPrice price = SetPrice.of(count, part.offer(), rod, tube);
-      Fit fit =
+      return new Assessment(
+          null,
           new Fit(
               part,
               count,
@@ -248,9 +258,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
               blockers,
               price.amount(),
               price.days(),
-              Double.NaN);
-      // Motions take ten times as long as all the rest: last, and only of what fits otherwise.
-      return new Assessment(null, fit.fits() ? fit.missing(Opening.missed(job, fit)) : fit);
+              Double.NaN));
     }
   }
 }

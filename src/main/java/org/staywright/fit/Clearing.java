@@ -28,6 +28,7 @@ public final class Clearing {
   private static final double SWAP = 1;
 
   private static final int MOST_SPRINGS = 8;
+  private static final int NONE = -1;
 
   private final Job job;
   private final Paths paths;
@@ -63,25 +64,29 @@ public final class Clearing {
         best = swap(near).orElse(null);
         least = best == null ? least : SWAP;
       }
+      int[] found =
+          IntStream.range(0, tried.length)
+              .parallel()
+              .map(i -> found(near, knobs.get(i), tried[i], knobs.get(i).steps(cost)))
+              .toArray();
       for (int i = 0; i < tried.length; i++) {
         Knob knob = knobs.get(i);
-        int steps = knob.steps(cost);
-        if (steps > tried[i]) {
-          if (fits(near, knob, steps)) {
-            int first = first(near, knob, tried[i], steps);
-            if (knob.cost(first) < least) {
-              best = knob.change(first);
-              least = knob.cost(first);
-            }
-          }
-          tried[i] = steps;
+        if (found[i] != NONE && knob.cost(found[i]) < least) {
+          best = knob.change(found[i]);
+          least = knob.cost(found[i]);
         }
+        tried[i] = Math.max(tried[i], knob.steps(cost));
       }
       if (best != null) {
         return Optional.of(best);
       }
     }
     return Optional.empty();
+  }
+
+  /** The first step that fits, {@link #NONE} where the farthest does not. */
+  private int found(Fit near, Knob knob, int tried, int steps) {
+    return steps > tried && fits(near, knob, steps) ? first(near, knob, tried, steps) : NONE;
   }
 
   /** The first step that fits, between one that does not and one that does. */
@@ -115,8 +120,8 @@ public final class Clearing {
         return false;
       }
     }
-    Fit fit = Assessment.of(changed, along, range, near.part(), count).fit();
-    return fit != null && fit.fits();
+    Fit fit = Assessment.still(changed, along, range, near.part(), count).fit();
+    return fit != null && fit.fits() && Opening.keeps(changed, fit);
   }
 
   /** A column is one, without end fittings. */

@@ -56,20 +56,52 @@ public record Opening(List<Motion> motions, double hand) {
 
   /** What a job asks in time, each kept or not; nothing where nobody knows what moves. */
   public static List<Kept> kept(Job job, Fit fit) {
-    Job.InTime asked = job.requirements().inTime();
-    boolean known = job.mechanism().inertia().isPresent();
-    if (!asked.any() || !known || job.mechanism() instanceof SeatColumn) {
+    if (!asksOf(job)) {
       return List.of();
     }
+    Job.InTime asked = job.requirements().inTime();
     try {
-      double hand = job.mechanism().travel(job.mechanism().end()).hand();
       List<Motion> motions =
           temperatures(job.conditions()).stream().map(kelvin -> at(job, fit, kelvin)).toList();
-      return new Opening(motions, hand).kept(asked);
+      return new Opening(motions, hand(job)).kept(asked);
     } catch (Refusal beyond) {
-      // So fast that the gas leaves what can be computed.
-      return kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
+      return beyond(asked);
     }
+  }
+
+  /** Whether nothing is missed: known as soon as it is missed once, and most often hot. */
+  static boolean keeps(Job job, Fit fit) {
+    if (!asksOf(job)) {
+      return true;
+    }
+    Job.InTime asked = job.requirements().inTime();
+    List<Double> kelvin = temperatures(job.conditions());
+    try {
+      for (int i = kelvin.size() - 1; i >= 0; i--) {
+        Opening one = new Opening(List.of(at(job, fit, kelvin.get(i))), hand(job));
+        if (!one.kept(asked).stream().allMatch(Kept::met)) {
+          return false;
+        }
+      }
+      return true;
+    } catch (Refusal beyond) {
+      return beyond(asked).stream().allMatch(Kept::met);
+    }
+  }
+
+  private static boolean asksOf(Job job) {
+    return !(job.mechanism() instanceof SeatColumn)
+        && job.mechanism().inertia().isPresent()
+        && job.requirements().inTime().any();
+  }
+
+  private static double hand(Job job) {
+    return job.mechanism().travel(job.mechanism().end()).hand();
+  }
+
+  /** So fast that the gas leaves what can be computed. */
+  private static List<Kept> beyond(Job.InTime asked) {
+    return kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
   }
 
   /** Greatest speed of the handle when it meets the stop, m/s. */

@@ -76,6 +76,9 @@ public final class JobKnobs {
           asked("/requirements/risesFromDeg", Unit.DEGREE.symbol(), "0.1", 4),
           asked("/requirements/risesFromMm", Unit.MILLIMETRE.symbol(), "0.1", 10),
           asked("/requirements/maxLatchPushN", Unit.NEWTON.symbol(), "0.1", 10),
+          asked("/requirements/maxStopSpeedMmPerS", Unit.MILLIMETRE_PER_SECOND.symbol(), "1"),
+          asked("/requirements/maxStopEnergyJ", Unit.JOULE.symbol(), "0.1"),
+          asked("/requirements/maxOpeningTimeS", Unit.SECOND.symbol(), "0.01"),
           asked("/requirements/compressedReserveMm", Unit.MILLIMETRE.symbol(), "-0.1"),
           asked("/requirements/extendedReserveMm", Unit.MILLIMETRE.symbol(), "-0.1"));
 

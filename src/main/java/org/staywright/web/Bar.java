@@ -3,6 +3,7 @@ package org.staywright.web;
 import static org.staywright.fit.Blocker.Code.LATCH_PUSH;
 import static org.staywright.fit.Blocker.Code.OVER_CENTRE;
 import static org.staywright.fit.Blocker.Code.RISES;
+import static org.staywright.fit.Blocker.Code.STOP_SPEED;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
@@ -70,7 +71,8 @@ public record Bar(
       behaviour(bars, asked.behaviour(), figures);
       for (Opening.Kept kept : Opening.kept(job, fit)) {
         String label = wording.text("page.time.figure." + kept.code().code());
-        bars.add(most(label, kept.has(), kept.most(), unit(kept.code()), 1));
+        int decimals = kept.code() == STOP_SPEED ? 0 : 1;
+        bars.add(most(label, kept.has(), kept.most(), unit(kept.code()), decimals));
       }
       return bars;
     }

@@ -55,6 +55,9 @@ class OpeningTest {
     Job job = asking(new Job.InTime(limit, Double.NaN, Double.NaN));
     Ranking ranking = Ranking.of(RANGE, job);
     assertEquals(slow, ranking.fitsTotal());
+    for (Fit fit : all) {
+      assertEquals(stopSpeed(job, fit) <= limit, Opening.keeps(job, fit), fit.toString());
+    }
     ranking.fits().forEach(fit -> assertTrue(stopSpeed(job, fit) <= limit, fit.toString()));
     List<Fit> fast =
         ranking.near().stream()

@@ -44,7 +44,7 @@ class SideViewStepTest {
             containsString("Rises by itself from, cold and aged"),
             containsString("at most 90"),
             containsString("never, at most 5°"),
-            containsString("mm/s, at most 500.0"),
+            containsString("mm/s, at most 500"),
             containsString("J, at most 5000.0"));
   }
 

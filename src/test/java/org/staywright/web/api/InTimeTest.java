@@ -8,6 +8,7 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -138,6 +139,38 @@ class InTimeTest {
         inTime.get("stopSpeedMmPerS").doubleValue(), kept.at("/0/has").doubleValue(), 1e-6);
     assertEquals(true, kept.at("/1/met").booleanValue());
     assertEquals(true, kept.at("/2/met").booleanValue());
+  }
+
+  @Test
+  void whatWouldOpenSlowlyEnoughIsSolvedAndAskedAfresh() throws Exception {
+    ObjectNode job = (ObjectNode) JSON.readTree(Jobs.LID);
+    ObjectNode requirements = job.withObject("/requirements").put("maxStopSpeedMmPerS", 1);
+    JsonNode near = ranked(job).at("/near/0");
+    double speed = near.at("/blockedBy/0/has").doubleValue();
+    requirements.put("maxStopSpeedMmPerS", Math.floor(0.97 * speed));
+    JsonNode blocked = find(ranked(job).get("near"), near);
+    JsonNode change = blocked.get("clearedBy");
+    assertTrue(change.has("path"), blocked.toString());
+    String path = change.get("path").textValue();
+    int last = path.lastIndexOf('/');
+    ((ObjectNode) job.at(path.substring(0, last))).set(path.substring(last + 1), change.get("to"));
+    job.put("limit", 200);
+    assertEquals("fits", find(ranked(job).get("fits"), near).get("verdict").textValue());
+  }
+
+  private static JsonNode ranked(ObjectNode job) throws Exception {
+    return JSON.readTree(
+        post("/api/v1/fits", job.toString()).statusCode(200).extract().asByteArray());
+  }
+
+  private static JsonNode find(JsonNode rows, JsonNode like) {
+    for (JsonNode row : rows) {
+      if (row.get("partNumber").equals(like.get("partNumber"))
+          && row.get("count").equals(like.get("count"))) {
+        return row;
+      }
+    }
+    return fail(like.get("partNumber") + " is not among " + rows.size());
   }
 
   @Test
