@@ -46,6 +46,7 @@ class ArchitectureTest {
     MAY_USE.put("database", List.of());
     MAY_USE.put("stock", List.of("database", "part", "form", "spring", "unit"));
     MAY_USE.put("job", List.of("fit", "part", "mechanism", "form", "database", "stock", "unit"));
+    MAY_USE.put("backup", List.of("database", "form", "stock", "unit"));
     MAY_USE.put(
         "document",
         List.of(

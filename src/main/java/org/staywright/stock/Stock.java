@@ -65,6 +65,12 @@ public class Stock {
         });
   }
 
+  /** Reads the rows of a revision for nothing but to see whether each makes sense. */
+  public static void tryRows(Connection connection, int revision) throws SQLException {
+    FITTINGS.readAll(connection, revision, fittings -> {});
+    PARTS.readAll(connection, revision, parts -> {});
+  }
+
   /**
    * Makes a first revision, all of it or nothing.
    *

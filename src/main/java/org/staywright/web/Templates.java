@@ -101,5 +101,7 @@ final class Templates {
 
   static native TemplateInstance batch(BatchView batch, List<BatchView.Row> rows);
 
+  static native TemplateInstance backup(BackupView view, boolean done, List<String> faults);
+
   static native TemplateInstance error(int status, String heading, String advice);
 }

@@ -6,17 +6,21 @@ import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.util.List;
 
-/** Files of stock may be long; whatever else is sent may not. */
+/** Files of stock and backups may be long; whatever else is sent may not. */
 @ApplicationScoped
 public class UploadLimit {
+
+  private static final List<String> LONG =
+      List.of("/stock", "/api/v1/stock/imports", "/backup", "/api/v1/restore");
 
   private static final long MOST = 10L << 20;
 
   /** Ten thousand jobs with every field given. */
   private static final long MOST_JOBS = 50L << 20;
 
-  /** After the limit of the server, which holds for files of stock, and before all that reads. */
+  /** After the limit of the server, which holds for these, and before all that reads. */
   private static final int ORDER = -1;
 
   void limit(@Observes Router router) {
@@ -25,7 +29,7 @@ public class UploadLimit {
 
   private static void limit(RoutingContext request) {
     String path = request.normalizedPath();
-    if (path.startsWith("/stock") || path.startsWith("/api/v1/stock/imports")) {
+    if (LONG.stream().anyMatch(path::startsWith)) {
       request.next();
       return;
     }

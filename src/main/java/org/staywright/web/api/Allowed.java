@@ -24,6 +24,7 @@ final class Allowed {
               BatchResource.class,
               ImportResource.class,
               StockResource.class,
+              BackupResource.class,
               JobResource.class,
               PartsListResource.class,
               CommonListResource.class)

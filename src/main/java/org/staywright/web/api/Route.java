@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import java.util.List;
 import org.staywright.form.AnswerShape;
+import org.staywright.form.BackupShape;
 import org.staywright.form.BatchJson;
 import org.staywright.form.CentreForm;
 import org.staywright.form.ChanceRequest;
@@ -153,6 +154,18 @@ record Route(
               StockShape.RESTORED,
               JSON,
               List.of(400, 404, 406, 409)),
+          file("/backup.zip", "backup", BackupResource.ZIP),
+          new Route(
+              "POST",
+              "/restore",
+              "restoreBackup",
+              BackupShape.QUERY,
+              null,
+              false,
+              200,
+              BackupShape.RESTORED,
+              JSON,
+              List.of(400, 406, 413, 415, 422, 503)),
           get("/jobs", "listJobs", SearchShape.PAGES, AnswerShape.page(JobAnswer.SAVED_JOB)),
           post("/jobs", "addJob", JobShape.JOB, 201, JobAnswer.SAVED_JOB),
           get("/jobs/{id}", "job", null, JobAnswer.SAVED_JOB),
