@@ -43,6 +43,11 @@ class AccessInTheBrowserTest extends InTheBrowser {
           "replace/flap",
           "flap/ideal",
           "flap/rejected?reason=too-short-open",
+          "flap/why?partNumber=99P-CM8",
+          "jobs/1/removal",
+          "stock/columns",
+          "stock/revisions/1",
+          "backup",
           "flap?load.massKg=x",
           "no-such-page");
 
@@ -50,7 +55,9 @@ class AccessInTheBrowserTest extends InTheBrowser {
   private static final List<List<String>> WAYS =
       List.of(
           List.of("Figures, curve, cautions"),
-          List.of("Figures, curve, cautions", "See it move, and how sure it is"));
+          List.of("Figures, curve, cautions", "See it move, and how sure it is"),
+          List.of("Choose"),
+          List.of("Find the mounts", "Find"));
 
   @ParameterizedTest
   @CsvSource({"1280, LIGHT", "390, DARK"})
@@ -67,13 +74,19 @@ class AccessInTheBrowserTest extends InTheBrowser {
         Page page = page(context);
         page.navigate(start + "flap");
         for (String button : way) {
-          page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button))
+          page.getByRole(
+                  AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true))
               .first()
               .click();
         }
         look(page, String.join(", ", way), wrong);
         page.close();
       }
+      Page rivals = page(context);
+      rivals.navigate(start + "flap");
+      String job = rivals.locator("a[href*='/rejected?']").first().getAttribute("href");
+      rivals.navigate(start + job.replaceFirst(".*\\?", "compare?pick=1x99P-CM8&pick=1xR8S-F54&"));
+      look(rivals, "compare", wrong);
       Page part = page(context);
       part.navigate(start + "parts");
       part.locator("main table a").first().click();
