@@ -1,9 +1,6 @@
 package org.staywright.part;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * What was measured on a spring in the hand, to find what is like it. Runs on the columns.
@@ -32,26 +29,44 @@ public record Measured(Map<Column, Figure> figures, boolean inStock) {
     figures = Map.copyOf(figures);
   }
 
-  /** Rows of a range within every tolerance, the closest first; ties by part number. */
-  public List<Integer> rows(Range range) {
-    return IntStream.range(0, range.size())
-        .filter(row -> !inStock || range.stock(row) > 0)
-        .filter(row -> figures.keySet().stream().allMatch(c -> miss(range, row, c) <= EDGE))
-        .boxed()
-        .sorted(Comparator.comparingDouble(row -> distance(range, row)))
-        .toList();
+  /**
+   * A page of the rows within every tolerance, the closest first; ties by part number.
+   *
+   * @param from how many come before it
+   * @param most on it
+   */
+  public Selection rows(Range range, int from, int most) {
+    Sought[] sought =
+        figures.entrySet().stream()
+            .sorted(Map.Entry.comparingByKey())
+            .map(figure -> new Sought(range.column(figure.getKey()), figure.getValue()))
+            .toArray(Sought[]::new);
+    return Selection.of(
+        range.size(),
+        row -> (!inStock || range.stock(row) > 0) && within(sought, row),
+        sought.length == 0 ? null : row -> distance(sought, row),
+        from,
+        most);
+  }
+
+  private record Sought(double[] column, Figure figure) {}
+
+  private static boolean within(Sought[] sought, int row) {
+    for (Sought each : sought) {
+      if (!(each.figure.miss(each.column[row]) <= EDGE)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Sum of the squared misses, each in units of its tolerance. */
-  private double distance(Range range, int row) {
-    return figures.keySet().stream()
-        .sorted()
-        .mapToDouble(column -> miss(range, row, column))
-        .map(miss -> miss * miss)
-        .sum();
-  }
-
-  private double miss(Range range, int row, Column column) {
-    return figures.get(column).miss(range.column(column)[row]);
+  private static double distance(Sought[] sought, int row) {
+    double sum = 0;
+    for (Sought each : sought) {
+      double miss = each.figure.miss(each.column[row]);
+      sum += miss * miss;
+    }
+    return sum;
   }
 }

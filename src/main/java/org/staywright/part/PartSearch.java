@@ -1,11 +1,7 @@
 package org.staywright.part;
 
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
+import java.util.function.IntToDoubleFunction;
 import org.staywright.unit.Bound;
 
 /**
@@ -39,18 +35,14 @@ public record PartSearch(
       this.column = column;
     }
 
-    private ToDoubleFunction<Integer> key(Range range) {
+    private IntToDoubleFunction key(Range range) {
       return switch (this) {
         case NUMBER -> row -> row;
         case STOCK -> range::stock;
-        case PRICE -> row -> price(range.offer(row));
-        case LEAD_TIME -> row -> range.offer(row).leadTimeDays();
+        case PRICE -> range::priceOfOne;
+        case LEAD_TIME -> range::leadTimeDays;
         default -> row -> range.column(column)[row];
       };
-    }
-
-    private static double price(Offer offer) {
-      return offer.price() == null ? Double.POSITIVE_INFINITY : offer.price().each(1).doubleValue();
     }
   }
 
@@ -58,28 +50,50 @@ public record PartSearch(
     bounds = Map.copyOf(bounds);
   }
 
-  /** Rows of the range that match, in an order. */
-  public List<Integer> rows(Range range, Order order, boolean falling) {
-    Comparator<Integer> comparator = Comparator.comparingDouble(order.key(range));
-    return IntStream.range(0, range.size())
-        .filter(row -> matches(range, row))
-        .boxed()
-        .sorted(falling ? comparator.reversed() : comparator)
-        .toList();
+  /**
+   * A page of the rows that match.
+   *
+   * @param from how many come before it
+   * @param most on it
+   */
+  public Selection rows(Range range, Order order, boolean falling, int from, int most) {
+    IntToDoubleFunction rising = order.key(range);
+    IntToDoubleFunction key =
+        falling ? row -> -rising.applyAsDouble(row) : order == Order.NUMBER ? null : rising;
+    Within[] within =
+        bounds.entrySet().stream()
+            .map(bound -> new Within(range.column(bound.getKey()), bound.getValue()))
+            .toArray(Within[]::new);
+    return Selection.of(range.size(), row -> matches(range, within, row), key, from, most);
   }
 
-  private boolean matches(Range range, int row) {
-    return (family == null || range.family(row) == family)
-        && (finish == null || range.finish(row) == finish)
-        && (!inStock || range.stock(row) > 0)
-        && bounds.entrySet().stream()
-            .allMatch(bound -> bound.getValue().holds(range.column(bound.getKey())[row]))
-        && (text == null
-            || contains(range.number(row), text)
-            || contains(range.description(row), text));
+  private record Within(double[] column, Bound bound) {}
+
+  private boolean matches(Range range, Within[] within, int row) {
+    if (family != null && range.family(row) != family
+        || finish != null && range.finish(row) != finish
+        || inStock && range.stock(row) == 0) {
+      return false;
+    }
+    for (Within each : within) {
+      if (!each.bound.holds(each.column[row])) {
+        return false;
+      }
+    }
+    return text == null
+        || contains(range.number(row), text)
+        || contains(range.description(row), text);
   }
 
   static boolean contains(String whole, String part) {
-    return whole != null && whole.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
+    if (whole == null) {
+      return false;
+    }
+    for (int i = 0; i <= whole.length() - part.length(); i++) {
+      if (whole.regionMatches(true, i, part, 0, part.length())) {
+        return true;
+      }
+    }
+    return false;
   }
 }

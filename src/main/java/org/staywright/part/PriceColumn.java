@@ -14,6 +14,9 @@ final class PriceColumn {
 
   private static final int SCALE = 4;
 
+  /** 10 to the scale. */
+  private static final double UNITS = 1e4;
+
   /** All of a price but the money. */
   private record Terms(
       String currency, LocalDate validUntil, int pack, int orderMultiple, List<Integer> from) {}
@@ -76,6 +79,11 @@ final class PriceColumn {
       breaks.add(new Price.Break(shared.from.get(i), decimal(money[start[row] + i])));
     }
     return new Price(shared.currency, shared.validUntil, shared.pack, shared.orderMultiple, breaks);
+  }
+
+  /** The net price of one; infinite where there is none. */
+  double one(int row) {
+    return term[row] < 0 ? Double.POSITIVE_INFINITY : money[start[row]] / UNITS;
   }
 
   private static BigDecimal decimal(long unscaled) {

@@ -126,6 +126,15 @@ public final class Range {
     return stock[row];
   }
 
+  public int leadTimeDays(int row) {
+    return leadTimeDays[row];
+  }
+
+  /** Infinite where there is no price. */
+  double priceOfOne(int row) {
+    return prices.one(row);
+  }
+
   public Offer offer(int row) {
     return new Offer(
         prices.get(row), stock[row], makes.value(make[row]).stockDate(), leadTimeDays[row]);

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.staywright.form.MeasuredForm;
 import org.staywright.part.Measured;
 import org.staywright.part.Range;
+import org.staywright.part.Selection;
 import org.staywright.wording.Wording;
 
 /**
@@ -18,12 +19,13 @@ public record SearchView(Pages pages, List<PartRow> rows) {
   static SearchView of(
       MeasuredForm.Asked asked, Map<String, List<String>> typed, Range range, Wording wording) {
     Measured measured = asked.measured();
-    List<Integer> found = measured.rows(range);
-    Pages pages = Pages.of(found.size(), asked.page(), new Address("/parts", typed));
+    Selection found = measured.rows(range, (asked.page() - 1) * Pages.SIZE, Pages.SIZE);
+    Pages pages = Pages.of(found.total(), asked.page(), new Address("/parts", typed));
+    if (pages.page() < asked.page()) {
+      found = measured.rows(range, pages.from(), Pages.SIZE);
+    }
     return new SearchView(
         pages,
-        found.subList(pages.from(), pages.to()).stream()
-            .map(row -> PartRow.of(range.part(row), measured, wording))
-            .toList());
+        found.rows().stream().map(row -> PartRow.of(range.part(row), measured, wording)).toList());
   }
 }

@@ -17,7 +17,7 @@ class MeasuredTest {
 
   @Test
   void findsEveryPartWhereNothingWasMeasured() {
-    assertEquals(range.size(), new Measured(Map.of(), false).rows(range).size());
+    assertEquals(range.size(), new Measured(Map.of(), false).rows(range, 0, 10).total());
   }
 
   @Test
@@ -33,7 +33,7 @@ class MeasuredTest {
                   Column.STROKE, new Measured.Figure(stroke, 0.02),
                   Column.ROD_DIAMETER, new Measured.Figure(rod, 0.0021)),
               false);
-      List<Integer> rows = measured.rows(range);
+      List<Integer> rows = measured.rows(range, 0, range.size()).rows();
       double[] strokes = range.column(Column.STROKE);
       double[] rods = range.column(Column.ROD_DIAMETER);
       long within =
@@ -53,7 +53,7 @@ class MeasuredTest {
 
   @Test
   void leavesOutWhatIsNotOnTheShelf() {
-    List<Integer> rows = new Measured(Map.of(), true).rows(range);
+    List<Integer> rows = new Measured(Map.of(), true).rows(range, 0, range.size()).rows();
     assertTrue(rows.stream().allMatch(row -> range.stock(row) > 0));
     assertTrue(rows.size() < range.size());
   }

@@ -18,6 +18,7 @@ import org.staywright.form.PartJson;
 import org.staywright.form.SearchShape;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
+import org.staywright.part.Selection;
 import org.staywright.spring.ForceCurve;
 import org.staywright.spring.ForceLaw;
 import org.staywright.stock.CurrentRange;
@@ -42,10 +43,12 @@ public class PartResource {
   public ObjectNode list(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.PARTS, uri);
     Range range = current.get();
-    return PageJson.of(
-        query,
-        SearchShape.parts(query).rows(range, SearchShape.order(query), SearchShape.falling(query)),
-        row -> json(range.part(row)));
+    int size = PageJson.size(query);
+    long from = Math.min(range.size(), (long) PageJson.page(query) * size);
+    Selection found =
+        SearchShape.parts(query)
+            .rows(range, SearchShape.order(query), SearchShape.falling(query), (int) from, size);
+    return PageJson.of(query, found.total(), found.rows(), row -> json(range.part(row)));
   }
 
   @GET
