@@ -1,9 +1,12 @@
 package org.staywright.fit;
 
+import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
 import org.staywright.part.Range;
 
 /**
@@ -46,13 +49,26 @@ public record Ranking(
   /** The first rows of a list, assessed plainly. */
   private static List<Fit> best(
       Job job, Range range, List<Candidate> candidates, Standing standing) {
-    return candidates.stream()
-        .sorted(standing.order())
-        .limit(job.limit())
+    return first(candidates, standing.order(), job.limit()).stream()
         .map(candidate -> exact(job, range, candidate))
         .sorted(standing.order())
         .map(candidate -> candidate.exact().scored(standing.score(candidate)))
         .toList();
+  }
+
+  /** Those that come first in an order, in no order: a large range has too many to sort. */
+  private static Collection<Candidate> first(
+      List<Candidate> candidates, Comparator<Candidate> order, int most) {
+    PriorityQueue<Candidate> lastFirst = new PriorityQueue<>(order.reversed());
+    for (Candidate candidate : candidates) {
+      if (lastFirst.size() < most) {
+        lastFirst.add(candidate);
+      } else if (most > 0 && order.compare(candidate, lastFirst.peek()) < 0) {
+        lastFirst.poll();
+        lastFirst.add(candidate);
+      }
+    }
+    return lastFirst;
   }
 
   private static Candidate exact(Job job, Range range, Candidate candidate) {
