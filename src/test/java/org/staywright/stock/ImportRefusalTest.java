@@ -9,10 +9,16 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.RowFault;
 
 class ImportRefusalTest extends ImportBench {
+
+  @AfterEach
+  void nothingIsChanged() {
+    assertEquals(1, stock.newest());
+  }
 
   @Test
   void refusesAnotherDelimiter() {
