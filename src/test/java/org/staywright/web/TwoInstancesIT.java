@@ -117,6 +117,29 @@ class TwoInstancesIT {
   }
 
   @Test
+  @Order(LAST - 1)
+  void whatIsPutBackAtOneTheOtherHasAtOnce() {
+    byte[] backup = given().get(one.url("/api/v1/backup.zip")).asByteArray();
+    String part = "/api/v1/parts/TRY-0002";
+    given()
+        .contentType("text/csv")
+        .body(PART.replace("TRY-0001", "TRY-0002"))
+        .post(one.url("/api/v1/stock/imports?mode=update"))
+        .then()
+        .statusCode(200);
+    given().get(other.url(part)).then().statusCode(200);
+    given()
+        .contentType("application/zip")
+        .body(backup)
+        .post(other.url("/api/v1/restore"))
+        .then()
+        .statusCode(200);
+    for (Instance each : List.of(one, other)) {
+      given().get(each.url(part)).then().statusCode(404);
+    }
+  }
+
+  @Test
   @Order(LAST)
   void aBatchWhoseInstanceIsKilledIsFinishedByTheOtherWithinAMinute() throws InterruptedException {
     String id = begin(one, 200);
