@@ -24,6 +24,7 @@ import org.staywright.wording.Wording;
  * @param evenness how near to constant its force comes
  * @param strength what it must bear
  * @param figures all of them
+ * @param derived whether some were worked out, and are marked
  * @param slow forces where the trade measures them
  * @param prices by quantity; none where none is known
  * @param supply terms, stock and lead time
@@ -41,6 +42,7 @@ public record PartView(
     List<Figure> evenness,
     List<Figure> strength,
     List<Figure> figures,
+    boolean derived,
     List<Figure> slow,
     List<Figure> prices,
     List<Figure> supply,
@@ -72,6 +74,7 @@ public record PartView(
         figures(FamilyFigures.evenness(part, wording)),
         figures(FamilyFigures.strength(part, wording)),
         figures(new PartFigures(part, wording).pairs()),
+        !part.derived().isEmpty(),
         figures(new PartFigures(part, wording).forces()),
         Supply.prices(part.offer(), wording),
         Supply.terms(part.offer(), wording),

@@ -86,6 +86,8 @@ class ImportPageTest {
     String done = settled(written.header("Location")).asString();
     assertTrue(done.contains("1 rows taken in as revision " + (before + 1)), done);
     assertEquals(158.75f, (Float) given().get("/api/v1/parts/TRY-0002").path("strokeMm"));
+    String part = given().get("/parts/TRY-0002").asString();
+    assertTrue(part.contains("Worked out from the other figures"), "what was derived is marked");
   }
 
   @Test
