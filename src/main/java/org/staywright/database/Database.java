@@ -55,11 +55,20 @@ public final class Database {
       T result = work.with(connection);
       connection.commit();
       return result;
-    } catch (SQLException | RuntimeException e) {
-      connection.rollback();
+    } catch (SQLException | RuntimeException | Error e) {
+      // An error too, such as no memory left: the next line would commit what is half done.
+      takeBack(connection, e);
       throw e;
     } finally {
       connection.setAutoCommit(true);
+    }
+  }
+
+  private static void takeBack(Connection connection, Throwable why) {
+    try {
+      connection.rollback();
+    } catch (SQLException e) {
+      why.addSuppressed(e);
     }
   }
 }
