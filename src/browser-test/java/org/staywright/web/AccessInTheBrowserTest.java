@@ -9,7 +9,9 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
 import io.quarkus.test.junit.QuarkusTest;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
@@ -59,6 +61,18 @@ class AccessInTheBrowserTest extends InTheBrowser {
           List.of("Choose"),
           List.of("Find the mounts", "Find"));
 
+  /** With a column that is not known, one in inches, and a row at fault. */
+  private static final FilePayload FILE =
+      new FilePayload(
+          "springs.csv",
+          "text/csv",
+          ("part_number,family,finish,rod_thread,tube_thread,mounting,rod_diameter_mm,"
+                  + "tube_diameter_mm,stroke_in,extended_length_mm,force_class_n,progression,"
+                  + "lead_time_days,shelf\n"
+                  + "TRY-0002,gas-spring,zinc,M8,M8,rod-down,8,18,6.25,380,400,1.35,5,B12\n"
+                  + "TRY-0003,gas-spring,zinc,M8,M8,rod-down,8,18,-1,380,400,1.35,5,B13\n")
+              .getBytes(StandardCharsets.UTF_8));
+
   @ParameterizedTest
   @CsvSource({"1280, LIGHT", "390, DARK"})
   void findsNothingWrongOnAnyPage(int width, ColorScheme colours) {
@@ -87,6 +101,13 @@ class AccessInTheBrowserTest extends InTheBrowser {
       String job = rivals.locator("a[href*='/rejected?']").first().getAttribute("href");
       rivals.navigate(start + job.replaceFirst(".*\\?", "compare?pick=1x99P-CM8&pick=1xR8S-F54&"));
       look(rivals, "compare", wrong);
+      Page taken = page(context);
+      taken.navigate(start + "stock");
+      taken.locator("input[type=file]").setInputFiles(FILE);
+      taken.getByText("Read it (changes nothing)").click();
+      taken.getByText("Its first rows as understood").waitFor();
+      look(taken, "a file as understood", wrong);
+      picture(taken, "import-" + width);
       Page part = page(context);
       part.navigate(start + "parts");
       part.locator("main table a").first().click();

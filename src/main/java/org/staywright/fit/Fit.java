@@ -67,6 +67,14 @@ public record Fit(
   }
 
   Fit missing(List<Blocker> blockers) {
+    return with(blockers, score);
+  }
+
+  Fit scored(double balanced) {
+    return with(blockedBy, balanced);
+  }
+
+  private Fit with(List<Blocker> blockers, double balanced) {
     return new Fit(
         part,
         count,
@@ -75,20 +83,6 @@ public record Fit(
         rodEndAt,
         outcome,
         blockers,
-        setPrice,
-        leadTimeDays,
-        score);
-  }
-
-  Fit scored(double balanced) {
-    return new Fit(
-        part,
-        count,
-        rodFitting,
-        tubeFitting,
-        rodEndAt,
-        outcome,
-        blockedBy,
         setPrice,
         leadTimeDays,
         balanced);

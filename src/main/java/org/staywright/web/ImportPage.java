@@ -92,10 +92,15 @@ public final class ImportPage {
     if (!Integer.toString(stock.newest()).equals(form.getFirst("base"))) {
       return seeOther(plan.address(""));
     }
-    tasks.start(
-        plan.task(WRITING),
-        progress -> Measured.imported(imports.write(file, plan.options(), progress::goOn)));
-    return seeOther(plan.address(WRITTEN));
+    try {
+      tasks.start(
+          plan.task(WRITING),
+          progress -> Measured.imported(imports.write(file, plan.options(), progress::goOn)));
+      return seeOther(plan.address(WRITTEN));
+    } catch (Tasks.Busy busy) {
+      TemplateInstance said = Templates.taken(ImportView.said(file, plan, "stock.busy"));
+      return Response.status(Response.Status.SERVICE_UNAVAILABLE).entity(said).build();
+    }
   }
 
   @GET
