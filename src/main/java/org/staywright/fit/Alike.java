@@ -1,7 +1,10 @@
 package org.staywright.fit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.staywright.part.Part;
 import org.staywright.spring.Spring;
 
@@ -28,28 +31,21 @@ public record Alike(int rank, Fit fit, List<Alike> others) {
    * @param most groups
    */
   public static List<Alike> of(List<Fit> fits, int most) {
-    List<Fit> best = new ArrayList<>();
-    List<Integer> ranks = new ArrayList<>();
-    List<List<Alike>> others = new ArrayList<>();
+    // By the place of the best of each.
+    Map<Integer, List<Alike>> groups = new LinkedHashMap<>();
     for (int i = 0; i < fits.size(); i++) {
       Fit fit = fits.get(i);
-      int group = 0;
-      while (group < best.size() && !alike(best.get(group), fit)) {
-        group++;
-      }
-      if (group < best.size()) {
-        others.get(group).add(new Alike(i + 1, fit, List.of()));
-      } else if (group < most) {
-        best.add(fit);
-        ranks.add(i + 1);
-        others.add(new ArrayList<>());
+      Optional<Integer> best =
+          groups.keySet().stream().filter(place -> alike(fits.get(place), fit)).findFirst();
+      if (best.isPresent()) {
+        groups.get(best.get()).add(new Alike(i + 1, fit, List.of()));
+      } else if (groups.size() < most) {
+        groups.put(i, new ArrayList<>());
       }
     }
-    List<Alike> groups = new ArrayList<>();
-    for (int i = 0; i < best.size(); i++) {
-      groups.add(new Alike(ranks.get(i), best.get(i), others.get(i)));
-    }
-    return groups;
+    return groups.entrySet().stream()
+        .map(group -> new Alike(group.getKey() + 1, fits.get(group.getKey()), group.getValue()))
+        .toList();
   }
 
   static boolean alike(Fit one, Fit other) {
