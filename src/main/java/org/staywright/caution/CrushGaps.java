@@ -20,7 +20,7 @@ final class CrushGaps implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
-    double shuts = figures.closedHold() / job.mechanism().travel(figures.openingAngle()).hand();
+    double shuts = figures.hold().shuts();
     return shuts > 0
         ? Optional.of(Caution.warning("shuts", Figure.of(shuts, Unit.NEWTON)).by(STANDARDS))
         : of(fit.part());

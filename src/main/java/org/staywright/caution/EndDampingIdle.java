@@ -19,7 +19,7 @@ final class EndDampingIdle implements CautionRule {
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     double zone = fit.part().endZone();
-    double unused = figures.extended() - figures.lengthOpen();
+    double unused = figures.lengths().extended() - figures.lengths().open();
     if (zone == 0 || unused < LITTLE * zone) {
       return Optional.empty();
     }

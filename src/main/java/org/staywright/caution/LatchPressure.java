@@ -12,11 +12,9 @@ final class LatchPressure implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
-    double opening = -figures.closedHoldStrong();
-    if (opening <= 0) {
-      return Optional.empty();
-    }
-    double atHandle = opening / job.mechanism().travel(job.mechanism().end()).hand();
-    return Optional.of(Caution.warning("latch-pressure", Figure.of(atHandle, Unit.NEWTON)));
+    double push = figures.hold().latchPush();
+    return push > 0
+        ? Optional.of(Caution.warning("latch-pressure", Figure.of(push, Unit.NEWTON)))
+        : Optional.empty();
   }
 }

@@ -23,7 +23,7 @@ final class RodDown implements CautionRule {
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     double closed = rodAboveLevel(job, fit, 0);
-    double open = rodAboveLevel(job, fit, figures.openingAngle());
+    double open = rodAboveLevel(job, fit, figures.end());
     return of(fit.part())
         .map(
             down ->

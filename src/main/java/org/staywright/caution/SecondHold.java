@@ -16,7 +16,7 @@ final class SecondHold implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
-    Travel travel = job.mechanism().travel(figures.openingAngle());
+    Travel travel = job.mechanism().travel(figures.end());
     double energy = fall(travel);
     return travel.heavy()[travel.last()] < 0 && energy > 0
         ? Optional.of(Caution.danger("second-hold", Figure.of(energy, Unit.JOULE)))

@@ -28,7 +28,7 @@ final class SideLoad implements CautionRule {
             Caution.warning(
                 "side-load",
                 new Figure(offset, Unit.MILLIMETRE, 1),
-                new Figure(figures.swing(), Unit.DEGREE, 1),
-                Figure.of(figures.peakMountLoad() * Math.sin(figures.swing()), Unit.NEWTON)));
+                new Figure(figures.strength().swing(), Unit.DEGREE, 1),
+                Figure.of(figures.strength().peakMountLoad() * Math.sin(figures.strength().swing()), Unit.NEWTON)));
   }
 }

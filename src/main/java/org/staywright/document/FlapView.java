@@ -32,17 +32,17 @@ final class FlapView {
   private final Point centre;
   private final Sketch sketch;
   private final SpringSketch spring;
-  private final DamperSketch damper;
+  private final List<BesideSketch> besides;
   private final double em;
 
   /**
    * @param more that is to be seen besides, null for nothing
    */
   private FlapView(
-      HingedFlap flap, Fit fit, Beside beside, Stand stand, Box more, Wording wording) {
+      HingedFlap flap, Fit fit, List<Beside> beside, Stand stand, Box more, Wording wording) {
     this.flap = flap;
     this.wording = wording;
-    this.end = fit == null ? flap.end() : fit.figures().openingAngle();
+    this.end = fit == null ? flap.end() : fit.figures().end();
     this.q = Math.max(0, Math.min(end, stand.q()));
     this.handle = millimetres(flap.handle());
     this.frame = millimetres(flap.mounts().frame());
@@ -52,31 +52,32 @@ final class FlapView {
         Box.around(List.of(new Point(0, 0), handle, frame, moving, open(moving), centre))
             .with(travel().bounds());
     box = more == null ? box : box.with(more);
-    for (Point mount : DamperSketch.mounts(beside, this::at, end)) {
+    for (Point mount : BesideSketch.mounts(beside, this::at, end)) {
       box = box.with(Box.around(List.of(mount)));
     }
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, flap, fit, end);
-    this.damper = beside == null ? null : new DamperSketch(sketch, beside, this::at);
+    this.besides =
+        beside.stream().map(each -> new BesideSketch(sketch, each, this::at)).toList();
     this.reach = new Reach(sketch, flap, fit, stand, q);
   }
 
   /** The flap with an assessed spring; without one where it is null. */
-  static Drawing of(HingedFlap flap, Fit fit, Beside beside, Stand stand, Wording wording) {
+  static Drawing of(HingedFlap flap, Fit fit, List<Beside> beside, Stand stand, Wording wording) {
     return new FlapView(flap, fit, beside, stand, null, wording).draw();
   }
 
   /** The flap with the zones in which its mounts are looked for. */
   static Drawing of(HingedFlap flap, ZonesSketch zones, Wording wording) {
-    return new FlapView(flap, null, null, Stand.START, zones.bounds(), wording).draw(zones);
+    return new FlapView(flap, null, List.of(), Stand.START, zones.bounds(), wording).draw(zones);
   }
 
   /**
    * The flap as it moves: where it starts in full lines that carry their tracks, where it comes by
    * as ghosts.
    */
-  static Drawing of(HingedFlap flap, Fit fit, Beside beside, Motion motion, Wording wording) {
+  static Drawing of(HingedFlap flap, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
     return new FlapView(flap, fit, beside, Stand.START, null, wording).draw(motion);
   }
 
@@ -98,9 +99,7 @@ final class FlapView {
           sketch.polygon(Role.FLAP, slab(handle, 0));
           sketch.circle(Role.MARK, handle, 0.25 * em);
         });
-    if (damper != null) {
-      damper.drawMoving(q);
-    }
+    besides.forEach(each -> each.drawMoving(q));
     spring.drawMoving(frame, moving, Arrays.stream(q).mapToObj(each -> at(moving, each)).toList());
     sketch.circle(Role.OUTLINE, hinge, 0.5 * em);
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
@@ -119,9 +118,7 @@ final class FlapView {
       ghost(0);
     }
     flap();
-    if (damper != null) {
-      damper.draw(q);
-    }
+    besides.forEach(each -> each.draw(q));
     reach.marks(frame, turned(moving));
     spring.draw(frame, turned(moving), q, reach.tube(), reach.rod());
     joints();
@@ -166,9 +163,7 @@ final class FlapView {
     sketch.polygon(Role.GHOST, slab(handle, at));
     sketch.line(Role.GHOST, moving.turned(turn), foot(moving).turned(turn));
     spring.draw(frame, moving.turned(turn), at, Role.GHOST, Role.GHOST);
-    if (damper != null) {
-      damper.ghost(at);
-    }
+    besides.forEach(each -> each.ghost(at));
     sketch.circle(Role.GHOST, moving.turned(turn), 0.3 * em);
   }
 
@@ -244,9 +239,7 @@ final class FlapView {
         Role.LABEL, turned(moving), 0.3 * em, Size.SMALL, wording.text("document.moving-mount"));
     labels.place(Role.LABEL, turned(handle), 0.3 * em, Size.SMALL, wording.text("document.handle"));
     labels.place(Role.LABEL, new Point(0, 0), 0.5 * em, Size.SMALL, wording.text("document.hinge"));
-    if (damper != null) {
-      damper.label(labels, q, wording);
-    }
+    besides.forEach(each -> each.label(labels, q, wording));
   }
 
   private String mass() {

@@ -66,13 +66,13 @@ public final class HandForceChart {
         unit(kind),
         wording.text("document.hand-force"),
         NEWTON);
-    band(Role.BAND_2, Role.CURVE_2, "opening", curve.openWeak(), curve.openStrong());
-    band(Role.BAND_3, Role.CURVE_3, "closing", curve.closeWeak(), curve.closeStrong());
+    band(Role.BAND_2, Role.CURVE_2, "opening", curve.openLeast(), curve.openMost());
+    band(Role.BAND_3, Role.CURVE_3, "closing", curve.closeLeast(), curve.closeMost());
     plot.level(Role.AXIS, 0);
     plot.level(Role.LIMIT, wording.text("document.limit", newtons(limit)), limit);
-    plot.curve(Role.CURVE_2, wording.text("document.opening"), travel, curve.open());
-    plot.curve(Role.CURVE_3, wording.text("document.closing"), travel, curve.close());
-    for (Free.Stretch each : Free.stretches(travel, curve.open(), curve.close())) {
+    plot.curve(Role.CURVE_2, wording.text("document.opening"), travel, curve.nominal().open());
+    plot.curve(Role.CURVE_3, wording.text("document.closing"), travel, curve.nominal().close());
+    for (Free.Stretch each : Free.stretches(travel, curve.nominal().open(), curve.nominal().close())) {
       plot.stretch(each.way().role(), wording.text(each.way().key()), each.from(), each.to());
     }
     labels();
@@ -81,15 +81,15 @@ public final class HandForceChart {
         wording.text("document.hand-force-chart"),
         wording.text(
             "document.hand-force-chart.about",
-            newtons(most(curve.open())),
-            newtons(most(curve.close())),
+            newtons(most(curve.nominal().open())),
+            newtons(most(curve.nominal().close())),
             newtons(limit)));
   }
 
   private void band(Role band, Role role, String way, double[] weak, double[] strong) {
     String name = wording.text("document." + way);
-    int lower = edge(role, "document.weakest", name, weak);
-    plot.band(band, lower, edge(role, "document.strongest", name, strong));
+    int lower = edge(role, "document.least", name, weak);
+    plot.band(band, lower, edge(role, "document.most", name, strong));
   }
 
   private int edge(Role role, String key, String name, double[] forces) {
@@ -98,8 +98,8 @@ public final class HandForceChart {
 
   private void labels() {
     int last = travel.length - 1;
-    double opening = plot.place(travel[0], curve.open()[last]).y();
-    double closing = plot.place(travel[0], curve.close()[last]).y();
+    double opening = plot.place(travel[0], curve.nominal().open()[last]).y();
+    double closing = plot.place(travel[0], curve.nominal().close()[last]).y();
     // Kept apart about their middle where both end close together.
     double apart = Math.max(0, 1.3 - Math.abs(opening - closing)) / 2;
     double up = opening > closing ? apart : -apart;
@@ -123,12 +123,12 @@ public final class HandForceChart {
 
   private DoubleStream all() {
     return Stream.of(
-            curve.open(),
-            curve.close(),
-            curve.openWeak(),
-            curve.closeWeak(),
-            curve.openStrong(),
-            curve.closeStrong())
+            curve.nominal().open(),
+            curve.nominal().close(),
+            curve.openLeast(),
+            curve.closeLeast(),
+            curve.openMost(),
+            curve.closeMost())
         .flatMapToDouble(Arrays::stream);
   }
 

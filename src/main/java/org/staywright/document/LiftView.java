@@ -35,7 +35,7 @@ final class LiftView {
   private final Point moving;
   private final Sketch sketch;
   private final SpringSketch spring;
-  private final DamperSketch damper;
+  private final List<BesideSketch> besides;
   private final double em;
 
   /** Of the side on which the guide runs: away from the frame mount. */
@@ -45,38 +45,39 @@ final class LiftView {
    * @param more that is to be seen besides, null for nothing
    */
   private LiftView(
-      StraightLift lift, Fit fit, Beside beside, Stand stand, Box more, Wording wording) {
+      StraightLift lift, Fit fit, List<Beside> beside, Stand stand, Box more, Wording wording) {
     this.lift = lift;
     this.wording = wording;
-    this.end = fit == null ? lift.end() : fit.figures().openingAngle();
+    this.end = fit == null ? lift.end() : fit.figures().end();
     this.q = Math.max(0, Math.min(end, stand.q()));
     this.frame = millimetres(lift.mounts().frame());
     this.moving = millimetres(lift.mounts().moving());
     Box box = Box.around(List.of(frame, moving, moved(end)));
     box = more == null ? box : box.with(more);
-    for (Point mount : DamperSketch.mounts(beside, this::moved, end)) {
+    for (Point mount : BesideSketch.mounts(beside, this::moved, end)) {
       box = box.with(Box.around(List.of(mount)));
     }
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.side = frame.minus(moving).turned(-lift.direction()).y() > 0 ? -1 : 1;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, lift, fit, end);
-    this.damper = beside == null ? null : new DamperSketch(sketch, beside, this::moved);
+    this.besides =
+        beside.stream().map(each -> new BesideSketch(sketch, each, this::moved)).toList();
     this.reach = new Reach(sketch, lift, fit, stand, q);
   }
 
   /** The lift with an assessed spring; without one where it is null. */
-  static Drawing of(StraightLift lift, Fit fit, Beside beside, Stand stand, Wording wording) {
+  static Drawing of(StraightLift lift, Fit fit, List<Beside> beside, Stand stand, Wording wording) {
     return new LiftView(lift, fit, beside, stand, null, wording).draw();
   }
 
   /** The lift with the zones in which its mounts are looked for. */
   static Drawing of(StraightLift lift, ZonesSketch zones, Wording wording) {
-    return new LiftView(lift, null, null, Stand.START, zones.bounds(), wording).draw(zones);
+    return new LiftView(lift, null, List.of(), Stand.START, zones.bounds(), wording).draw(zones);
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
-  static Drawing of(StraightLift lift, Fit fit, Beside beside, Motion motion, Wording wording) {
+  static Drawing of(StraightLift lift, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
     return new LiftView(lift, fit, beside, Stand.START, null, wording).draw(motion);
   }
 
@@ -91,9 +92,7 @@ final class LiftView {
     List<Point> shifts = moves.stream().map(each -> each.minus(moving)).toList();
     Track track = new Track(moving, new double[q.length], shifts);
     sketch.moving(track, () -> block(Role.FLAP, moving));
-    if (damper != null) {
-      damper.drawMoving(q);
-    }
+    besides.forEach(each -> each.drawMoving(q));
     spring.drawMoving(frame, moving, moves);
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
     sketch.moving(track, () -> sketch.circle(Role.OUTLINE, moving, 0.3 * em));
@@ -112,9 +111,7 @@ final class LiftView {
     }
     Point mount = moved(q);
     block(Role.FLAP, mount);
-    if (damper != null) {
-      damper.draw(q);
-    }
+    besides.forEach(each -> each.draw(q));
     reach.marks(frame, mount);
     spring.draw(frame, mount, q, reach.tube(), reach.rod());
     sketch.circle(Role.OUTLINE, frame, 0.3 * em);
@@ -156,9 +153,7 @@ final class LiftView {
     Point mount = moved(at);
     block(Role.GHOST, mount);
     spring.draw(frame, mount, at, Role.GHOST, Role.GHOST);
-    if (damper != null) {
-      damper.ghost(at);
-    }
+    besides.forEach(each -> each.ghost(at));
     sketch.circle(Role.GHOST, mount, 0.3 * em);
   }
 
@@ -221,9 +216,7 @@ final class LiftView {
     labels.place(Role.LABEL, moved(q), 0.3 * em, Size.SMALL, wording.text("document.load-mount"));
     Point foot = beside(-2 * HALF_BLOCK * em, TO_GUIDE * em);
     labels.place(Role.LABEL, foot, 0.3 * em, Size.SMALL, wording.text("document.guide"));
-    if (damper != null) {
-      damper.label(labels, q, wording);
-    }
+    besides.forEach(each -> each.label(labels, q, wording));
   }
 
   /** Beside the middle of the travel. */

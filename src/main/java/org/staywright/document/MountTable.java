@@ -34,9 +34,9 @@ final class MountTable {
   /**
    * Labels and values; without mounts there are lengths alone.
    *
-   * @param beside dampers on mounts of their own, null without
+   * @param beside parts on mounts of their own
    */
-  List<String[]> pairs(Mounts.RodEnd rodEnd, Beside beside) {
+  List<String[]> pairs(Mounts.RodEnd rodEnd, List<Beside> beside) {
     if (mechanism instanceof SeatColumn seat) {
       seat(seat);
       return pairs;
@@ -50,11 +50,11 @@ final class MountTable {
     if (rodEnd != Mounts.RodEnd.EITHER) {
       add("rod", wording.text("document.mounts.rod." + rodEnd.name().toLowerCase(Locale.ROOT)));
     }
-    if (beside != null) {
+    for (Beside each : beside) {
       int from = pairs.size();
-      points(beside.mechanism());
+      points(each.mechanism());
       for (String[] pair : pairs.subList(from, pairs.size())) {
-        pair[0] = wording.text("document.mounts.damper", pair[0]);
+        pair[0] = wording.text("document.mounts.beside", each.part().number(), pair[0]);
       }
     }
     return pairs;

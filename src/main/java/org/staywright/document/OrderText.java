@@ -73,7 +73,7 @@ public final class OrderText {
     return misfit.rejection() != null
         ? wording.text("document.chosen-although.rejected", text.rejection(misfit.rejection()))
         : misfit.blockers().stream()
-            .map(b -> text.blocker(b, b.code().unit(misfit.kind())))
+            .map(b -> text.blocker(b, b.criterion().unit(misfit.kind())))
             .collect(Collectors.joining("; "));
   }
 
@@ -118,7 +118,7 @@ public final class OrderText {
 
   private String alternate(Alternate alternate) {
     String stock = wording.number(alternate.stock(), 0);
-    if (alternate.handOpenMax() == null) {
+    if (alternate.handOpen() == null) {
       return wording.text("document.note.alternate.column", alternate.part(), stock);
     }
     boolean compared = alternate.openMore() != null && alternate.closeMore() != null;
@@ -126,8 +126,8 @@ public final class OrderText {
         "document.note.alternate" + (compared ? "" : ".alone"),
         alternate.part(),
         stock,
-        wording.quantity(Math.max(0, alternate.handOpenMax()), NEWTON, 0),
-        wording.quantity(Math.max(0, alternate.handCloseMax()), NEWTON, 0),
+        wording.quantity(Math.max(0, alternate.handOpen()), NEWTON, 0),
+        wording.quantity(Math.max(0, alternate.handClose()), NEWTON, 0),
         compared ? signed(alternate.openMore()) : "",
         compared ? signed(alternate.closeMore()) : "");
   }

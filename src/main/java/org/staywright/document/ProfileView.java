@@ -107,13 +107,13 @@ final class ProfileView {
     if (curve != null) {
       String out = wording.text("document.coming-out");
       String in = wording.text("document.pushed-in");
-      band(Role.BAND_2, Role.CURVE_2, out, out(curve.openWeak()), out(curve.openStrong()));
-      band(Role.BAND_3, Role.CURVE_3, in, in(curve.closeWeak()), in(curve.closeStrong()));
-      plot.curve(Role.CURVE_2, out, length, out(curve.open()));
-      plot.curve(Role.CURVE_3, in, length, in(curve.close()));
+      band(Role.BAND_2, Role.CURVE_2, out, out(curve.openLeast()), out(curve.openMost()));
+      band(Role.BAND_3, Role.CURVE_3, in, in(curve.closeLeast()), in(curve.closeMost()));
+      plot.curve(Role.CURVE_2, out, length, out(curve.nominal().open()));
+      plot.curve(Role.CURVE_3, in, length, in(curve.nominal().close()));
       plot.caption(wording.text("document.profile-view.bands"));
-      names.add(name(Role.CURVE_2, out(curve.open()), out));
-      names.add(name(Role.CURVE_3, in(curve.close()), in));
+      names.add(name(Role.CURVE_2, out(curve.nominal().open()), out));
+      names.add(name(Role.CURVE_3, in(curve.nominal().close()), in));
     }
     plot.curve(Role.CURVE_1, wording.text("document.asked"), length, asked);
     if (profile.points().size() <= MARKED) {
@@ -137,8 +137,8 @@ final class ProfileView {
   }
 
   private void band(Role band, Role role, String way, double[] weak, double[] strong) {
-    int lower = edge(role, "document.weakest", way, weak);
-    plot.band(band, lower, edge(role, "document.strongest", way, strong));
+    int lower = edge(role, "document.least", way, weak);
+    plot.band(band, lower, edge(role, "document.most", way, strong));
   }
 
   private int edge(Role role, String key, String way, double[] forces) {
@@ -166,7 +166,7 @@ final class ProfileView {
         : DoubleStream.concat(
             wanted,
             DoubleStream.concat(
-                Arrays.stream(out(curve.openWeak())), Arrays.stream(in(curve.closeStrong()))));
+                Arrays.stream(out(curve.openLeast())), Arrays.stream(in(curve.closeMost()))));
   }
 
   /** A curve's name at its right end. */

@@ -24,8 +24,8 @@ final class Reach {
     this.out =
         stand.out()
             || fit != null
-                && (length < fit.figures().compressed() - 1e-6
-                    || length > fit.figures().extended() + 1e-6);
+                && (length < fit.figures().lengths().compressed() - 1e-6
+                    || length > fit.figures().lengths().extended() + 1e-6);
   }
 
   Role tube() {
@@ -39,8 +39,8 @@ final class Reach {
   /** Its end positions as arcs about the frame mount: what lies between is its stroke. */
   void marks(Point frame, Point moving) {
     if (fit != null) {
-      mark(frame, moving, fit.figures().compressed());
-      mark(frame, moving, fit.figures().extended());
+      mark(frame, moving, fit.figures().lengths().compressed());
+      mark(frame, moving, fit.figures().lengths().extended());
     }
   }
 

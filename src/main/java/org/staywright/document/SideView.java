@@ -22,7 +22,7 @@ public final class SideView {
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, null, null, Stand.START, wording);
+    return of(mechanism, null, null, List.of(), Stand.START, wording);
   }
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
@@ -72,7 +72,7 @@ public final class SideView {
   }
 
   private static Drawing of(
-      Mechanism mechanism, Fit fit, FitCurve curve, Beside beside, Stand stand, Wording wording) {
+      Mechanism mechanism, Fit fit, FitCurve curve, List<Beside> beside, Stand stand, Wording wording) {
     if (mechanism instanceof HingedFlap flap) {
       return FlapView.of(flap, fit, beside, stand, wording);
     }

@@ -28,13 +28,13 @@ public final class Sparkline {
     double scale = zero / (2 * limit);
     sketch.line(Role.GRID, 0, zero, WIDTH, zero);
     sketch.line(Role.LIMIT, 0, zero + limit * scale, WIDTH, zero + limit * scale);
-    sketch.path(Role.CURVE_2, points(curve.open(), scale));
-    sketch.path(Role.CURVE_3, points(curve.close(), scale));
+    sketch.path(Role.CURVE_2, points(curve.nominal().open(), scale));
+    sketch.path(Role.CURVE_3, points(curve.nominal().close(), scale));
     String about =
         wording.text(
             "document.sparkline.about",
-            wording.quantity(Arrays.stream(curve.open()).max().orElseThrow(), NEWTON, 0),
-            wording.quantity(Arrays.stream(curve.close()).max().orElseThrow(), NEWTON, 0));
+            wording.quantity(Arrays.stream(curve.nominal().open()).max().orElseThrow(), NEWTON, 0),
+            wording.quantity(Arrays.stream(curve.nominal().close()).max().orElseThrow(), NEWTON, 0));
     return sketch.drawing(wording.text("document.sparkline"), about, 0.2);
   }
 

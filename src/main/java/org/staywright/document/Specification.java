@@ -91,14 +91,14 @@ public final class Specification {
   private List<String[]> beside() {
     List<String[]> pairs = new ArrayList<>();
     Fit stock = ideal.stock();
-    pairs.add(pair("ideal.sheet.rms", newtons(made.figures().handRms())));
-    pairs.add(pair("ideal.sheet.most", newtons(made.figures().handForce())));
+    pairs.add(pair("ideal.sheet.rms", newtons(made.figures().hand().rms())));
+    pairs.add(pair("ideal.sheet.most", newtons(made.figures().hand().worst())));
     pairs.add(
-        pair("ideal.sheet.length", wording.quantity(made.figures().extended(), MILLIMETRE, 1)));
+        pair("ideal.sheet.length", wording.quantity(made.figures().lengths().extended(), MILLIMETRE, 1)));
     if (stock != null) {
       pairs.add(pair("ideal.sheet.stock-part", stock.count() + " × " + stock.part().number()));
-      pairs.add(pair("ideal.sheet.stock-rms", newtons(stock.figures().handRms())));
-      pairs.add(pair("ideal.sheet.stock-most", newtons(stock.figures().handForce())));
+      pairs.add(pair("ideal.sheet.stock-rms", newtons(stock.figures().hand().rms())));
+      pairs.add(pair("ideal.sheet.stock-most", newtons(stock.figures().hand().worst())));
     }
     return pairs;
   }

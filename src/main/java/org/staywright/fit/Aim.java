@@ -26,14 +26,13 @@ final class Aim {
   /** A day counts for more than any difference in price. */
   private static final double DAY = 1e4;
 
-  private static final double AMPLE = 0.5;
-  private static final double WEEK_DAYS = 7;
-
   private final Job job;
   private final Weights weights;
+  private final Criteria criteria;
 
-  Aim(Job job) {
+  Aim(Job job, Criteria criteria) {
     this.job = job;
+    this.criteria = criteria;
     weights = job.weights();
   }
 
@@ -44,32 +43,40 @@ final class Aim {
       case LEAST_EFFORT -> handRms;
       case MOST_MARGIN -> -margin;
       case BALANCED ->
-          100
-              * (weights.effort() * effort
-                  - weights.margin() * Math.min(1, Math.max(0, margin) / AMPLE));
+          100 * (weights.effort() * effort - weights.margin() * Standing.margin(margin));
       // Of equally dear ones the lightest to handle.
       case LOWEST_COST, SOONEST -> 1e-3 * effort;
     };
   }
 
+  private double place(Fit fit) {
+    Figures figures = fit.figures();
+    double landing =
+        job.rankBy() == RankBy.BALANCED
+            ? 100 * weights.landing() * Standing.landing(figures.landing().endSpeed())
+            : 0;
+    return place(figures.hand().rms(), criteria.margin(figures)) - landing;
+  }
+
   /** What the part brings along wherever it is hung. */
-  double part(BigDecimal price, int days, double cheapest) {
+  double part(int count, BigDecimal price, int days, double cheapest) {
     double cost = price == null ? UNKNOWN_PRICE : price.doubleValue();
     return switch (job.rankBy()) {
       case LEAST_EFFORT, MOST_MARGIN -> 0;
       case LOWEST_COST -> cost;
       case SOONEST -> days * UNKNOWN_PRICE + cost;
       case BALANCED ->
-          -100
-              * (weights.price() * Math.min(1, cheapest / Math.max(cost, 1e-9))
-                  + weights.supply() / (1 + days / WEEK_DAYS));
+          Standing.lost(job, count)
+              - 100
+                  * (weights.price() * Math.min(1, cheapest / Math.max(cost, 1e-9))
+                  + weights.supply() / (1 + days / Standing.WEEK_DAYS));
     };
   }
 
   /** An assessed part at a place. */
   double of(Fit fit) {
     return fit.fits()
-        ? place(fit.figures().handRms(), Requirement.margin(job, fit.figures())) + cost(fit)
+        ? place(fit) + cost(fit)
         : missed(fit.blockedBy());
   }
 
@@ -89,9 +96,7 @@ final class Aim {
    */
   double sloping(Fit fit) {
     double miss = (missed(fit.blockedBy()) - MISSED) / PER_MISS;
-    return place(fit.figures().handRms(), Requirement.margin(job, fit.figures()))
-        + cost(fit)
-        + STEEP * scale() * miss;
+    return place(fit) + cost(fit) + STEEP * scale() * miss;
   }
 
   /** The size of what a place can gain. */
@@ -109,18 +114,29 @@ final class Aim {
     double sum = 0;
     for (Blocker blocker : blockers) {
       double off = Math.abs(blocker.needed() - blocker.has());
-      boolean length = blocker.code().unit(null) == Unit.MILLIMETRE;
-      double share = off / (length ? LENGTH : Math.max(1, Math.abs(blocker.needed())));
+      // Of a limit next to nothing no share tells how near a better place lies.
+      double share =
+          blocker.criterion().lengthwise()
+              ? off / LENGTH
+              : off / Math.max(1, Math.abs(blocker.needed()));
       // Where the spring does not stop it, the travel is another one and flatters all the rest.
-      sum += blocker.code() == Blocker.Code.SPRING_STOP ? 1 : 0;
+      sum += blocker.criterion() == Criterion.SPRING_STOP ? 1 : 0;
       // What cannot be put in figures is missed by as much as anything.
       sum += Double.isFinite(share) ? share : 1;
     }
     return MISSED + PER_MISS * sum;
   }
 
-  /** The same from shares of what is asked, each zero where it is kept. */
-  static double missed(double hand, double hold, double lengths, double shut, double behaviour) {
-    return MISSED + PER_MISS * (hand + hold + lengths / LENGTH + shut + behaviour);
+  /** The same of figures seen roughly, where lengths may miss by a gap besides, m. */
+  double rough(Figures figures, double gap) {
+    List<Blocker> missed = criteria.missed(figures);
+    return missed.isEmpty() && gap == 0
+        ? place(figures.hand().rms(), criteria.margin(figures))
+        : missed(missed) + PER_MISS * gap / LENGTH;
+  }
+
+  /** What a candidate comes to at best that misses the hand's limits by a share of them. */
+  static double missed(double hand) {
+    return MISSED + PER_MISS * hand;
   }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.fit.Figures.Strength;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -61,7 +62,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
   /** The same without what is asked in time. */
   static Assessment still(Job job, Paths paths, Range range, Part part, int count) {
     if (job.mechanism() instanceof SeatColumn seat) {
-      return SeatAssessment.of(job, seat, part);
+      return SeatAssessment.of(job, paths.criteria(), seat, part);
     }
     Optional<Rejection> early = early(job, part, count);
     if (early.isPresent()) {
@@ -79,7 +80,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
     int tube = 0;
     while (rod < rods.size() && tube < tubes.size()) {
       Trial trial = Trial.of(job, paths, part, count, rods.get(rod), tubes.get(tube));
-      Assessment next = trial.judged(job);
+      Assessment next = trial.judged(job, paths.criteria());
       if (first == null) {
         first = next;
       }
@@ -95,19 +96,21 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
   /**
    * Whether a part would meet the requirements, its strength aside: a quick look before the whole
    * assessment.
-   *
-   * @param compressed shortest length with its end fittings, m
-   * @param extended longest length with its end fittings, m
    */
-  static boolean meets(
-      Job job, Paths paths, Part part, int count, double compressed, double extended) {
-    Path path = paths.of(extended);
+  static boolean meets(Job job, Paths paths, Hung hung) {
+    Path path = paths.of(hung.extended());
     return path.blocker() == null
-        && path.misfit(job.requirements(), compressed, extended) == null
-        && Requirement.spares(job, path.travel(), compressed, extended)
-        && Requirement.missed(
-                job, Figuring.slow(job, path.travel(), part, count, compressed, extended))
-            .isEmpty();
+        && path.misfit(job.requirements(), hung.compressed(), hung.extended()) == null
+        && spares(job, path.travel(), hung)
+        && paths.criteria().missed(Figuring.slow(job, path, hung)).isEmpty();
+  }
+
+  /** Whether the stroke asked for is left at both ends: the cheapest to tell. */
+  private static boolean spares(Job job, Travel travel, Hung hung) {
+    Requirements asked = job.requirements();
+    return travel.shortest() - hung.compressed() >= asked.compressedReserve()
+        && (asked.openStop() == Job.OpenStop.SPRING_STOP
+            || hung.extended() - travel.longest() >= asked.extendedReserve());
   }
 
   /** Where the rod hangs: as wished, else at the end that is lower at the start of the travel. */
@@ -144,42 +147,23 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
 
   /** A part with a pair of end fittings, before any verdict on the requirements. */
   private record Trial(
-      Part part,
-      int count,
-      Fitting rod,
-      Fitting tube,
-      Path path,
-      Rejection early,
-      Figures figures) {
+      Hung hung, Fitting rod, Fitting tube, Path path, Rejection early, Figures figures) {
 
     static Trial of(Job job, Paths paths, Part part, int count, Fitting rod, Fitting tube) {
-      double fittings = rod.lengthToCentre() + tube.lengthToCentre();
-      double compressed = part.spring().compressedLength() + fittings;
-      double extended = part.spring().extendedLength() + fittings;
-      Path path = paths.of(extended);
-      Travel travel = path.travel();
-      Rejection early = path.misfit(job.requirements(), compressed, extended);
-      if (early == null && Load.gasLeft(job.conditions(), part.wear()) < LEAST_GAS) {
+      Hung hung = Hung.of(part, count, rod, tube);
+      Path path = paths.of(hung.extended());
+      Rejection early = path.misfit(job.requirements(), hung.compressed(), hung.extended());
+      if (early == null && SpringState.gasLeft(job.conditions(), part.wear()) < LEAST_GAS) {
         early = Rejection.AGEING;
       }
-      Optional<Peak> peak = early == null ? Peak.of(job, travel, part, extended) : Optional.empty();
+      Optional<Peak> peak =
+          early == null ? Peak.of(job, path.travel(), part, hung.extended()) : Optional.empty();
       if (early == null && peak.isEmpty()) {
         early = Rejection.PRESSURE;
       }
       Figures figures =
-          peak.map(
-                  hardest ->
-                      Figuring.of(
-                          job,
-                          travel,
-                          part,
-                          count,
-                          compressed,
-                          extended,
-                          tube.lengthToCentre(),
-                          hardest))
-              .orElse(null);
-      return new Trial(part, count, rod, tube, path, early, figures);
+          peak.map(hardest -> Figuring.of(job, path, hung, hardest)).orElse(null);
+      return new Trial(hung, rod, tube, path, early, figures);
     }
 
     boolean failsRod() {
@@ -190,67 +174,78 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
       return strong() && fails(tube);
     }
 
+    private Strength strength() {
+      return figures.strength();
+    }
+
     private boolean strong() {
       return early == null
-          && figures.peakPressure() <= part.limits().pressure()
-          && figures.bucklingFactor() >= LEAST_BUCKLING_FACTOR;
+          && strength().peakPressure() <= hung.part().limits().pressure()
+          && strength().bucklingFactor() >= LEAST_BUCKLING_FACTOR;
     }
 
     private boolean fails(Fitting fitting) {
-      return overloads(fitting) || figures.swing() > fitting.swing();
+      return overloads(fitting) || strength().swing() > fitting.swing();
     }
 
     private boolean overloads(Fitting fitting) {
-      return Math.max(figures.peakMountLoad(), figures.stopLoad()) > fitting.rating();
+      return load() > fitting.rating();
+    }
+
+    private double load() {
+      return Math.max(strength().peakMountLoad(), strength().stopLoad());
     }
 
     private Assessment early(Job job) {
-      double fittings = rod.lengthToCentre() + tube.lengthToCentre();
-      double compressed = part.spring().compressedLength() + fittings;
-      double extended = part.spring().extendedLength() + fittings;
-      Job.Requirements asked = job.requirements();
+      Requirements asked = job.requirements();
       Travel travel = path.travel();
       return switch (early) {
         case TOO_LONG_CLOSED ->
-            out(early, travel.shortest() - asked.compressedReserve(), compressed, MILLIMETRE);
+            out(early, travel.shortest() - asked.compressedReserve(), hung.compressed(), MILLIMETRE);
         case TOO_SHORT_OPEN ->
             asked.openStop() == Job.OpenStop.FLAP_STOP
-                ? out(early, travel.longest() + asked.extendedReserve(), extended, MILLIMETRE)
+                ? out(early, travel.longest() + asked.extendedReserve(), hung.extended(), MILLIMETRE)
                 : out(early);
-        case AGEING -> out(early, LEAST_GAS, Load.gasLeft(job.conditions(), part.wear()), PERCENT);
+        case AGEING ->
+            out(
+                early,
+                LEAST_GAS,
+                SpringState.gasLeft(job.conditions(), hung.part().wear()),
+                PERCENT);
         default -> out(early);
       };
     }
 
-    Assessment judged(Job job) {
+    Assessment judged(Job job, Criteria criteria) {
       if (early != null) {
         return early(job);
       }
-      if (figures.peakPressure() > part.limits().pressure()) {
-        return out(Rejection.PRESSURE, part.limits().pressure(), figures.peakPressure(), BAR);
+      Part part = hung.part();
+      if (strength().peakPressure() > part.limits().pressure()) {
+        return out(Rejection.PRESSURE, part.limits().pressure(), strength().peakPressure(), BAR);
       }
-      if (figures.bucklingFactor() < LEAST_BUCKLING_FACTOR) {
-        return out(Rejection.BUCKLING, LEAST_BUCKLING_FACTOR, figures.bucklingFactor(), null);
+      if (strength().bucklingFactor() < LEAST_BUCKLING_FACTOR) {
+        return out(
+            Rejection.BUCKLING, LEAST_BUCKLING_FACTOR, strength().bucklingFactor(), null);
       }
       if (overloads(rod) || overloads(tube)) {
-        double load = Math.max(figures.peakMountLoad(), figures.stopLoad());
         double rating = Math.min(rod.rating(), tube.rating());
-        return out(Rejection.FITTING_LOAD, rating, load, NEWTON);
+        return out(Rejection.FITTING_LOAD, rating, load(), NEWTON);
       }
       if (failsRod() || failsTube()) {
         double swing = Math.min(rod.swing(), tube.swing());
-        return out(Rejection.SWING, swing, figures.swing(), DEGREE);
+        return out(Rejection.SWING, swing, strength().swing(), DEGREE);
       }
-      List<Blocker> blockers = new ArrayList<>(Requirement.missed(job, figures));
+      List<Blocker> blockers = new ArrayList<>(criteria.missed(figures));
       if (path.blocker() != null) {
         blockers.add(path.blocker());
       }
-      SetPrice price = SetPrice.of(count, part.offer(), rod, tube);
+      SetPrice price = SetPrice.of(hung.count(), part.offer(), rod, tube).with(job.beside());
       return new Assessment(
           null,
           new Fit(
               part,
-              count,
+              hung.count(),
               rod,
               tube,
               rodEnd(job),

@@ -26,8 +26,8 @@ public record Balance(double longForce, double shortForce, double handRms) {
    * @param count of springs
    * @param most progression that can be made
    */
-  static Balance of(Travel travel, int count, double most) {
-    Fit fit = new Fit(travel, count);
+  static Balance of(Path path, int count, double most) {
+    Fit fit = Fit.of(path, count);
     double[] free = fit.line();
     double progression = (free[0] + free[1]) / free[0];
     if (free[0] > 0 && progression >= 1 && progression <= most) {
@@ -39,7 +39,15 @@ public record Balance(double longForce, double shortForce, double handRms) {
   }
 
   /** The sums over the samples of a travel. */
-  private record Fit(Travel travel, int count) {
+  private record Fit(Travel travel, double[] load, int count) {
+
+    static Fit of(Path path, int count) {
+      double[] load = path.travel().load().clone();
+      for (int i = 0; i < load.length; i++) {
+        load[i] += path.alongside().push(SpringState.NOMINAL)[i];
+      }
+      return new Fit(path.travel(), load, count);
+    }
 
     private double pull(int i) {
       return count * travel.lever()[i];
@@ -64,8 +72,8 @@ public record Balance(double longForce, double shortForce, double handRms) {
       double uu = sum(i -> pull(i) * pull(i));
       double uv = sum(i -> pull(i) * pull(i) * pressedIn(i));
       double vv = sum(i -> pull(i) * pull(i) * pressedIn(i) * pressedIn(i));
-      double uq = sum(i -> -pull(i) * travel.load()[i]);
-      double vq = sum(i -> -pull(i) * pressedIn(i) * travel.load()[i]);
+      double uq = sum(i -> -pull(i) * load[i]);
+      double vq = sum(i -> -pull(i) * pressedIn(i) * load[i]);
       double determinant = uu * vv - uv * uv;
       return new double[] {(uq * vv - vq * uv) / determinant, (uu * vq - uv * uq) / determinant};
     }
@@ -74,7 +82,7 @@ public record Balance(double longForce, double shortForce, double handRms) {
     Balance risen(double progression) {
       IntToDoubleFunction v = i -> pull(i) * (1 + (progression - 1) * pressedIn(i));
       double force =
-          sum(i -> -v.applyAsDouble(i) * travel.load()[i])
+          sum(i -> -v.applyAsDouble(i) * load[i])
               / sum(i -> v.applyAsDouble(i) * v.applyAsDouble(i));
       double pushing = Math.max(0, force);
       return balance(pushing, progression * pushing);
@@ -85,7 +93,7 @@ public record Balance(double longForce, double shortForce, double handRms) {
           sum(
               i -> {
                 double force = longForce + (shortForce - longForce) * pressedIn(i);
-                double left = pull(i) * force + travel.load()[i];
+                double left = pull(i) * force + load[i];
                 return left * left;
               });
       double rms = Math.sqrt(squares / (travel.last() + 1)) / travel.hand();

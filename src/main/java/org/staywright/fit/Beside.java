@@ -1,12 +1,10 @@
 package org.staywright.fit;
 
-import static org.staywright.unit.Unit.ROOM;
-
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Travel;
 import org.staywright.motion.Drag;
+import org.staywright.motion.Strut;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.spring.Damper;
@@ -15,30 +13,26 @@ import org.staywright.unit.Fault;
 import org.staywright.unit.Unit;
 
 /**
- * Dampers that work beside the springs. By virtual work each adds the push of its gas, F·dL/dq, and
- * its friction; what it resists with while it moves counts in time alone.
+ * Parts already chosen that act along with the springs: dampers, or further springs on mounts of
+ * their own. By virtual work each adds its push, F·dL/dq, and its friction; what it resists with
+ * while it moves counts in time alone.
  *
- * @param part a damper
- * @param count of equal dampers
+ * @param part a damper or a spring
+ * @param count of equal ones
  * @param rod end fitting
  * @param tube end fitting
- * @param mechanism of the job, hung on the dampers' mounts
+ * @param mechanism of the job, hung on the mounts of these
  */
-public record Beside(Part part, int count, Fitting rod, Fitting tube, Mounted mechanism)
-    implements Drag {
-
-  public Damper damper() {
-    return (Damper) part.spring();
-  }
+public record Beside(Part part, int count, Fitting rod, Fitting tube, Mounted mechanism) {
 
   /** Length at full extension with its end fittings, m. */
   public double extended() {
-    return damper().extendedLength() + fittings();
+    return part.spring().extendedLength() + fittings();
   }
 
   /** Length at full compression with its end fittings, m. */
   public double compressed() {
-    return damper().compressedLength() + fittings();
+    return part.spring().compressedLength() + fittings();
   }
 
   private double fittings() {
@@ -54,33 +48,30 @@ public record Beside(Part part, int count, Fitting rod, Fitting tube, Mounted me
     return reach.holds(shortest) && reach.holds(longest)
         ? Optional.empty()
         : Optional.of(
-            new Fault("damper", shortest + "–" + longest, reach.text(), "damper-out-of-reach"));
+            new Fault("beside", shortest + "–" + longest, reach.text(), "beside-out-of-reach"));
   }
 
   private static double millimetres(double metres) {
     return Math.rint(Unit.MILLIMETRE.of(metres) * 10) / 10;
   }
 
-  /**
-   * The springs' travel with the dampers on it. Their push and friction are those of 20 °C, the
-   * friction at its greatest over the travel.
-   */
-  Travel on(Travel plain) {
-    Travel own = plain.on(mechanism);
-    DoubleUnaryOperator force = part.spring().law().slow(ROOM);
-    double[] push = new double[own.q().length];
-    double friction = 0;
-    for (int i = 0; i < push.length; i++) {
-      double lever = own.lever()[i];
-      push[i] = count * force.applyAsDouble(extended() - own.length()[i]) * lever;
-      friction = Math.max(friction, count * damper().friction(ROOM) * Math.abs(lever));
-    }
-    return plain.with(push, friction);
+  SetPrice price() {
+    return SetPrice.of(count, part.offer(), rod, tube);
   }
 
-  @Override
-  public double at(double q, double speed) {
-    double lever = mechanism.lever(q);
-    return count * Math.abs(damper().force(-lever * speed) * lever);
+  /** What it resists its speed with at a temperature; oil at the end of a stroke left out. */
+  Drag drag(double kelvin) {
+    if (part.spring() instanceof Damper damper) {
+      return (q, speed) -> {
+        double lever = mechanism.lever(q);
+        return count * Math.abs(damper.force(-lever * speed) * lever);
+      };
+    }
+    Strut strut = InTime.strut(part, kelvin);
+    return (q, speed) -> {
+      double lever = mechanism.lever(q);
+      double compression = extended() - mechanism.length(q);
+      return count * Math.abs(strut.damping(compression, -lever * speed) * lever);
+    };
   }
 }

@@ -1,15 +1,18 @@
 package org.staywright.fit;
 
 import java.math.BigDecimal;
+import java.util.function.Supplier;
 
 /**
  * A part × count that is not rejected, with what the order needs.
  *
  * @param row of the range
  * @param count of springs
- * @param fits whether it meets every requirement
+ * @param misses none where it meets every requirement
  * @param handRms effort, N
  * @param margin least margin
+ * @param endSpeed with which it meets its open stop, m/s, null where nothing damps; worked out only
+ *     where it is asked for
  * @param setPrice null where unknown
  * @param days until all are here
  * @param exact the plain assessment, null where only the screening has seen it
@@ -17,22 +20,29 @@ import java.math.BigDecimal;
 record Candidate(
     int row,
     int count,
-    boolean fits,
+    Misses misses,
     double handRms,
     double margin,
+    Supplier<Double> endSpeed,
     BigDecimal setPrice,
     int days,
     Fit exact) {
 
-  static Candidate of(Job job, int row, Fit fit) {
+  static Candidate of(Criteria criteria, int row, Fit fit) {
+    Double speed = fit.outcome() instanceof Figures figures ? figures.landing().endSpeed() : null;
     return new Candidate(
         row,
         fit.count(),
-        fit.fits(),
+        Misses.of(fit.blockedBy()),
         fit.outcome().effort(),
-        fit.outcome().margin(job),
+        criteria.margin(fit.outcome()),
+        () -> speed,
         fit.setPrice(),
         fit.leadTimeDays(),
         fit);
+  }
+
+  boolean fits() {
+    return misses.count() == 0;
   }
 }

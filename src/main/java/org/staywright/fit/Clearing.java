@@ -114,9 +114,10 @@ public final class Clearing {
    */
   private boolean fits(Job changed, Paths along, Fit near, int count, double longer) {
     if (near.outcome() instanceof Figures figures) {
-      double compressed = figures.compressed() + longer;
-      double extended = figures.extended() + longer;
-      if (!Assessment.meets(changed, along, near.part(), count, compressed, extended)) {
+      Figures.Lengths now = figures.lengths();
+      Hung hung =
+          new Hung(near.part(), count, now.compressed() + longer, now.extended() + longer, 0);
+      if (!Assessment.meets(changed, along, hung)) {
         return false;
       }
     }

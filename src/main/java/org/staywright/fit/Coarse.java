@@ -28,18 +28,16 @@ final class Coarse {
   private final Aim aim;
   private final Mounted mechanism;
   private final Travel thin;
+  private final Alongside along;
   private final int[] counts;
   private final Lanes lanes = new Lanes();
   private final Lanes.Hand[] hands;
   private final int[] slot = new int[Lanes.WIDTH];
-  private final double[] gap = new double[Lanes.WIDTH];
   private final double[] within = new double[Lanes.WIDTH];
   private final double[] beyond = new double[Lanes.WIDTH];
   private int used;
   private double[] window;
-
-  /** By how much this pair comes too late over its dead centre, whatever hangs there. */
-  private double tooLate;
+  private Glance glance;
 
   /** By region, slot and count: the best value and the number of the pair it was at. */
   final double[] best;
@@ -50,9 +48,10 @@ final class Coarse {
     this.job = job;
     this.zones = zones;
     this.shelf = shelf;
-    aim = new Aim(job);
+    aim = new Aim(job, Criteria.roughly(job));
     mechanism = (Mounted) job.mechanism();
     thin = mechanism.travel(mechanism.end()).every(STEP);
+    along = Alongside.of(job, thin);
     counts = job.springCounts().stream().mapToInt(Integer::intValue).toArray();
     hands = new Lanes.Hand[counts.length];
     Arrays.setAll(hands, c -> new Lanes.Hand());
@@ -106,7 +105,7 @@ final class Coarse {
     if (travel == null) {
       return;
     }
-    behaviour(travel);
+    glance = new Glance(job, travel, along, lanes);
     List<Shelf.Rack> racks = shelf.racks;
     for (int i = 0; i < racks.size(); i++) {
       Shelf.Rack rack = racks.get(i);
@@ -120,48 +119,16 @@ final class Coarse {
     run(pair, region, travel);
   }
 
-  /** What is asked of how the load behaves, on this travel. */
-  private void behaviour(Travel travel) {
-    Behaviour asked = job.requirements().behaviour();
-    lanes.rising =
-        asked.risesFrom() == null ? null : Stretch.within(travel, asked.risesFrom(), null);
-    lanes.still =
-        asked.staysPut() ? Stretch.within(travel, asked.staysPutFrom(), asked.staysPutTo()) : null;
-    Double centre = asked.overCentreBy() == null ? null : Figuring.overCentre(travel, 1);
-    tooLate =
-        asked.overCentreBy() == null
-            ? 0
-            : centre == null ? 1 : Math.max(0, centre - asked.overCentreBy());
-  }
-
-  /** By how much a lane misses that, in shares of the hand force allowed. */
-  private double misbehaves(int lane, int c, double push, Travel travel) {
-    Job.Requirements asked = job.requirements();
-    double force = travel.hand() * asked.handOpenLimit();
-    double misses = tooLate;
-    if (lanes.rising != null) {
-      misses += Math.max(0, hands[c].rising[lane]) / force;
-    }
-    if (lanes.still != null) {
-      misses += Math.max(0, -hands[c].still[lane]) / force;
-    }
-    Double latch = asked.behaviour().maxLatchPush();
-    return latch == null
-        ? misses
-        : misses + Math.max(0, push / force - latch / asked.handOpenLimit());
-  }
-
   private void load(int pair, int region, Travel travel, Shelf.Rack rack) {
     for (int from = rack.from(); from < rack.to(); ) {
       int n = Math.min(rack.to() - from, Lanes.WIDTH - used);
       System.arraycopy(shelf.area, from, lanes.area, used, n);
-      copy(Load.NOMINAL, lanes.nominal, from, n);
-      copy(Load.WEAK, lanes.weak, from, n);
-      copy(Load.STRONG, lanes.strong, from, n);
+      for (SpringState state : SpringState.values()) {
+        copy(shelf.gas.get(state), lanes.of(state), from, n);
+      }
       for (int j = 0; j < n; j++) {
         slot[used + j] = from + j;
       }
-      Arrays.fill(gap, used, used + n, gap(rack, travel));
       Arrays.fill(within, used, used + n, within(rack, travel));
       Arrays.fill(beyond, used, used + n, beyond(rack, travel));
       used += n;
@@ -172,8 +139,7 @@ final class Coarse {
     }
   }
 
-  private void copy(Load load, Lanes.Gas to, int from, int n) {
-    Shelf.Gas gas = shelf.gas.get(load);
+  private void copy(Shelf.Gas gas, Lanes.Gas to, int from, int n) {
     System.arraycopy(gas.mass(), from, to.mass, used, n);
     System.arraycopy(gas.base(), from, to.base, used, n);
     System.arraycopy(gas.friction(), from, to.friction, used, n);
@@ -183,15 +149,17 @@ final class Coarse {
     if (used == 0) {
       return;
     }
-    lanes.run(used, travel, counts, shelf.fits, hands);
+    lanes.run(used, travel, along, counts, shelf.fits, hands);
     for (int lane = 0; lane < used; lane++) {
       for (int c = 0; c < counts.length; c++) {
         int at = ((region * shelf.size()) + slot[lane]) * counts.length + c;
         if (shelf.there(slot[lane], c)) {
-          double value = value(lane, c, travel);
-          if (value < best[at]) {
-            best[at] = value;
-            where[at] = pair;
+          if (atBest(lane, c, travel) < best[at]) {
+            double value = value(lane, c, travel);
+            if (value < best[at]) {
+              best[at] = value;
+              where[at] = pair;
+            }
           }
         }
       }
@@ -209,32 +177,26 @@ final class Coarse {
     }
   }
 
+  /** What it cannot be better than, by the hand alone: most are passed over by it. */
+  private double atBest(int lane, int c, Travel travel) {
+    Requirements asked = job.requirements();
+    double open = hands[c].open[lane] / travel.hand() / asked.handOpenLimit();
+    double close = hands[c].close[lane] / travel.hand() / asked.handCloseLimit();
+    double most = Math.max(open, close);
+    return most > 1
+        ? Aim.missed(most - 1)
+        : aim.place(hands[c].rms(lane, travel), Math.max(0, 1 - most));
+  }
+
   private double value(int lane, int c, Travel travel) {
-    Job.Requirements asked = job.requirements();
-    double open = hands[c].openWeak[lane] / travel.hand();
-    double close = hands[c].closeStrong[lane] / travel.hand();
-    double hand = Requirement.handMargin(asked, open, close);
-    double gravity = travel.heavy()[travel.last()];
-    Double hold =
-        gravity < 0
-            ? counts[c] * lanes.weak.last[lane] * travel.lever()[travel.last()] / -gravity
-            : null;
-    double push = counts[c] * lanes.strong.first[lane] * travel.lever()[0] + travel.light()[0];
-    double shut =
-        asked.staysShut() ? Math.max(0, push / Math.max(1e-9, Math.abs(travel.light()[0]))) : 0;
-    double behaviour = misbehaves(lane, c, push, travel);
-    double tooHeavy = Math.max(0, -hand);
-    double falls = hold == null ? 0 : Math.max(0, asked.minHoldRatio() - hold);
-    if (tooHeavy + falls + gap[lane] + shut + behaviour > 0) {
-      return Aim.missed(tooHeavy, falls, gap[lane], shut, behaviour);
-    }
-    double margin =
-        Requirement.margin(
-            job,
-            hand,
-            hold,
-            within[lane] + asked.compressedReserve(),
-            beyond[lane] + asked.extendedReserve());
-    return aim.place(hands[c].rms(lane, travel), margin);
+    Requirements asked = job.requirements();
+    double compressed = travel.shortest() - within[lane] - asked.compressedReserve();
+    double extended =
+        window == null
+            ? travel.longest() + beyond[lane] + asked.extendedReserve()
+            : travel.length()[travel.last()];
+    // Where the spring is the stop, no reserve tells that it ends elsewhere.
+    double off = window == null ? 0 : Math.max(0, -beyond[lane]);
+    return aim.rough(glance.figures(hands[c], lane, counts[c], compressed, extended), off);
   }
 }

@@ -1,90 +1,172 @@
 package org.staywright.fit;
 
 /**
- * What a part does in a job. SI; null where it does not apply.
+ * What a part does in a job where a hand moves the load. SI.
  *
- * @param openingAngle end of the travel, rad or m
- * @param lengthClosed mount centre to mount centre, m
- * @param lengthOpen m
- * @param lengthMin over the travel, m
- * @param lengthMax over the travel, m
- * @param compressed shortest length of spring and fittings, m
- * @param extended longest length of spring and fittings, m
- * @param handOpenMax largest hand force opening slowly, nominal, N
- * @param handCloseMax largest hand force closing slowly, nominal, N
- * @param handRms root mean square of both over the travel, nominal, N
- * @param handOpenMaxWeak with the weakest spring, N
- * @param handCloseMaxStrong with the strongest spring, N
- * @param holdRatioOpen spring moment over gravity moment at the open end, weak
- * @param selfOpensFrom from here it rises by itself, nominal, rad or m
- * @param staysFrom from here it does not fall by itself, nominal, rad or m
- * @param closedHold moment that keeps it shut, nominal, N·m or N
- * @param closedHoldStrong the same with the strongest spring
- * @param peakPressure highest absolute gas pressure, fast and strong, Pa
- * @param peakMountLoad largest load on a mount, each spring, N
- * @param stopLoad pull on a mount when the spring ends the travel and the hand pulls on, N
- * @param bucklingFactor least buckling load over fast force
- * @param swing angle that the end fittings must give way to, rad
- * @param selfOpensFromWeak from here it rises by itself with the weakest spring, rad or m
- * @param staysPut least force at the hand that moves it where it is to stay put, nominal, N
- * @param latchPush push at the handle while shut, strongest spring, below zero where it holds
- *     itself shut, N
- * @param overCentre where a spring that presses it shut passes its dead centre, rad or m
+ * @param lengths of mounts and springs
+ * @param hand what it has to do
+ * @param hold what holds the load where it ends
+ * @param landing how it meets its open stop
+ * @param strength how hard springs and fittings are worked
+ * @param oneFailed with one spring fewer
+ * @param hanging how the springs are hung on
  */
 public record Figures(
-    double openingAngle,
-    double lengthClosed,
-    double lengthOpen,
-    double lengthMin,
-    double lengthMax,
-    double compressed,
-    double extended,
-    double handOpenMax,
-    double handCloseMax,
-    double handRms,
-    double handOpenMaxWeak,
-    double handCloseMaxStrong,
-    Double holdRatioOpen,
-    Double selfOpensFrom,
-    Double staysFrom,
-    double closedHold,
-    double closedHoldStrong,
-    double peakPressure,
-    double peakMountLoad,
-    double stopLoad,
-    double bucklingFactor,
-    double swing,
-    Double selfOpensFromWeak,
-    Double staysPut,
-    double latchPush,
-    Double overCentre)
+    Lengths lengths,
+    Hand hand,
+    Hold hold,
+    Landing landing,
+    Strength strength,
+    OneFailed oneFailed,
+    Hanging hanging)
     implements Outcome {
+
+  /**
+   * Mount centre to mount centre and of the springs with their end fittings, m.
+   *
+   * @param start of the travel, rad or m
+   * @param end of the travel, rad or m
+   * @param closed at the start of the travel
+   * @param open at its end
+   * @param min over the travel
+   * @param max over the travel
+   * @param compressed shortest of spring and fittings
+   * @param extended longest of spring and fittings
+   */
+  public record Lengths(
+      double start,
+      double end,
+      double closed,
+      double open,
+      double min,
+      double max,
+      double compressed,
+      double extended) {
+
+    /** rad or m. */
+    public double travelled() {
+      return end - start;
+    }
+
+    public double compressedReserve() {
+      return min - compressed;
+    }
+
+    public double extendedReserve() {
+      return extended - max;
+    }
+  }
+
+  /**
+   * Forces of the hand, N; below zero where it moves by itself.
+   *
+   * @param open largest opening slowly, nominal
+   * @param close largest closing slowly, nominal
+   * @param rms root mean square of both over the travel, nominal
+   * @param openWorst largest opening slowly in any corner
+   * @param closeWorst largest closing slowly in any corner
+   * @param selfOpensFrom from here it rises by itself, nominal, rad or m; null where it never does
+   * @param selfOpensFromWorst the same in every corner
+   * @param staysFrom from here it does not fall by itself, nominal, rad or m; null for nowhere
+   * @param staysPut least force that moves it where it is to stay put, nominal; null where that is
+   *     not asked
+   */
+  public record Hand(
+      double open,
+      double close,
+      double rms,
+      Extreme openWorst,
+      Extreme closeWorst,
+      Double selfOpensFrom,
+      Double selfOpensFromWorst,
+      Double staysFrom,
+      Double staysPut) {
+
+    /** The larger of both in the worst corner. */
+    public double worst() {
+      return Math.max(openWorst.value(), closeWorst.value());
+    }
+  }
+
+  /**
+   * Friction left out.
+   *
+   * @param ratio least of what opens over what closes at the open end; null where nothing closes in
+   *     any corner
+   * @param open least force at the handle that keeps it against its open stop, N
+   * @param closed moment that keeps it shut, nominal, N·m or N
+   * @param closedLeast the same in the worst corner
+   * @param latchPush push at the handle while shut in the worst corner, below zero where it holds
+   *     itself shut, N
+   * @param shuts greatest force at the handle with which it shuts by itself in any corner, below
+   *     zero where it does not, N
+   * @param overCentre where a spring that presses it shut passes its dead centre, rad or m; null
+   *     where none does
+   */
+  public record Hold(
+      Extreme ratio,
+      Extreme open,
+      double closed,
+      Extreme closedLeast,
+      double latchPush,
+      double shuts,
+      Double overCentre) {}
+
+  /**
+   * @param endSpeed of the handle as damping lets it arrive at the open end, greatest of all
+   *     corners, m/s; null where nothing damps
+   * @param undampedStop whether the spring is the stop and nothing damps it there
+   */
+  public record Landing(Double endSpeed, boolean undampedStop) {}
+
+  /**
+   * @param peakPressure highest absolute gas pressure, fast and strong, Pa
+   * @param peakMountLoad largest load on a mount, each spring, N
+   * @param stopLoad pull on a mount at rest where the spring is the stop, in the worst corner, N
+   * @param bucklingFactor least buckling load over fast force
+   * @param swing angle that the end fittings must give way to, rad
+   */
+  public record Strength(
+      double peakPressure,
+      double peakMountLoad,
+      double stopLoad,
+      double bucklingFactor,
+      double swing) {}
+
+  /**
+   * With one spring fewer, in the worst corner; with none left the bare load.
+   *
+   * @param hold least force at the handle that keeps it against its open stop, N
+   * @param hand larger force of the hand either way, N
+   */
+  public record OneFailed(double hold, double hand) {}
+
+  /**
+   * Hanging one strong spring on, the load at its open stop.
+   *
+   * @param press force that still presses it onto its mount, N; 0 where it hangs free
+   * @param lift how far past the stop it hangs free, rad or m; 0 at the stop, null where nowhere
+   *     near
+   */
+  public record Hanging(double press, Double lift) {}
 
   @Override
   public double end() {
-    return openingAngle;
+    return lengths.end();
   }
 
   @Override
   public double effort() {
-    return handRms;
+    return hand.rms();
   }
 
   @Override
-  public double margin(Job job) {
-    return Requirement.margin(job, this);
+  public double peakPressure() {
+    return strength.peakPressure();
   }
 
-  public double compressedReserve() {
-    return lengthMin - compressed;
-  }
-
-  public double extendedReserve() {
-    return extended - lengthMax;
-  }
-
-  /** The hand force that the limit is held against. */
-  public double handForce() {
-    return Math.max(handOpenMaxWeak, handCloseMaxStrong);
+  @Override
+  public double bucklingFactor() {
+    return strength.bucklingFactor();
   }
 }

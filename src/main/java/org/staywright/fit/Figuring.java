@@ -1,77 +1,147 @@
 package org.staywright.fit;
 
+import java.util.function.Function;
+import org.staywright.fit.Figures.Hand;
+import org.staywright.fit.Figures.Hanging;
+import org.staywright.fit.Figures.Hold;
+import org.staywright.fit.Figures.Landing;
+import org.staywright.fit.Figures.Lengths;
+import org.staywright.fit.Figures.OneFailed;
+import org.staywright.fit.Figures.Strength;
 import org.staywright.fit.Job.OpenStop;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Travel;
-import org.staywright.part.Part;
+import org.staywright.spring.ForceLaw;
 
 /** Works out the figures of one part on one travel. */
 final class Figuring {
 
+  /** How far past its stop somebody may lift a load to hang a spring on, rad or m: our choice. */
+  private static final double LIFT_TURNING = Math.toRadians(15);
+
+  private static final double LIFT_SHIFTING = 50e-3;
+  private static final int LIFTS = 150;
+
   private Figuring() {}
 
+  /** The springs of a job in each state. */
+  record States(Forces nominal, Forces weak, Forces strong) {
+
+    static States of(Function<SpringState, Forces> forces) {
+      return new States(
+          forces.apply(SpringState.NOMINAL),
+          forces.apply(SpringState.WEAK),
+          forces.apply(SpringState.STRONG));
+    }
+
+    Forces of(SpringState state) {
+      return switch (state) {
+        case NOMINAL -> nominal;
+        case WEAK -> weak;
+        case STRONG -> strong;
+      };
+    }
+  }
+
   /** All but the strength. */
-  static Figures slow(
-      Job job, Travel travel, Part part, int count, double compressed, double extended) {
-    return of(job, travel, part, count, compressed, extended, 0, null);
+  static Figures slow(Job job, Path path, Hung hung) {
+    return of(job, path, hung, null);
   }
 
   /**
    * @param peak null where strength is not asked for
    */
-  static Figures of(
-      Job job,
-      Travel travel,
-      Part part,
-      int count,
-      double compressed,
-      double extended,
-      double tubeFitting,
-      Peak peak) {
-    HandForces nominal = HandForces.of(job, travel, part, count, extended, Load.NOMINAL);
-    HandForces weak = HandForces.of(job, travel, part, count, extended, Load.WEAK);
-    HandForces strong = HandForces.of(job, travel, part, count, extended, Load.STRONG);
-    int end = travel.last();
-    double shortest = travel.shortest();
+  static Figures of(Job job, Path path, Hung hung, Peak peak) {
+    Travel travel = path.travel();
+    States states = States.of(state -> Forces.of(job, path, hung, state));
     return new Figures(
+        lengths(travel, hung),
+        hand(job, travel, states),
+        hold(travel, states, hung.part().spring().sense()),
+        new Landing(null, false),
+        strength(job, travel, states, hung, peak),
+        oneFailed(job, travel, states, hung),
+        hanging(job, travel, hung));
+  }
+
+  static Lengths lengths(Travel travel, Hung hung) {
+    int end = travel.last();
+    return new Lengths(
+        travel.q()[0],
         travel.q()[end],
         travel.length()[0],
         travel.length()[end],
-        shortest,
+        travel.shortest(),
         travel.longest(),
-        compressed,
-        extended,
-        greatest(nominal.open()),
-        greatest(nominal.close()),
-        rms(nominal),
-        greatest(weak.open()),
-        greatest(strong.close()),
-        holdRatio(travel, weak),
-        lastRun(travel, nominal.open(), -1),
-        lastRun(travel, nominal.close(), 1),
-        -nominal.moment()[0],
-        -strong.moment()[0],
-        peak == null ? Double.NaN : peak.pressure(),
-        peak == null ? Double.NaN : peak.load(),
-        stopLoad(job, travel, count),
-        peak == null ? Double.NaN : peak.bucklingFactor(travel, tubeFitting),
-        swing(job, shortest),
-        lastRun(travel, weak.open(), -1),
-        staysPut(job.requirements().behaviour(), travel, nominal),
-        strong.moment()[0] / travel.hand(),
-        overCentre(travel, part.spring().sense()));
+        hung.compressed(),
+        hung.extended());
+  }
+
+  static Hand hand(Job job, Travel travel, States states) {
+    int n = travel.q().length;
+    double[] open = new double[n];
+    double[] close = new double[n];
+    double[] worst = new double[n];
+    double squares = 0;
+    for (int i = 0; i < n; i++) {
+      open[i] = states.nominal.open(travel, travel.load(), i);
+      close[i] = states.nominal.close(travel, travel.load(), i);
+      worst[i] = Double.NEGATIVE_INFINITY;
+      squares += open[i] * open[i] + close[i] * close[i];
+    }
+    Extreme mostOpen = null;
+    Extreme mostClose = null;
+    for (Corner corner : Corner.ALL) {
+      Forces forces = states.of(corner.spring());
+      double[] load = corner.load().of(travel);
+      for (int i = 0; i < n; i++) {
+        double opening = forces.open(travel, load, i);
+        double closing = forces.close(travel, load, i);
+        worst[i] = Math.max(worst[i], opening);
+        mostOpen = greater(mostOpen, opening, travel.q()[i], corner);
+        mostClose = greater(mostClose, closing, travel.q()[i], corner);
+      }
+    }
+    return new Hand(
+        greatest(open),
+        greatest(close),
+        Math.sqrt(squares / (2 * n)),
+        mostOpen,
+        mostClose,
+        lastRun(travel, open, -1),
+        lastRun(travel, worst, -1),
+        lastRun(travel, close, 1),
+        staysPut(job.requirements().still(), travel, open, close));
+  }
+
+  private static Extreme greater(Extreme most, double value, double q, Corner corner) {
+    return most == null || value > most.value() ? new Extreme(value, q, corner) : most;
   }
 
   /** Friction less imbalance at the worst place of the stretch; null where none is asked. */
-  private static Double staysPut(Behaviour asked, Travel travel, HandForces nominal) {
-    if (!asked.staysPut()) {
+  private static Double staysPut(Still asked, Travel travel, double[] open, double[] close) {
+    if (asked == null) {
       return null;
     }
-    Stretch stretch = Stretch.of(travel, asked.staysPutFrom(), asked.staysPutTo());
+    Stretch stretch = Stretch.of(travel, asked.from(), asked.to());
     double least = Double.POSITIVE_INFINITY;
     for (int i = stretch.first(); i <= stretch.last(); i++) {
-      least = Math.min(least, Math.min(nominal.open()[i], nominal.close()[i]));
+      least = Math.min(least, Math.min(open[i], close[i]));
     }
     return least;
+  }
+
+  /**
+   * @param sense of the springs, +1 where they push
+   */
+  static Hold hold(Travel travel, States states, int sense) {
+    int last = travel.last();
+    return Holding.of(
+        travel,
+        new Holding.Ends(states.weak.moment()[0], states.weak.moment()[last]),
+        new Holding.Ends(states.strong.moment()[0], states.strong.moment()[last]),
+        states.nominal.moment()[0],
+        overCentre(travel, sense));
   }
 
   /**
@@ -87,9 +157,81 @@ final class Figuring {
     return i == 0 || i > travel.last() || travel.lever()[0] == 0 ? null : travel.q()[i];
   }
 
+  private static Strength strength(Job job, Travel travel, States states, Hung hung, Peak peak) {
+    return new Strength(
+        peak == null ? Double.NaN : peak.pressure(),
+        peak == null ? Double.NaN : peak.load(),
+        stopLoad(
+            job,
+            travel,
+            hung.count(),
+            states.weak.moment()[travel.last()],
+            states.strong.moment()[travel.last()]),
+        peak == null ? Double.NaN : peak.bucklingFactor(travel, hung.tubeFitting()),
+        swing(job, travel.shortest()));
+  }
+
   /** Angle out of the side view that the end fittings give way to, rad. */
   static double swing(Job job, double shortest) {
     return Math.asin(Math.min(1, job.mechanism().lateralOffset() / shortest));
+  }
+
+  /**
+   * With the spring as the stop, the pull on each mount at rest, in the worst corner:
+   * (S + Q − M_f)/(n·|L′|).
+   *
+   * @param weak S of the weak springs at the end
+   * @param strong S of the strong springs at the end
+   */
+  static double stopLoad(Job job, Travel travel, int count, double weak, double strong) {
+    int last = travel.last();
+    double lever = Math.abs(travel.lever()[last]);
+    if (job.requirements().openStop() != OpenStop.SPRING_STOP || lever == 0) {
+      return 0;
+    }
+    double opening = Math.max(weak, strong) + Math.max(travel.heavy()[last], travel.light()[last]);
+    return Math.max(0, (opening - travel.friction()) / (count * lever));
+  }
+
+  /** With none left it is the bare load and whatever acts along. */
+  private static OneFailed oneFailed(Job job, Travel travel, States states, Hung hung) {
+    States fewer =
+        States.of(
+            state -> {
+              double rub = hung.part().spring().friction(state.kelvin(job.conditions()));
+              return states.of(state).without(travel, rub);
+            });
+    return new OneFailed(
+        hold(travel, fewer, 1).open().value(), hand(job, travel, fewer).worst());
+  }
+
+  private static Hanging hanging(Job job, Travel travel, Hung hung) {
+    double open = travel.length()[travel.last()];
+    boolean pushes = hung.part().spring().sense() > 0;
+    double free = pushes ? hung.extended() : hung.compressed();
+    // At its stop a spring that is the stop is as long as it gets.
+    boolean hangs = pushes ? open >= free - 1e-9 : open <= free + 1e-9;
+    if (hangs) {
+      return new Hanging(0, 0.0);
+    }
+    double kelvin = SpringState.STRONG.kelvin(job.conditions());
+    ForceLaw strong = SpringState.STRONG.law(hung.part(), job.conditions());
+    double press = strong.taking(hung.extended() - open, kelvin);
+    return new Hanging(Math.max(0, press), lift(job.mechanism(), travel, free, pushes));
+  }
+
+  /** How far past the end of the travel a free spring spans the mounts; null for nowhere near. */
+  private static Double lift(Mechanism mechanism, Travel travel, double free, boolean pushes) {
+    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
+    double most = turns ? LIFT_TURNING : LIFT_SHIFTING;
+    for (int i = 1; i <= LIFTS; i++) {
+      double past = most * i / LIFTS;
+      double length = mechanism.length(travel.q()[travel.last()] + past);
+      if (pushes ? length >= free : length <= free) {
+        return past;
+      }
+    }
+    return null;
   }
 
   private static double greatest(double[] values) {
@@ -98,20 +240,6 @@ final class Figuring {
       most = Math.max(most, value);
     }
     return most;
-  }
-
-  private static double rms(HandForces hand) {
-    double sum = 0;
-    for (int i = 0; i < hand.open().length; i++) {
-      sum += hand.open()[i] * hand.open()[i] + hand.close()[i] * hand.close()[i];
-    }
-    return Math.sqrt(sum / (2 * hand.open().length));
-  }
-
-  /** n·F_gas·L′/|Q| at the open end, null where gravity does not close there. */
-  private static Double holdRatio(Travel travel, HandForces weak) {
-    double gravity = Load.WEAK.load(travel)[travel.last()];
-    return gravity < 0 ? (weak.moment()[travel.last()] - gravity) / -gravity : null;
   }
 
   /**
@@ -123,18 +251,5 @@ final class Figuring {
       from--;
     }
     return from == values.length ? null : travel.q()[from];
-  }
-
-  /**
-   * With the spring as the stop, the pull on each mount while the hand still pushes at its limit.
-   */
-  static double stopLoad(Job job, Travel travel, int count) {
-    double lever = travel.lever()[travel.last()];
-    if (job.requirements().openStop() != OpenStop.SPRING_STOP || lever <= 0) {
-      return 0;
-    }
-    double gravity = Math.max(travel.heavy()[travel.last()], travel.light()[travel.last()]);
-    double hand = job.requirements().handOpenLimit() * travel.hand();
-    return Math.max(0, (gravity + hand) / (count * lever));
   }
 }

@@ -58,8 +58,9 @@ public record Fit(
     if (outcome instanceof SeatFigures seat) {
       return law.constancy(0, Math.min(seat.travel(), seat.stroke()), ROOM);
     }
-    double from = figures().extended() - figures().lengthMax();
-    return law.constancy(from, figures().extended() - figures().lengthMin(), ROOM);
+    Figures.Lengths lengths = figures().lengths();
+    double from = lengths.extended() - lengths.max();
+    return law.constancy(from, lengths.extended() - lengths.min(), ROOM);
   }
 
   public boolean fits() {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.staywright.mechanism.SeatColumn;
-import org.staywright.mechanism.Travel;
+import org.staywright.part.Coded;
 import org.staywright.part.Range;
 
 /**
@@ -17,9 +17,40 @@ import org.staywright.part.Range;
  *     where the mounts leave no room for one
  * @param shortfall the shortest spring for this stroke against the room there is, m; null where
  *     there is room
- * @param stock the best of the range: what fits first, else what misses least; null for none
+ * @param stock the lightest of the range at the hand that fits, else what misses least; null for
+ *     none
+ * @param advice what to do
  */
-public record Ideal(int count, Balance balance, Fit made, Shortfall shortfall, Fit stock) {
+public record Ideal(
+    int count, Balance balance, Fit made, Shortfall shortfall, Fit stock, Advice advice) {
+
+  /** Which of them to take. */
+  public enum Advice implements Coded {
+    /** It does better than anything in the range. */
+    MAKE,
+    /** The range has what does as well. */
+    TAKE_STOCK,
+    /** The load needs no spring, and this one makes nothing lighter. */
+    TAKE_NONE,
+    /** The mounts leave no room for one. */
+    NO_ROOM;
+
+    static Advice of(Ranking ranking, Fit made, Fit stock) {
+      if (made == null) {
+        return NO_ROOM;
+      }
+      if (!ranking.springNeeded() && !made.fits()) {
+        return TAKE_NONE;
+      }
+      return stock == null || better(made, stock) ? MAKE : TAKE_STOCK;
+    }
+
+    private static boolean better(Fit made, Fit stock) {
+      int misses = Misses.of(made.blockedBy()).compareTo(Misses.of(stock.blockedBy()));
+      return misses < 0
+          || misses == 0 && made.figures().hand().rms() < stock.figures().hand().rms();
+    }
+  }
 
   /** As steep as the rows of the sample range get. */
   static final double STEEPEST = 1.65;
@@ -38,31 +69,30 @@ public record Ideal(int count, Balance balance, Fit made, Shortfall shortfall, F
             .filter(making -> making.fit() != null)
             .min(Comparator.comparingDouble(Making::value));
     Making shown = best.orElse(makings.get(0));
-    Travel travel = new Paths(free).of(shown.extended()).travel();
+    Ranking ranking = Ranking.of(range, job.by(RankBy.LEAST_EFFORT));
+    Fit stock =
+        ranking.fits().stream()
+            .findFirst()
+            .or(() -> ranking.near().stream().findFirst())
+            .orElse(null);
+    Path path = new Paths(free).of(shown.extended());
     return new Ideal(
         shown.count(),
-        Balance.of(travel, shown.count(), STEEPEST),
+        Balance.of(path, shown.count(), STEEPEST),
         shown.fit(),
         shown.shortfall(),
-        stock(job, range));
-  }
-
-  private static Fit stock(Job job, Range range) {
-    Ranking ranking = Ranking.of(range, job);
-    return ranking.fits().stream()
-        .findFirst()
-        .or(() -> ranking.near().stream().findFirst())
-        .orElse(null);
+        stock,
+        Advice.of(ranking, shown.fit(), stock));
   }
 
   /** What the stock part costs at the hand, root mean square, N; null without both. */
   public Double costsRms() {
-    return more(Figures::handRms);
+    return more(figures -> figures.hand().rms());
   }
 
   /** The same of the larger force that is held against the limit. */
   public Double costsMost() {
-    return more(Figures::handForce);
+    return more(figures -> figures.hand().worst());
   }
 
   private Double more(ToDoubleFunction<Figures> of) {

@@ -34,7 +34,7 @@ public final class InTime {
     }
     double extended = extended(job, fit);
     Travel travel = new Paths(job).of(extended).travel();
-    Course course = new Course(travel, travel.load(), job.drag());
+    Course course = new Course(travel, travel.load(), job.drag(kelvin));
     int rod = fit.rodEndAt() == RodEnd.MOVING ? 1 : -1;
     return new Scene(
         course,
@@ -64,7 +64,7 @@ public final class InTime {
 
   /** The length at which its springs are fully extended, m. */
   static double extended(Job job, Fit fit) {
-    return job.mechanism() instanceof SeatColumn seat ? seat.end() : fit.figures().extended();
+    return job.mechanism() instanceof SeatColumn seat ? seat.end() : fit.figures().lengths().extended();
   }
 
   /**

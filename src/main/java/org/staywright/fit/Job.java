@@ -26,7 +26,7 @@ import org.staywright.part.FittingType;
  * @param rankBy order of what fits
  * @param limit most rows returned of each list
  * @param weights of the balanced order
- * @param beside dampers, null for none
+ * @param beside parts already chosen that act along: dampers, further springs
  */
 public record Job(
     String name,
@@ -40,10 +40,11 @@ public record Job(
     RankBy rankBy,
     int limit,
     Weights weights,
-    Beside beside) {
+    List<Beside> beside) {
 
   public Job {
     springCounts = List.copyOf(springCounts);
+    beside = List.copyOf(beside);
   }
 
   /** Numbers of springs that are judged: under a seat stands one column. */
@@ -51,7 +52,7 @@ public record Job(
     return mechanism instanceof SeatColumn ? List.of(1) : springCounts;
   }
 
-  /** With the usual weights and no dampers. */
+  /** With the usual weights and nothing beside the springs. */
   public Job(
       String name,
       Mechanism mechanism,
@@ -75,7 +76,7 @@ public record Job(
         rankBy,
         limit,
         Weights.BALANCED,
-        null);
+        List.of());
   }
 
   /** The same job with the spring hung elsewhere; only for a mechanism that has mounts. */
@@ -84,9 +85,9 @@ public record Job(
     return with(hung, springCounts, rodEnd, tubeEnd, filters, limit, beside);
   }
 
-  /** The same job with dampers beside its springs. */
-  public Job with(Beside dampers) {
-    return with(mechanism, springCounts, rodEnd, tubeEnd, filters, limit, dampers);
+  /** The same job with parts beside its springs. */
+  public Job with(List<Beside> parts) {
+    return with(mechanism, springCounts, rodEnd, tubeEnd, filters, limit, parts);
   }
 
   /** The same job with other wishes for the end fittings. */
@@ -122,6 +123,23 @@ public record Job(
         beside);
   }
 
+  /** The same job in another order. */
+  Job by(RankBy order) {
+    return new Job(
+        name,
+        mechanism,
+        springCounts,
+        rodEnd,
+        tubeEnd,
+        conditions,
+        requirements,
+        filters,
+        order,
+        limit,
+        weights,
+        beside);
+  }
+
   private Job with(
       Mechanism moving,
       List<Integer> counts,
@@ -129,7 +147,7 @@ public record Job(
       FittingWish tube,
       Filters allowed,
       int most,
-      Beside dampers) {
+      List<Beside> parts) {
     return new Job(
         name,
         moving,
@@ -142,12 +160,15 @@ public record Job(
         rankBy,
         most,
         weights,
-        dampers);
+        parts);
   }
 
-  /** What resists its speed besides the springs. */
-  Drag drag() {
-    return beside == null ? Drag.NONE : beside;
+  /** What resists its speed besides the springs, at a temperature. */
+  Drag drag(double kelvin) {
+    List<Drag> drags = beside.stream().map(each -> each.drag(kelvin)).toList();
+    return drags.isEmpty()
+        ? Drag.NONE
+        : (q, speed) -> drags.stream().mapToDouble(each -> each.at(q, speed)).sum();
   }
 
   /** Whether the spring takes an end fitting on either end: a column stands in its cones. */
@@ -182,75 +203,6 @@ public record Job(
    */
   public record Conditions(
       double coldest, double nominal, double hottest, double years, double cyclesPerYear) {}
-
-  /**
-   * @param maxHandForce N
-   * @param minHoldRatio spring moment over gravity moment at the open end
-   * @param compressedReserve stroke left at the shortest length, m
-   * @param extendedReserve stroke left at the longest length, m
-   * @param openStop what ends the travel
-   * @param staysShut whether the closed flap must not rise, even with the strongest spring
-   * @param behaviour what else is asked
-   * @param inTime what is asked of its motion
-   */
-  public record Requirements(
-      double maxHandForce,
-      double minHoldRatio,
-      double compressedReserve,
-      double extendedReserve,
-      OpenStop openStop,
-      boolean staysShut,
-      Behaviour behaviour,
-      InTime inTime) {
-
-    /** With nothing else asked. */
-    public Requirements(
-        double maxHandForce,
-        double minHoldRatio,
-        double compressedReserve,
-        double extendedReserve,
-        OpenStop openStop,
-        boolean staysShut) {
-      this(
-          maxHandForce,
-          minHoldRatio,
-          compressedReserve,
-          extendedReserve,
-          openStop,
-          staysShut,
-          Behaviour.ANY,
-          InTime.ANY);
-    }
-
-    /** Limit while opening, N. */
-    public double handOpenLimit() {
-      return behaviour.maxHandOpen() == null ? maxHandForce : behaviour.maxHandOpen();
-    }
-
-    /** Limit while closing, N. */
-    public double handCloseLimit() {
-      return behaviour.maxHandClose() == null ? maxHandForce : behaviour.maxHandClose();
-    }
-  }
-
-  /**
-   * Opened by a hand at its limit; NaN where nothing is asked.
-   *
-   * @param maxStopSpeed of the handle when it meets the stop, m/s
-   * @param maxStopEnergy when it meets the stop, J
-   * @param maxOpeningTime s
-   */
-  public record InTime(double maxStopSpeed, double maxStopEnergy, double maxOpeningTime) {
-
-    public static final InTime ANY = new InTime(Double.NaN, Double.NaN, Double.NaN);
-
-    /** Whether anything is asked. */
-    boolean any() {
-      return !(Double.isNaN(maxStopSpeed)
-          && Double.isNaN(maxStopEnergy)
-          && Double.isNaN(maxOpeningTime));
-    }
-  }
 
   /** What ends the travel at the open end. */
   public enum OpenStop implements Coded {

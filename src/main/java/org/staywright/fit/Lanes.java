@@ -20,14 +20,23 @@ final class Lanes {
   final Gas weak = new Gas();
   final Gas strong = new Gas();
 
-  /** Where it must rise by itself, and where it must stay put; null where that is not asked. */
-  Stretch rising;
-
+  /** Where it must stay put; null where that is not asked. */
   Stretch still;
+
+  /** Whether it is asked from where on it rises by itself. */
+  boolean rising;
 
   private final double[] density = new double[WIDTH];
 
-  /** What depends on the case. */
+  Gas of(SpringState state) {
+    return switch (state) {
+      case NOMINAL -> nominal;
+      case WEAK -> weak;
+      case STRONG -> strong;
+    };
+  }
+
+  /** What depends on the state of the springs. */
   static final class Gas {
     final double[] mass = new double[WIDTH];
     final double[] base = new double[WIDTH];
@@ -40,14 +49,20 @@ final class Lanes {
     final double[] last = new double[WIDTH];
   }
 
-  /** Sums and maxima over the travel for one number of springs. */
+  /** Sums and extremes over the travel for one number of springs, as moments at the mechanism. */
   static final class Hand {
     final double[] squares = new double[WIDTH];
-    final double[] openWeak = new double[WIDTH];
-    final double[] closeStrong = new double[WIDTH];
 
-    /** Largest hand force opening over the stretch where it must rise by itself, weak. */
-    final double[] rising = new double[WIDTH];
+    /** Largest opening and closing in any corner. */
+    final double[] open = new double[WIDTH];
+
+    final double[] close = new double[WIDTH];
+
+    /** The last sample at which it does not rise by itself in every corner, −1 for none. */
+    final double[] held = new double[WIDTH];
+
+    /** How near to balance it comes at any sample on opening: how sure {@link #held} is. */
+    final double[] closeness = new double[WIDTH];
 
     /** Least friction over imbalance over the stretch where it must stay put, nominal. */
     final double[] still = new double[WIDTH];
@@ -56,58 +71,107 @@ final class Lanes {
       return Math.sqrt(squares[lane] / travel.q().length) / travel.hand();
     }
 
-    double open(int lane, Travel travel) {
-      return openWeak[lane] / travel.hand();
-    }
-
-    double close(int lane, Travel travel) {
-      return closeStrong[lane] / travel.hand();
+    private void clear() {
+      Arrays.fill(squares, 0);
+      Arrays.fill(open, Double.NEGATIVE_INFINITY);
+      Arrays.fill(close, Double.NEGATIVE_INFINITY);
+      Arrays.fill(held, -1);
+      Arrays.fill(closeness, Double.POSITIVE_INFINITY);
+      Arrays.fill(still, Double.POSITIVE_INFINITY);
     }
   }
+
+  /**
+   * What a sample asks of every spring alike, for one number of springs.
+   *
+   * @param pull n·L′
+   * @param rub n·|L′|
+   * @param load of the nominal mass and what acts along, nominal
+   * @param friction of the mechanism and what acts along, nominal
+   */
+  private record Asked(double pull, double rub, double load, double friction) {}
 
   /**
    * Runs the block over a travel.
    *
    * @param used lanes in use
-   * @param travel samples
    * @param counts numbers of springs
-   * @param fits coefficients of p/ρ in the nominal, the weak and the strong case
+   * @param fits coefficients of p/ρ by state
    * @param hands receives the sums, one for each count
    */
-  void run(int used, Travel travel, int[] counts, double[][] fits, Hand[] hands) {
+  void run(int used, Travel travel, Alongside along, int[] counts, double[][] fits, Hand[] hands) {
     for (Hand hand : hands) {
-      Arrays.fill(hand.squares, 0);
-      Arrays.fill(hand.openWeak, Double.NEGATIVE_INFINITY);
-      Arrays.fill(hand.closeStrong, Double.NEGATIVE_INFINITY);
-      Arrays.fill(hand.rising, Double.NEGATIVE_INFINITY);
-      Arrays.fill(hand.still, Double.POSITIVE_INFINITY);
+      hand.clear();
     }
+    Extra extra = new Extra(travel, along);
     int last = travel.last();
     for (int i = 0; i <= last; i++) {
       double length = travel.length()[i];
       double lever = travel.lever()[i];
-      force(used, nominal, length, fits[0]);
-      force(used, weak, length, fits[1]);
-      force(used, strong, length, fits[2]);
+      for (SpringState state : STATES) {
+        force(used, of(state), length, fits[state.ordinal()]);
+      }
       if (i == 0) {
+        System.arraycopy(weak.force, 0, weak.first, 0, used);
         System.arraycopy(strong.force, 0, strong.first, 0, used);
       }
       for (int c = 0; c < counts.length; c++) {
         double pull = counts[c] * lever;
         double rub = counts[c] * Math.abs(lever);
         Hand hand = hands[c];
-        squares(used, nominal, pull, travel.load()[i], rub, travel.friction(), hand.squares);
-        open(used, weak, pull, travel.heavy()[i], rub, travel.friction(), hand.openWeak);
-        close(used, strong, pull, travel.light()[i], rub, travel.friction(), hand.closeStrong);
-        if (rising != null && rising.holds(i)) {
-          open(used, weak, pull, travel.heavy()[i], rub, travel.friction(), hand.rising);
+        Asked asked = new Asked(pull, rub, extra.load[i], extra.friction[i]);
+        squares(used, nominal, asked, hand.squares);
+        open(used, weak, strong, pull, rub, extra.openWeak[i], extra.openStrong[i], hand.open);
+        close(used, weak, strong, pull, rub, extra.closeWeak[i], extra.closeStrong[i], hand.close);
+        if (rising) {
+          rising(used, pull, rub, extra, i, hand);
         }
         if (still != null && still.holds(i)) {
-          still(used, nominal, pull, travel.load()[i], rub, travel.friction(), hand.still);
+          still(used, nominal, asked, hand.still);
         }
       }
     }
     System.arraycopy(weak.force, 0, weak.last, 0, used);
+    System.arraycopy(strong.force, 0, strong.last, 0, used);
+  }
+
+  private static final SpringState[] STATES = SpringState.values();
+
+  /** What is added to the springs at every sample, whatever the spring. */
+  private static final class Extra {
+    final double[] load;
+    final double[] friction;
+
+    /** What the hand overcomes besides the springs in the worse of both loads. */
+    final double[] openWeak;
+
+    final double[] openStrong;
+    final double[] closeWeak;
+    final double[] closeStrong;
+
+    Extra(Travel travel, Alongside along) {
+      int n = travel.q().length;
+      load = new double[n];
+      friction = new double[n];
+      openWeak = new double[n];
+      openStrong = new double[n];
+      closeWeak = new double[n];
+      closeStrong = new double[n];
+      for (int i = 0; i < n; i++) {
+        double least = Math.min(travel.heavy()[i], travel.light()[i]);
+        double most = Math.max(travel.heavy()[i], travel.light()[i]);
+        load[i] = travel.load()[i] + along.push(SpringState.NOMINAL)[i];
+        friction[i] = travel.friction() + along.friction(SpringState.NOMINAL)[i];
+        double weak = along.push(SpringState.WEAK)[i];
+        double strong = along.push(SpringState.STRONG)[i];
+        double rubWeak = travel.friction() + along.friction(SpringState.WEAK)[i];
+        double rubStrong = travel.friction() + along.friction(SpringState.STRONG)[i];
+        openWeak[i] = rubWeak - weak - least;
+        openStrong[i] = rubStrong - strong - least;
+        closeWeak[i] = rubWeak + weak + most;
+        closeStrong[i] = rubStrong + strong + most;
+      }
+    }
   }
 
   private void force(int used, Gas gas, double length, double[] fit) {
@@ -141,10 +205,13 @@ final class Lanes {
   /**
    * Mean square of opening and closing: with balance b and friction m both together give b² + m².
    */
-  private static void squares(
-      int used, Gas gas, double pull, double load, double rub, double friction, double[] sum) {
+  private static void squares(int used, Gas gas, Asked asked, double[] sum) {
     double[] force = gas.force;
     double[] own = gas.friction;
+    double pull = asked.pull;
+    double load = asked.load;
+    double rub = asked.rub;
+    double friction = asked.friction;
     for (int j = 0; j < used; j++) {
       double balance = pull * force[j] + load;
       double stick = rub * own[j] + friction;
@@ -152,10 +219,13 @@ final class Lanes {
     }
   }
 
-  private static void still(
-      int used, Gas gas, double pull, double load, double rub, double friction, double[] least) {
+  private static void still(int used, Gas gas, Asked asked, double[] least) {
     double[] force = gas.force;
     double[] own = gas.friction;
+    double pull = asked.pull;
+    double load = asked.load;
+    double rub = asked.rub;
+    double friction = asked.friction;
     for (int j = 0; j < used; j++) {
       double held = rub * own[j] + friction - Math.abs(pull * force[j] + load);
       least[j] = Math.min(least[j], held);
@@ -163,20 +233,53 @@ final class Lanes {
   }
 
   private static void open(
-      int used, Gas gas, double pull, double load, double rub, double friction, double[] most) {
-    double[] force = gas.force;
-    double[] own = gas.friction;
+      int used,
+      Gas weak,
+      Gas strong,
+      double pull,
+      double rub,
+      double besideWeak,
+      double besideStrong,
+      double[] most) {
+    double[] low = weak.force;
+    double[] high = strong.force;
+    double[] lowRub = weak.friction;
+    double[] highRub = strong.friction;
     for (int j = 0; j < used; j++) {
-      most[j] = Math.max(most[j], rub * own[j] + friction - (pull * force[j] + load));
+      double one = rub * lowRub[j] - pull * low[j] + besideWeak;
+      double other = rub * highRub[j] - pull * high[j] + besideStrong;
+      most[j] = Math.max(most[j], Math.max(one, other));
     }
   }
 
   private static void close(
-      int used, Gas gas, double pull, double load, double rub, double friction, double[] most) {
-    double[] force = gas.force;
-    double[] own = gas.friction;
+      int used,
+      Gas weak,
+      Gas strong,
+      double pull,
+      double rub,
+      double besideWeak,
+      double besideStrong,
+      double[] most) {
+    double[] low = weak.force;
+    double[] high = strong.force;
+    double[] lowRub = weak.friction;
+    double[] highRub = strong.friction;
     for (int j = 0; j < used; j++) {
-      most[j] = Math.max(most[j], pull * force[j] + load + rub * own[j] + friction);
+      double one = rub * lowRub[j] + pull * low[j] + besideWeak;
+      double other = rub * highRub[j] + pull * high[j] + besideStrong;
+      most[j] = Math.max(most[j], Math.max(one, other));
+    }
+  }
+
+  /** Asked so seldom that it need not be quick. */
+  private void rising(int used, double pull, double rub, Extra extra, int i, Hand hand) {
+    for (int j = 0; j < used; j++) {
+      double one = rub * weak.friction[j] - pull * weak.force[j] + extra.openWeak[i];
+      double other = rub * strong.friction[j] - pull * strong.force[j] + extra.openStrong[i];
+      double most = Math.max(one, other);
+      hand.held[j] = most >= 0 ? i : hand.held[j];
+      hand.closeness[j] = Math.min(hand.closeness[j], Math.abs(most));
     }
   }
 }

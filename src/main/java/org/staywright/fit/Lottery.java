@@ -2,11 +2,13 @@ package org.staywright.fit;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.staywright.fit.Spreads.Source;
 import org.staywright.mechanism.Travel;
+import org.staywright.part.Part;
 
 /**
  * Draws specimens of a fit and judges each over the whole travel.
@@ -34,6 +36,29 @@ final class Lottery {
     Source.AGE
   };
 
+  /** What acts along strays in force by itself, in all else with the springs. */
+  private record Companion(Beside beside, Specimen specimen, double[] length, double[] lever) {
+
+    static Companion of(Job job, Beside beside, Travel travel) {
+      Travel own = travel.on(beside.mechanism());
+      Specimen specimen = new Specimen(job, beside.part(), beside.extended(), own);
+      return new Companion(beside, specimen, own.length(), own.lever());
+    }
+
+    double sigma() {
+      Part part = beside.part();
+      return part.forceTolerance() / Math.max(1, part.spring().force()) / 2;
+    }
+
+    double push(int sample) {
+      return beside.count() * specimen.force(length[sample]) * lever[sample];
+    }
+
+    double friction(int sample, double kelvin) {
+      return beside.count() * beside.part().spring().friction(kelvin) * Math.abs(lever[sample]);
+    }
+  }
+
   /** No factor gets smaller than this, however wide the spread. */
   private static final double LEAST = 0.01;
 
@@ -42,7 +67,8 @@ final class Lottery {
   private final double[] sigma;
   private final Specimen specimen;
   private final Placing placing;
-  private final double[] deviate = new double[DEVIATES];
+  private final List<Companion> companions;
+  private final double[] deviate;
 
   Lottery(Job job, Fit fit, Spreads spreads) {
     this.job = job;
@@ -60,34 +86,45 @@ final class Lottery {
       spreads.temperature(),
       spreads.age()
     };
-    sigma = Arrays.stream(wide).map(half -> half / 2).toArray();
     double extended = InTime.extended(job, fit);
     Travel travel = new Paths(job).of(extended).travel();
     placing = Placing.of(job.mechanism(), travel);
     specimen = new Specimen(job, fit.part(), extended, travel);
+    companions =
+        job.beside().stream().map(beside -> Companion.of(job, beside, travel)).toList();
+    sigma = Arrays.copyOf(wide, DEVIATES + companions.size());
+    for (int k = 0; k < DEVIATES; k++) {
+      sigma[k] /= 2;
+    }
+    for (int k = 0; k < companions.size(); k++) {
+      sigma[DEVIATES + k] = companions.get(k).sigma();
+    }
+    deviate = new double[sigma.length];
   }
 
   Chance draw(int draws, long seed) {
     RandomGenerator random = new Well19937c(seed);
-    Correlation hold = new Correlation(DEVIATES);
-    Correlation hand = new Correlation(DEVIATES);
+    Correlation hold = new Correlation(deviate.length);
+    Correlation hand = new Correlation(deviate.length);
     double[] years = new double[draws];
     int holds = 0;
     int within = 0;
     int shut = 0;
-    double limit = job.requirements().maxHandForce();
+    Requirements asked = job.requirements();
     for (int i = 0; i < draws; i++) {
-      for (int k = 0; k < DEVIATES; k++) {
+      for (int k = 0; k < deviate.length; k++) {
         deviate[k] = random.nextGaussian();
       }
       Drawn drawn = one();
       holds += drawn.open >= 0 ? 1 : 0;
-      within += drawn.hand <= limit ? 1 : 0;
+      boolean light =
+          drawn.opening <= asked.handOpenLimit() && drawn.closing <= asked.handCloseLimit();
+      within += light ? 1 : 0;
       shut += drawn.closed < 0 ? 1 : 0;
       // What loses no gas and does not hold never did.
       years[i] = drawn.open < 0 && Double.isInfinite(drawn.years) ? 0 : drawn.years;
       hold.add(deviate, drawn.open);
-      hand.add(deviate, drawn.hand);
+      hand.add(deviate, Math.max(drawn.opening, drawn.closing));
     }
     Arrays.sort(years);
     return new Chance(
@@ -103,10 +140,12 @@ final class Lottery {
   /**
    * @param open moment of springs and gravity at the open end, positive where it stays up
    * @param closed the same closed, below zero where it stays shut
-   * @param hand largest force of the hand either way, N
+   * @param opening largest force of the hand, N
+   * @param closing largest force of the hand, N
    * @param years until it no longer holds
    */
-  private record Drawn(double open, double closed, double hand, double years) {}
+  private record Drawn(
+      double open, double closed, double opening, double closing, double years) {}
 
   private Drawn one() {
     Job.Conditions conditions = job.conditions();
@@ -118,26 +157,40 @@ final class Lottery {
     double friction = Math.max(0, 1 + stray(1)) * fit.part().spring().friction(kelvin);
     placing.place(
         Math.max(LEAST, 1 + stray(2)), stray(3), stray(4), stray(5), stray(6), stray(7), stray(8));
+    for (int k = 0; k < companions.size(); k++) {
+      double factor = Math.max(LEAST, 1 + stray(DEVIATES + k));
+      companions.get(k).specimen().take(factor, kelvin, age);
+    }
     int n = fit.count();
     int last = placing.last();
-    double most = Double.NEGATIVE_INFINITY;
+    double opening = Double.NEGATIVE_INFINITY;
+    double closing = Double.NEGATIVE_INFINITY;
     double open = 0;
     double closed = 0;
+    double besides = 0;
     for (int i = 0; i <= last; i++) {
       double lever = placing.lever(i);
-      double balance = n * specimen.force(placing.length(i)) * lever + placing.load(i);
       double rub = n * friction * Math.abs(lever) + placing.friction();
-      most = Math.max(most, rub + Math.abs(balance));
+      besides = placing.load(i);
+      for (Companion companion : companions) {
+        besides += companion.push(i);
+        rub += companion.friction(i, kelvin);
+      }
+      double balance = n * specimen.force(placing.length(i)) * lever + besides;
+      opening = Math.max(opening, rub - balance);
+      closing = Math.max(closing, rub + balance);
       open = balance;
       closed = i == 0 ? balance : closed;
     }
+    // What acts along is taken as it is: the springs alone must make up for the rest.
     double years =
         specimen.yearsUntil(
-            placing.load(last) < 0 && placing.lever(last) != 0
-                ? -placing.load(last) / (n * placing.lever(last))
+            besides < 0 && placing.lever(last) != 0
+                ? -besides / (n * placing.lever(last))
                 : Double.NaN,
             placing.length(last));
-    return new Drawn(open, closed, most / placing.hand(), years);
+    double reach = placing.hand();
+    return new Drawn(open, closed, opening / reach, closing / reach, years);
   }
 
   private double stray(int deviate) {
@@ -146,8 +199,8 @@ final class Lottery {
 
   private Map<Source, Double> shares(Correlation correlation) {
     Map<Source, Double> shares = new EnumMap<>(Source.class);
-    for (int k = 0; k < DEVIATES; k++) {
-      shares.merge(SOURCE[k], sigma[k] == 0 ? 0 : correlation.squared(k), Double::sum);
+    for (int k = 0; k < deviate.length; k++) {
+      shares.merge(k < DEVIATES ? SOURCE[k] : Source.FORCE, sigma[k] == 0 ? 0 : correlation.squared(k), Double::sum);
     }
     return shares;
   }

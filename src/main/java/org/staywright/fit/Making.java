@@ -50,8 +50,9 @@ record Making(int count, double extended, Fit fit, double value, Shortfall short
   private static final int MOST_STEPS = 60;
 
   static Making of(Job job, Range range, int count) {
-    Travel whole = new Paths(job).of(job.mechanism().length(job.mechanism().end())).travel();
-    Job.Requirements asked = job.requirements();
+    Path path = new Paths(job).of(job.mechanism().length(job.mechanism().end()));
+    Travel whole = path.travel();
+    Requirements asked = job.requirements();
     boolean stops = asked.openStop() == Job.OpenStop.SPRING_STOP;
     double extended =
         stops ? whole.length()[whole.last()] : whole.longest() + asked.extendedReserve() + ROUNDING;
@@ -60,7 +61,7 @@ record Making(int count, double extended, Fit fit, double value, Shortfall short
       extended = stops ? extended : compressed + LEAST_STROKE;
       compressed = extended - LEAST_STROKE;
     }
-    double balanced = Balance.of(whole, count, Ideal.STEEPEST).longForce();
+    double balanced = Balance.of(path, count, Ideal.STEEPEST).longForce();
     Making best = null;
     Shortfall tightest = null;
     for (Part like : sizes(range, extended - compressed, balanced)) {
@@ -148,7 +149,7 @@ record Making(int count, double extended, Fit fit, double value, Shortfall short
               spare,
               least,
               most,
-              new Aim(job)));
+              new Aim(job, Criteria.of(job))));
     }
 
     /** Length that lacks for a spring of this size, zero or less where there is room, m. */

@@ -257,7 +257,7 @@ public final class MountSearch {
    * fitting as can be: no slope leads there. Nothing where cost does not rank.
    */
   private List<Start> cheaper(List<Place> places) {
-    Aim aim = new Aim(job);
+    Aim aim = new Aim(job, Criteria.of(job));
     return places.stream()
         .filter(place -> place.fits() && aim.cost(place.fit()) > 0)
         .limit(SCREENED)

@@ -20,24 +20,6 @@ import org.staywright.unit.Refusal;
  */
 public record Opening(List<Motion> motions, double hand) {
 
-  /**
-   * A requirement in time.
-   *
-   * @param code of it
-   * @param most allowed, SI
-   * @param has of the part, SI; infinite where it never comes to that
-   */
-  public record Kept(Blocker.Code code, double most, double has) {
-
-    public boolean met() {
-      return has <= most;
-    }
-
-    private Blocker blocker() {
-      return new Blocker(code, most, Double.isInfinite(has) ? Double.NaN : has);
-    }
-  }
-
   /** The temperatures at which motions are looked at, K. */
   static List<Double> temperatures(Job.Conditions conditions) {
     return Stream.of(conditions.coldest(), ROOM, conditions.hottest()).distinct().sorted().toList();
@@ -51,7 +33,7 @@ public record Opening(List<Motion> motions, double hand) {
 
   /** What a job asks in time and a fit misses. */
   static List<Blocker> missed(Job job, Fit fit) {
-    return kept(job, fit).stream().filter(each -> !each.met()).map(Kept::blocker).toList();
+    return kept(job, fit).stream().filter(each -> !each.met()).map(Opening::blocker).toList();
   }
 
   /** What a job asks in time, each kept or not; nothing where nobody knows what moves. */
@@ -59,7 +41,7 @@ public record Opening(List<Motion> motions, double hand) {
     if (!asksOf(job)) {
       return List.of();
     }
-    Job.InTime asked = job.requirements().inTime();
+    Requirements asked = job.requirements();
     try {
       List<Motion> motions =
           temperatures(job.conditions()).stream().map(kelvin -> at(job, fit, kelvin)).toList();
@@ -74,7 +56,7 @@ public record Opening(List<Motion> motions, double hand) {
     if (!asksOf(job)) {
       return true;
     }
-    Job.InTime asked = job.requirements().inTime();
+    Requirements asked = job.requirements();
     List<Double> kelvin = temperatures(job.conditions());
     try {
       for (int i = kelvin.size() - 1; i >= 0; i--) {
@@ -92,7 +74,7 @@ public record Opening(List<Motion> motions, double hand) {
   private static boolean asksOf(Job job) {
     return !(job.mechanism() instanceof SeatColumn)
         && job.mechanism().inertia().isPresent()
-        && job.requirements().inTime().any();
+        && job.requirements().asksInTime();
   }
 
   private static double hand(Job job) {
@@ -100,7 +82,7 @@ public record Opening(List<Motion> motions, double hand) {
   }
 
   /** So fast that the gas leaves what can be computed. */
-  private static List<Kept> beyond(Job.InTime asked) {
+  private static List<Kept> beyond(Requirements asked) {
     return kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
   }
 
@@ -128,21 +110,30 @@ public record Opening(List<Motion> motions, double hand) {
   }
 
   /** The requirements in time that a job makes, each kept or not. */
-  public List<Kept> kept(Job.InTime asked) {
+  public List<Kept> kept(Requirements asked) {
     return kept(asked, stopSpeed(), stopEnergy(), time());
   }
 
-  private static List<Kept> kept(Job.InTime asked, double speed, double energy, double time) {
+  private static List<Kept> kept(Requirements asked, double speed, double energy, double time) {
     List<Kept> kept = new ArrayList<>();
-    add(kept, Blocker.Code.STOP_SPEED, asked.maxStopSpeed(), speed);
-    add(kept, Blocker.Code.STOP_ENERGY, asked.maxStopEnergy(), energy);
-    add(kept, Blocker.Code.OPENING_TIME, asked.maxOpeningTime(), time);
+    add(kept, asked, Criterion.STOP_SPEED, speed);
+    add(kept, asked, Criterion.STOP_ENERGY, energy);
+    add(kept, asked, Criterion.OPENING_TIME, time);
     return kept;
   }
 
-  private static void add(List<Kept> kept, Blocker.Code code, double most, double has) {
-    if (!Double.isNaN(most)) {
-      kept.add(new Kept(code, most, has));
+  private static void add(List<Kept> kept, Requirements asked, Criterion criterion, double has) {
+    if (asked.asks(criterion)) {
+      kept.add(new Kept(criterion, asked.limit(criterion), has));
     }
+  }
+
+  private static Blocker blocker(Kept kept) {
+    boolean never = Double.isInfinite(kept.has());
+    return new Blocker(
+        kept.criterion(),
+        kept.needed(),
+        never ? Double.NaN : kept.has(),
+        never ? kept.has() : kept.has() / kept.needed() - 1);
   }
 }

@@ -9,6 +9,9 @@ public sealed interface Outcome permits Figures, SeatFigures {
   /** What the order of least effort goes by, N. */
   double effort();
 
-  /** The least margin to what the job asks, each in its own measure. */
-  double margin(Job job);
+  /** Highest absolute gas pressure, Pa. */
+  double peakPressure();
+
+  /** Least buckling load over force. */
+  double bucklingFactor();
 }

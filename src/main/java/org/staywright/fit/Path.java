@@ -7,16 +7,17 @@ import org.staywright.mechanism.Travel;
  * longer where the spring's full extension is the stop.
  *
  * @param travel sampled
+ * @param alongside what acts along on it
  * @param rejection where the spring would stop it far from the wanted end, else null
  * @param blocker where it would stop it a little off, else null
  */
-record Path(Travel travel, Rejection rejection, Blocker blocker) {
+record Path(Travel travel, Alongside alongside, Rejection rejection, Blocker blocker) {
 
   /** A length that misses by more than this is no near miss, m. */
   static final double FAR = 15e-3;
 
   /** Why a spring of these lengths, end fittings included, is out; null where it is not. */
-  Rejection misfit(Job.Requirements asked, double compressed, double extended) {
+  Rejection misfit(Requirements asked, double compressed, double extended) {
     if (asked.compressedReserve() - (travel.shortest() - compressed) > FAR) {
       return Rejection.TOO_LONG_CLOSED;
     }

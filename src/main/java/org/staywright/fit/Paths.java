@@ -3,6 +3,7 @@ package org.staywright.fit;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.staywright.fit.Job.OpenStop;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 
 /** The paths of one job by the spring's extended length; what they share is worked out once. */
@@ -16,8 +17,10 @@ final class Paths {
   private static final int STEPS = 720;
   private static final double ACCURACY = 1e-12;
 
+  private final Job job;
   private final Mechanism mechanism;
-  private final Beside beside;
+  private final Bare bare;
+  private final Criteria criteria;
   private final double window;
   private final Path whole;
 
@@ -25,10 +28,12 @@ final class Paths {
   private final double[] lengths;
 
   Paths(Job job) {
+    this.job = job;
     mechanism = job.mechanism();
-    beside = job.beside();
     window = window(mechanism);
-    whole = new Path(travel(mechanism.end()), null, null);
+    whole = path(mechanism.end(), null);
+    bare = mechanism instanceof SeatColumn ? null : Bare.of(job, whole.travel());
+    criteria = new Criteria(job, bare);
     if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
       lengths = null;
       return;
@@ -37,6 +42,16 @@ final class Paths {
     for (int i = 0; i <= STEPS; i++) {
       lengths[i] = mechanism.length(q(i));
     }
+  }
+
+  /** The load without a spring, null under a seat. */
+  Bare bare() {
+    return bare;
+  }
+
+  /** What the job asks of every part. */
+  Criteria criteria() {
+    return criteria;
   }
 
   /** How far from the end of the travel a spring may stop it, rad or m. */
@@ -64,21 +79,22 @@ final class Paths {
           reached == mechanism.start() || mechanism.length(end - window) - extended > Path.FAR;
       return far ? far(Rejection.TOO_SHORT_OPEN) : near(reached, extended);
     }
-    return new Path(travel(reached), null, null);
+    return path(reached, null);
   }
 
-  private Travel travel(double end) {
-    Travel plain = mechanism.travel(end);
-    return beside == null ? plain : beside.on(plain);
+  private Path path(double end, Blocker blocker) {
+    Travel travel = mechanism.travel(end);
+    return new Path(travel, Alongside.of(job, travel), null, blocker);
   }
 
   private Path far(Rejection rejection) {
-    return new Path(whole.travel(), rejection, null);
+    return new Path(whole.travel(), whole.alongside(), rejection, null);
   }
 
   private Path near(double end, double extended) {
     double wanted = mechanism.length(mechanism.end());
-    return new Path(travel(end), null, new Blocker(Blocker.Code.SPRING_STOP, wanted, extended));
+    double miss = Math.abs(extended - wanted) / wanted;
+    return path(end, new Blocker(Criterion.SPRING_STOP, wanted, extended, miss));
   }
 
   /** The first q at which the spring is fully extended, NaN if it never is. */

@@ -21,12 +21,12 @@ record Peak(Spring spring, ForceLaw.Fast stroke, double hardest, double extended
 
   /** Empty where the gas would be squeezed beyond what can be computed. */
   static Optional<Peak> of(Job job, Travel travel, Part part, double extended) {
-    double kelvin = Load.STRONG.kelvin(job.conditions());
+    double kelvin = SpringState.STRONG.kelvin(job.conditions());
     boolean pushes = part.spring().sense() > 0;
     double easiest = pushes ? travel.longest() : travel.shortest();
     double hardest = pushes ? travel.shortest() : travel.longest();
     try {
-      ForceLaw law = Load.STRONG.law(part, 1);
+      ForceLaw law = SpringState.STRONG.law(part, job.conditions());
       ForceLaw.Fast stroke = law.fast(extended - easiest, extended - hardest, kelvin);
       double friction = part.spring().friction(kelvin);
       return Optional.of(new Peak(part.spring(), stroke, hardest, extended, friction));

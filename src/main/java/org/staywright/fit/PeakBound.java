@@ -31,7 +31,7 @@ final class PeakBound {
 
   PeakBound(Job job) {
     this.job = job;
-    kelvin = Load.STRONG.kelvin(job.conditions());
+    kelvin = SpringState.STRONG.kelvin(job.conditions());
     isotherm = Isotherm.at(kelvin);
   }
 

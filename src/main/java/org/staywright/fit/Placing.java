@@ -24,12 +24,10 @@ final class Placing {
     this.rigid = rigid;
     int samples = travel.q().length;
     besides = new double[samples];
-    // What is on the travel besides the mechanism's own load: dampers.
-    double[] alone = rigid == null ? null : rigid.travel(travel.q()[travel.last()]).load();
     pose = new Pose[rigid == null ? 0 : samples];
     for (int i = 0; i < pose.length; i++) {
       pose[i] = rigid.pose(travel.q()[i]);
-      besides[i] = rigid.besides(travel.q()[i]) + travel.load()[i] - alone[i];
+      besides[i] = rigid.besides(travel.q()[i]);
     }
     length = travel.length().clone();
     lever = travel.lever().clone();

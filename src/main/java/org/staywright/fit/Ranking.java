@@ -17,7 +17,8 @@ import org.staywright.part.Range;
  * @param nearTotal of them that miss only what could be given way on
  * @param rejected the others by the first reason
  * @param fits the best, in order
- * @param near the best of those, in order
+ * @param near of those the ones that miss least, in order
+ * @param bare the load without a spring, null under a seat
  */
 public record Ranking(
     int considered,
@@ -25,7 +26,8 @@ public record Ranking(
     int nearTotal,
     Map<Rejection, Integer> rejected,
     List<Fit> fits,
-    List<Fit> near) {
+    List<Fit> near,
+    Bare bare) {
 
   public Ranking {
     rejected = Collections.unmodifiableMap(new EnumMap<>(rejected));
@@ -42,15 +44,16 @@ public record Ranking(
         screening.fits().size(),
         screening.near().size(),
         screening.rejected(),
-        best(job, range, screening.fits(), standing),
-        best(job, range, screening.near(), standing));
+        best(screening, screening.fits(), standing),
+        best(screening, screening.near(), standing),
+        screening.paths().bare());
   }
 
   /** The first rows of a list, assessed plainly. */
   private static List<Fit> best(
-      Job job, Range range, List<Candidate> candidates, Standing standing) {
-    return first(candidates, standing.order(), job.limit()).stream()
-        .map(candidate -> exact(job, range, candidate))
+      Screening screening, List<Candidate> candidates, Standing standing) {
+    return first(candidates, standing.order(), screening.job().limit()).stream()
+        .map(screening::exact)
         .sorted(standing.order())
         .map(candidate -> candidate.exact().scored(standing.score(candidate)))
         .toList();
@@ -71,11 +74,8 @@ public record Ranking(
     return lastFirst;
   }
 
-  private static Candidate exact(Job job, Range range, Candidate candidate) {
-    if (candidate.exact() != null) {
-      return candidate;
-    }
-    Assessment plain = Assessment.of(job, range, range.part(candidate.row()), candidate.count());
-    return Candidate.of(job, candidate.row(), plain.fit());
+  /** Whether springs are needed at all; under a seat they are. */
+  public boolean springNeeded() {
+    return bare == null || bare.springNeeded();
   }
 }

@@ -40,7 +40,7 @@ final class Refinement {
     this.zones = zones;
     this.row = row;
     this.count = count;
-    aim = new Aim(job);
+    aim = new Aim(job, Criteria.of(job));
     part = range.part(row);
   }
 

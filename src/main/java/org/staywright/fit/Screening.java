@@ -51,6 +51,14 @@ final class Screening {
     run();
   }
 
+  Job job() {
+    return job;
+  }
+
+  Paths paths() {
+    return paths;
+  }
+
   Map<Rejection, Integer> rejected() {
     return rejected;
   }
@@ -90,25 +98,26 @@ final class Screening {
             .collect(Collectors.partitioningBy(survivor -> !Double.isNaN(gas[survivor.row()])));
     screen(kinds.get(true));
     kinds.get(false).forEach(this::decidePlainly);
-    if (job.requirements().inTime().any()) {
+    if (job.requirements().asksInTime()) {
       setInMotion();
     }
   }
 
   /** What fits so far is judged plainly: no block knows of time. */
   private void setInMotion() {
-    List<Candidate> moved = fits.parallelStream().map(this::plainly).toList();
+    List<Candidate> moved = fits.parallelStream().map(this::exact).toList();
     fits.clear();
     moved.forEach(this::add);
   }
 
-  private Candidate plainly(Candidate candidate) {
+  /** A candidate with its plain assessment. */
+  Candidate exact(Candidate candidate) {
     if (candidate.exact() != null) {
       return candidate;
     }
     int row = candidate.row();
     Assessment exact = Assessment.of(job, paths, range, range.part(row), candidate.count());
-    return Candidate.of(job, row, exact.fit());
+    return Candidate.of(paths.criteria(), row, exact.fit());
   }
 
   /** What works as an open gas spring runs in blocks. */
@@ -116,7 +125,7 @@ final class Screening {
     if (survivors.isEmpty()) {
       return;
     }
-    Block block = new Block(job, range, counts, survivors);
+    Block block = new Block(job, range, paths.criteria(), counts, survivors);
     // Springs that share a path share a block; where the flap stops itself that is all of them.
     Map<Path, List<Survivor>> together =
         survivors.stream()
@@ -129,7 +138,7 @@ final class Screening {
     for (int from = 0; from < survivors.size(); from += Lanes.WIDTH) {
       List<Survivor> lanes =
           survivors.subList(from, Math.min(survivors.size(), from + Lanes.WIDTH));
-      block.run(lanes, path.travel());
+      block.run(lanes, path);
       for (int lane = 0; lane < lanes.size(); lane++) {
         for (int c = 0; c < counts.length; c++) {
           decide(block, lanes.get(lane), lane, c);
@@ -144,12 +153,12 @@ final class Screening {
       reject(row, counts[c], Rejection.STOCK);
       return;
     }
-    if (block.doubtful(survivor, lane, c)) {
-      decidePlainly(row, counts[c]);
-      return;
-    }
-    SetPrice price = SetPrice.of(counts[c], range.offer(row), survivor.rod(), survivor.tube());
-    add(block.candidate(survivor, lane, c, price));
+    SetPrice price =
+        SetPrice.of(counts[c], range.offer(row), survivor.rod(), survivor.tube())
+            .with(job.beside());
+    block
+        .candidate(survivor, lane, c, price)
+        .ifPresentOrElse(this::add, () -> decidePlainly(row, counts[c]));
   }
 
   private void decidePlainly(Survivor survivor) {
@@ -163,7 +172,7 @@ final class Screening {
     if (exact.rejection() != null) {
       reject(row, count, exact.rejection());
     } else {
-      add(Candidate.of(job, row, exact.fit()));
+      add(Candidate.of(paths.criteria(), row, exact.fit()));
     }
   }
 

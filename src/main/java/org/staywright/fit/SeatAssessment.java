@@ -21,22 +21,24 @@ final class SeatAssessment {
   private static final int HEIGHTS = 21;
 
   private final Job job;
+  private final Criteria criteria;
   private final SeatColumn seat;
   private final Part part;
   private final LockingSpring column;
 
-  private SeatAssessment(Job job, SeatColumn seat, Part part) {
+  private SeatAssessment(Job job, Criteria criteria, SeatColumn seat, Part part) {
     this.job = job;
+    this.criteria = criteria;
     this.seat = seat;
     this.part = part;
     this.column = (LockingSpring) part.spring();
   }
 
-  static Assessment of(Job job, SeatColumn seat, Part part) {
+  static Assessment of(Job job, Criteria criteria, SeatColumn seat, Part part) {
     Optional<Rejection> early = early(job, part);
     return early.isPresent()
         ? new Assessment(early.get(), null)
-        : new SeatAssessment(job, seat, part).judged();
+        : new SeatAssessment(job, criteria, seat, part).judged();
   }
 
   private static Optional<Rejection> early(Job job, Part part) {
@@ -49,7 +51,7 @@ final class SeatAssessment {
     if (seat.end() - column.stroke() > Path.FAR) {
       return new Assessment(Rejection.TOO_SHORT_OPEN, null);
     }
-    if (Load.gasLeft(job.conditions(), part.wear()) < Assessment.LEAST_GAS) {
+    if (SpringState.gasLeft(job.conditions(), part.wear()) < Assessment.LEAST_GAS) {
       return new Assessment(Rejection.AGEING, null);
     }
     try {
@@ -78,32 +80,18 @@ final class SeatAssessment {
             null,
             seat.rodEnd(),
             figures,
-            missed(figures),
+            criteria.missed(figures),
             price.amount(),
             price.days(),
             Double.NaN);
     return new Assessment(null, fit);
   }
 
-  private static List<Blocker> missed(SeatFigures figures) {
-    List<Blocker> missed = new ArrayList<>();
-    atLeast(missed, Blocker.Code.HEIGHT_TRAVEL, figures.travel(), figures.stroke());
-    atLeast(missed, Blocker.Code.RISES_EMPTY, 1, figures.risesEmpty());
-    atLeast(missed, Blocker.Code.SINKS_UNDER_LIGHTEST, 1, figures.sinksUnderLightest());
-    return missed;
-  }
-
-  private static void atLeast(List<Blocker> missed, Blocker.Code code, double needed, double has) {
-    if (has < needed) {
-      missed.add(new Blocker(code, needed, has));
-    }
-  }
-
   private SeatFigures figures() {
     double lowest = Math.min(seat.end(), column.stroke());
-    ForceLaw weak = Load.WEAK.law(part, Load.gasLeft(job.conditions(), part.wear()));
-    ForceLaw strong = Load.STRONG.law(part, 1);
-    ForceLaw nominal = Load.NOMINAL.law(part, 1);
+    ForceLaw weak = SpringState.WEAK.law(part, job.conditions());
+    ForceLaw strong = SpringState.STRONG.law(part, job.conditions());
+    ForceLaw nominal = SpringState.NOMINAL.law(part, job.conditions());
     double cold = job.conditions().coldest();
     double hot = job.conditions().hottest();
     double rises = Double.POSITIVE_INFINITY;
@@ -144,6 +132,6 @@ final class SeatAssessment {
 
   /** Pressure of the full side when the heaviest sitter drops onto the locked column, Pa. */
   private double sat(double kelvin) {
-    return Load.STRONG.law(part, 1).pressure(0, kelvin) + seat.heavy() / column.boreArea();
+    return SpringState.STRONG.law(part, job.conditions()).pressure(0, kelvin) + seat.heavy() / column.boreArea();
   }
 }

@@ -46,9 +46,9 @@ public record SeatCurve(
   public static SeatCurve of(Job job, Fit fit) {
     SeatColumn seat = (SeatColumn) job.mechanism();
     Job.Conditions conditions = job.conditions();
-    ForceLaw nominal = Load.NOMINAL.law(fit.part(), 1);
-    ForceLaw weak = Load.WEAK.law(fit.part(), Load.gasLeft(conditions, fit.part().wear()));
-    ForceLaw strong = Load.STRONG.law(fit.part(), 1);
+    ForceLaw nominal = SpringState.NOMINAL.law(fit.part(), conditions);
+    ForceLaw weak = SpringState.WEAK.law(fit.part(), conditions);
+    ForceLaw strong = SpringState.STRONG.law(fit.part(), conditions);
     SeatCurve curve =
         new SeatCurve(
             new double[SAMPLES],

@@ -42,8 +42,8 @@ public record SeatFigures(
     return lowering;
   }
 
-  @Override
-  public double margin(Job job) {
-    return Math.min(risesEmpty, sinksUnderLightest) - 1;
+  /** The greatest of the three, m. */
+  public double greatestBounce() {
+    return Math.max(bounceLow, Math.max(bounceMiddle, bounceHigh));
   }
 }

@@ -45,9 +45,9 @@ public record Sensitivity(
           assessment == null || assessment.fit() == null ? null : assessment.fit().figures();
     }
     return new Sensitivity(
-        gradient(figures, fit.figures(), Figures::handForce),
-        gradient(figures, fit.figures(), Figures::compressedReserve),
-        gradient(figures, fit.figures(), Figures::extendedReserve));
+        gradient(figures, fit.figures(), each -> each.hand().worst()),
+        gradient(figures, fit.figures(), each -> each.lengths().compressedReserve()),
+        gradient(figures, fit.figures(), each -> each.lengths().extendedReserve()));
   }
 
   private static Gradient gradient(Figures[] figures, Figures here, ToDoubleFunction<Figures> of) {

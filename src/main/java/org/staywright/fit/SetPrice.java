@@ -1,6 +1,7 @@
 package org.staywright.fit;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.staywright.part.Fitting;
 import org.staywright.part.Offer;
 
@@ -37,5 +38,18 @@ record SetPrice(BigDecimal amount, int days) {
             .add(rod.offer().price().each(count))
             .add(tube.offer().price().each(count));
     return new SetPrice(each.multiply(BigDecimal.valueOf(count)), days);
+  }
+
+  /** With what acts along: needed, paid and waited for as well. */
+  SetPrice with(List<Beside> parts) {
+    SetPrice all = this;
+    for (Beside part : parts) {
+      SetPrice more = part.price();
+      all =
+          new SetPrice(
+              all.amount == null || more.amount == null ? null : all.amount.add(more.amount),
+              Math.max(all.days, more.days));
+    }
+    return all;
   }
 }

@@ -35,10 +35,10 @@ final class Shelf {
   final int[] row;
   final double[] area;
   final List<Rack> racks = new ArrayList<>();
-  final Map<Load, Gas> gas = new EnumMap<>(Load.class);
+  final Map<SpringState, Gas> gas = new EnumMap<>(SpringState.class);
 
   /** Coefficients of p/ρ by case. */
-  final double[][] fits = new double[Load.values().length][];
+  final double[][] fits = new double[SpringState.values().length][];
 
   final SetPrice[][] prices;
   private final boolean[][] there;
@@ -57,7 +57,8 @@ final class Shelf {
         int count = job.springCounts().get(c);
         there[c][i] = !job.filters().inStockOnly() || range.stock(slot.row()) >= count;
         prices[c][i] =
-            SetPrice.of(count, range.offer(slot.row()), slot.outfit().rod(), slot.outfit().tube());
+            SetPrice.of(count, range.offer(slot.row()), slot.outfit().rod(), slot.outfit().tube())
+                .with(job.beside());
       }
     }
     for (int from = 0; from < size; ) {
@@ -106,14 +107,14 @@ final class Shelf {
   private void fill(Job job, Range range, List<Slot> slots) {
     double lowest = PeakBound.DENSEST;
     double highest = 1;
-    for (Load load : Load.values()) {
-      double kelvin = load.kelvin(job.conditions());
+    for (SpringState state : SpringState.values()) {
+      double kelvin = state.kelvin(job.conditions());
       Gas filled = new Gas(new double[size()], new double[size()], new double[size()]);
-      gas.put(load, filled);
+      gas.put(state, filled);
       for (int i = 0; i < size(); i++) {
         Slot slot = slots.get(i);
         GasSpring spring = slot.spring();
-        filled.mass[i] = mass(load, range, slot);
+        filled.mass[i] = state.gasMass(range, slot.row(), slot.outfit().gasLeft());
         filled.base[i] = spring.gasVolume(slot.outfit().longest(), kelvin);
         filled.friction[i] = spring.friction(kelvin);
         lowest = Math.min(lowest, filled.mass[i] / spring.gasVolume(0, kelvin));
@@ -123,21 +124,13 @@ final class Shelf {
         }
       }
     }
-    for (Load load : Load.values()) {
-      fits[load.ordinal()] =
+    for (SpringState state : SpringState.values()) {
+      fits[state.ordinal()] =
           IsothermFit.of(
-                  Isotherm.at(load.kelvin(job.conditions())),
+                  Isotherm.at(state.kelvin(job.conditions())),
                   Math.min(lowest, highest / 2),
                   highest)
               .coefficients();
     }
-  }
-
-  private static double mass(Load load, Range range, Slot slot) {
-    return switch (load) {
-      case NOMINAL -> range.column(Column.GAS_MASS)[slot.row()];
-      case WEAK -> range.column(Column.GAS_MASS_LOW)[slot.row()] * slot.outfit().gasLeft();
-      case STRONG -> range.column(Column.GAS_MASS_HIGH)[slot.row()];
-    };
   }
 }

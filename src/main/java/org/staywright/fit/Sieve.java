@@ -104,7 +104,7 @@ final class Sieve {
         pair.tube,
         compressed[row] + fittings,
         extended[row] + fittings,
-        Load.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row])));
+        SpringState.gasLeft(job.conditions(), new Part.Wear(perYear[row], perCycle[row])));
   }
 
   private static Outfit bare(Rejection rejection) {

@@ -2,7 +2,9 @@ package org.staywright.fit;
 
 import java.util.function.ToDoubleFunction;
 import org.staywright.part.Coded;
+import org.staywright.part.Column;
 import org.staywright.part.Part;
+import org.staywright.part.Range;
 import org.staywright.spring.ForceLaw;
 
 /** How the springs of a job may turn out: what is most likely, and the worst either way. */
@@ -33,6 +35,15 @@ public enum SpringState implements Coded {
   public ForceLaw law(Part part, Job.Conditions conditions) {
     double forceFactor = 1 + tolerances * part.forceTolerance() / part.spring().force();
     return part.spring().law(forceFactor, aged ? gasLeft(conditions, part.wear()) : 1);
+  }
+
+  /** Gas in a row of a range, kg. */
+  double gasMass(Range range, int row, double gasLeft) {
+    return switch (this) {
+      case NOMINAL -> range.column(Column.GAS_MASS)[row];
+      case WEAK -> range.column(Column.GAS_MASS_LOW)[row] * gasLeft;
+      case STRONG -> range.column(Column.GAS_MASS_HIGH)[row];
+    };
   }
 
   /** Share of the gas left at the end of the service. */

@@ -3,14 +3,21 @@ package org.staywright.fit;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import org.staywright.mechanism.HingedFlap;
 
-/** The five orders of the ranking, and the score of the balanced one. */
+/** The five orders of the ranking, the order of what is near, and the balanced score. */
 final class Standing {
 
   /** A margin that is as good as any larger one. */
-  private static final double AMPLE = 0.5;
+  static final double AMPLE = 0.5;
 
-  private static final double WEEK_DAYS = 7;
+  static final double WEEK_DAYS = 7;
+
+  /** Arriving at this speed or faster is no landing, m/s. */
+  private static final double SLAM = 1;
+
+  /** Points lost by one spring at one side of a flap, which it twists. */
+  static final double ONE_SIDED = 10;
 
   private final Job job;
   private final double cheapest;
@@ -36,28 +43,50 @@ final class Standing {
   }
 
   Score terms(Candidate candidate) {
-    double effort = 1 - Math.min(1, candidate.handRms() / job.effortLimit());
-    double margin = Math.min(1, Math.max(0, candidate.margin()) / AMPLE);
     double price =
         candidate.setPrice() == null || candidate.setPrice().signum() == 0
             ? 0
             : Math.min(1, cheapest / candidate.setPrice().doubleValue());
-    double supply = 1 / (1 + candidate.days() / WEEK_DAYS);
-    return new Score(effort, margin, price, supply);
+    return new Score(
+        1 - Math.min(1, candidate.handRms() / job.effortLimit()),
+        margin(candidate.margin()),
+        landing(candidate.endSpeed().get()),
+        price,
+        1 / (1 + candidate.days() / WEEK_DAYS),
+        lost(job, candidate.count()));
   }
 
-  /** Best first; ties by part number, then count. */
+  static double margin(double least) {
+    return Math.min(1, Math.max(0, least) / AMPLE);
+  }
+
+  /**
+   * @param speed at the open stop, null where nothing damps
+   */
+  static double landing(Double speed) {
+    return speed == null ? 0 : 1 - Math.min(1, speed / SLAM);
+  }
+
+  static double lost(Job job, int count) {
+    return count == 1 && job.mechanism() instanceof HingedFlap ? ONE_SIDED : 0;
+  }
+
+  /** Best first; what is near by what it misses; ties by part number, then count. */
   Comparator<Candidate> order() {
     Comparator<Candidate> cost =
         Comparator.comparing(Candidate::setPrice, Comparator.nullsLast(Comparator.naturalOrder()));
+    Comparator<Candidate> score = Comparator.comparingDouble(this::score).reversed();
     Comparator<Candidate> best =
         switch (job.rankBy()) {
           case LEAST_EFFORT -> Comparator.comparingDouble(Candidate::handRms);
           case LOWEST_COST -> cost;
           case SOONEST -> Comparator.comparingInt(Candidate::days).thenComparing(cost);
           case MOST_MARGIN -> Comparator.comparingDouble(Candidate::margin).reversed();
-          case BALANCED -> Comparator.comparingDouble(this::score).reversed();
+          case BALANCED -> score;
         };
-    return best.thenComparingInt(Candidate::row).thenComparingInt(Candidate::count);
+    return Comparator.comparing(Candidate::misses)
+        .thenComparing((one, other) -> (one.fits() ? best : score).compare(one, other))
+        .thenComparingInt(Candidate::row)
+        .thenComparingInt(Candidate::count);
   }
 }

@@ -29,7 +29,7 @@ record Start(int row, int count, double[] share) {
   private static final int ALIKE = 2;
 
   /** A miss that a better place near by may well make good. */
-  private static final double SLIGHT = Aim.missed(0.15, 0, 0, 0, 0);
+  private static final double SLIGHT = Aim.missed(0.15);
 
   /** A candidate in a region: its place in the arrays, and how it stands there. */
   private record Entry(int at, double value) {}
@@ -56,7 +56,7 @@ record Start(int row, int count, double[] share) {
       this.shelf = shelf;
       this.spread = spread;
       this.looked = looked;
-      aim = new Aim(job);
+      aim = new Aim(job, Criteria.of(job));
       counts = job.springCounts().size();
       rackOf = new int[shelf.size()];
       for (int i = 0; i < shelf.racks.size(); i++) {
@@ -130,7 +130,8 @@ record Start(int row, int count, double[] share) {
     }
 
     private double part(int at, double cheapest) {
-      return aim.part(price(at).amount(), price(at).days(), cheapest);
+      return aim.part(
+          job.springCounts().get(at % counts), price(at).amount(), price(at).days(), cheapest);
     }
   }
 }

@@ -23,11 +23,13 @@ final class Variety {
 
   private final Job job;
   private final Zones zones;
+  private final Criteria criteria;
   private Standing standing;
 
   Variety(Job job, Zones zones) {
     this.job = job;
     this.zones = zones;
+    criteria = Criteria.of(job);
   }
 
   /** What fits in the order of the job, then what misses, least first. */
@@ -35,7 +37,7 @@ final class Variety {
     Map<Place, Candidate> candidates = new IdentityHashMap<>();
     places.stream()
         .filter(Place::fits)
-        .forEach(place -> candidates.put(place, Candidate.of(job, place.row(), place.fit())));
+        .forEach(place -> candidates.put(place, Candidate.of(criteria, place.row(), place.fit())));
     standing = new Standing(job, List.copyOf(candidates.values()), List.of());
     List<Place> all =
         new ArrayList<>(
@@ -114,7 +116,7 @@ final class Variety {
             place -> {
               Job there = job.at(place.mounts());
               Fit fit =
-                  place.fit().scored(standing.score(Candidate.of(job, place.row(), place.fit())));
+                  place.fit().scored(standing.score(Candidate.of(criteria, place.row(), place.fit())));
               return new Arrangement(
                   place.mounts(),
                   fit,

@@ -5,16 +5,18 @@ package org.staywright.fit;
  *
  * @param effort of the hand
  * @param margin to the requirements
+ * @param landing at the open stop
  * @param price of the set
  * @param supply time until it is here
  */
-public record Weights(double effort, double margin, double price, double supply) {
+public record Weights(double effort, double margin, double landing, double price, double supply) {
 
-  public static final Weights BALANCED = new Weights(0.45, 0.25, 0.15, 0.15);
+  public static final Weights BALANCED = new Weights(0.4, 0.25, 0.1, 0.15, 0.1);
 
   /** Shares of any weights that are not all nothing. */
-  public static Weights of(double effort, double margin, double price, double supply) {
-    double all = effort + margin + price + supply;
-    return new Weights(effort / all, margin / all, price / all, supply / all);
+  public static Weights of(
+      double effort, double margin, double landing, double price, double supply) {
+    double all = effort + margin + landing + price + supply;
+    return new Weights(effort / all, margin / all, landing / all, price / all, supply / all);
   }
 }

@@ -67,9 +67,10 @@ public final class BatchJson {
           "partNumber",
           "count",
           "score",
-          "handOpenMaxWeakN",
-          "handCloseMaxStrongN",
+          "handOpenWorstN",
+          "handCloseWorstN",
           "holdRatioOpen",
+          "holdOpenN",
           "setPrice",
           "leadTimeDays",
           "blockedBy");

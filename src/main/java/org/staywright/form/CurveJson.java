@@ -54,13 +54,20 @@ public final class CurveJson {
     json.set("travel", list(curve.travel().q(), unit));
     json.put("travelUnit", unit == DEGREE ? "deg" : "mm");
     json.set("lengthMm", list(curve.travel().length(), MILLIMETRE));
-    json.set("openN", list(curve.open(), NEWTON));
-    json.set("closeN", list(curve.close(), NEWTON));
-    json.set("openWeakN", list(curve.openWeak(), NEWTON));
-    json.set("closeWeakN", list(curve.closeWeak(), NEWTON));
-    json.set("openStrongN", list(curve.openStrong(), NEWTON));
-    json.set("closeStrongN", list(curve.closeStrong(), NEWTON));
+    hand(json, curve.nominal());
+    ArrayNode corners = json.putArray("corners");
+    for (FitCurve.Hand hand : curve.corners()) {
+      ObjectNode each = corners.addObject();
+      each.put("spring", hand.corner().spring().code());
+      each.put("load", hand.corner().load().code());
+      hand(each, hand);
+    }
     return json;
+  }
+
+  private static void hand(ObjectNode json, FitCurve.Hand hand) {
+    json.set("openN", list(hand.open(), NEWTON));
+    json.set("closeN", list(hand.close(), NEWTON));
   }
 
   private static ArrayNode list(double[] si, Unit unit) {

@@ -10,85 +10,89 @@ import static org.staywright.form.AnswerShape.shape;
 import static org.staywright.form.Field.optional;
 import static org.staywright.form.Field.required;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
-import org.staywright.fit.Blocker;
+import org.staywright.fit.Criterion;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Rejection;
 import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;
+import org.staywright.form.Kind.Flag;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
 
 /** Rankings and hand forces as they are sent. */
 public final class FitAnswer {
 
+  private static final Choice WEAK_OR_STRONG = Choice.of("weak", "strong");
+  private static final Choice HEAVY_OR_LIGHT = Choice.of("heavy", "light");
+
+  private static final Shape CORNER_CURVE =
+      shape(
+          "corner-curve",
+          List.of(required("spring", WEAK_OR_STRONG), required("load", HEAVY_OR_LIGHT)),
+          series("openN", "closeN"));
+
   public static final Shape HAND_CURVE =
       shape(
           "hand-curve",
           List.of(required("travelUnit", Choice.of("deg", "mm"))),
-          series(
-              "travel",
-              "lengthMm",
-              "openN",
-              "closeN",
-              "openWeakN",
-              "closeWeakN",
-              "openStrongN",
-              "closeStrongN"));
+          series("travel", "lengthMm", "openN", "closeN"),
+          List.of(required("corners", new Many(CORNER_CURVE))));
 
-  private static final Shape BOUNCE = shape("bounce", numbers("low", "middle", "high"));
+  /** Of the way that a load turns or shifts, and of a column under a seat: each has its own. */
+  private static final Shape FIGURES = figures();
 
-  /** Where a hand moves the load, and of a column under a seat: each has its own. */
-  private static final Shape FIGURES =
+  private static Shape figures() {
+    Map<String, Field> fields = new LinkedHashMap<>();
+    for (Figure figure : Figure.values()) {
+      for (Mechanism.Kind kind : Mechanism.Kind.values()) {
+        String[] name = figure.name(kind).split("\\.");
+        if (name.length == 1) {
+          fields.put(name[0], optional(name[0], NUMBER));
+        } else {
+          Shape before = fields.containsKey(name[0]) ? (Shape) fields.get(name[0]).kind() : null;
+          fields.put(name[0], optional(name[0], with(before, name[0], name[1])));
+        }
+      }
+    }
+    fields.put("setPrice", optional("setPrice", NUMBER));
+    fields.put("leadTimeDays", required("leadTimeDays", NUMBER));
+    return new Shape("figures", fields);
+  }
+
+  private static Shape with(Shape before, String name, String member) {
+    Map<String, Field> members = new LinkedHashMap<>();
+    if (before != null) {
+      members.putAll(before.fields());
+    }
+    members.put(member, required(member, NUMBER));
+    return new Shape(name, members);
+  }
+
+  private static final Shape EXTREME =
+      Shape.of(
+          "extreme",
+          required("travel", NUMBER),
+          required("spring", WEAK_OR_STRONG),
+          required("load", HEAVY_OR_LIGHT),
+          optional("case", TEXT));
+
+  private static final Shape WORST =
+      Shape.of(
+          "worst",
+          required("handOpen", EXTREME),
+          required("handClose", EXTREME),
+          required("hold", EXTREME),
+          required("closedHold", EXTREME));
+
+  private static final Shape BARE =
       shape(
-          "figures",
-          numbers("peakPressureBar", "constancy", "leadTimeDays"),
-          Stream.of(
-                  "setPrice",
-                  "bucklingFactor",
-                  "openingAngleDeg",
-                  "travelMm",
-                  "lengthClosedMm",
-                  "lengthOpenMm",
-                  "lengthMinMm",
-                  "lengthMaxMm",
-                  "compressedMm",
-                  "extendedMm",
-                  "compressedReserveMm",
-                  "extendedReserveMm",
-                  "handOpenMaxN",
-                  "handCloseMaxN",
-                  "handRmsN",
-                  "handOpenMaxWeakN",
-                  "handCloseMaxStrongN",
-                  "holdRatioOpen",
-                  "selfOpensFromDeg",
-                  "selfOpensFromMm",
-                  "selfOpensFromWeakDeg",
-                  "selfOpensFromWeakMm",
-                  "latchPushN",
-                  "staysPutN",
-                  "overCentreDeg",
-                  "overCentreMm",
-                  "staysFromDeg",
-                  "staysFromMm",
-                  "closedHoldNm",
-                  "closedHoldN",
-                  "closedHoldStrongNm",
-                  "closedHoldStrongN",
-                  "peakMountLoadN",
-                  "stopLoadN",
-                  "swingDeg",
-                  "strokeMm",
-                  "heightTravelMm",
-                  "risesEmptyRatio",
-                  "sinksUnderLightestRatio",
-                  "thrustLoadN",
-                  "lockLoadN",
-                  "loweringRmsN")
-              .map(name -> optional(name, NUMBER))
-              .toList(),
-          List.of(optional("bounceMm", BOUNCE)));
+          "bare",
+          numbers("handOpenWorstN", "handCloseWorstN", "handRmsN", "holdOpenN", "dropJ"));
 
   private static final List<Field> FIT =
       List.of(
@@ -100,6 +104,7 @@ public final class FitAnswer {
           required("verdict", Choice.of("fits", "near")),
           required("score", NUMBER),
           required("figures", FIGURES),
+          optional("worst", WORST),
           optional("inTime", InTimeAnswer.AT_WORST),
           required(
               "cautions",
@@ -108,7 +113,7 @@ public final class FitAnswer {
   static final Shape BLOCKER =
       Shape.of(
           "blocker",
-          required("code", Choice.of(Blocker.Code.class)),
+          required("code", Choice.of(Criterion.class)),
           optional("needed", NUMBER),
           optional("has", NUMBER),
           required("unit", TEXT));
@@ -134,13 +139,15 @@ public final class FitAnswer {
           "fits",
           numbers("considered", "fitsTotal", "nearTotal"),
           List.of(
+              required("springNeeded", new Flag()),
+              optional("bare", BARE),
               required(
                   "rejected",
                   shape(
                       "rejected",
                       numbers(
                           Stream.of(Rejection.values()).map(Coded::code).toArray(String[]::new)))),
-              required("weights", shape("weights", numbers("effort", "margin", "price", "supply"))),
+              required("weights", shape("weights", numbers("effort", "margin", "landing", "price", "supply"))),
               required("fits", new Many(FIT_SHAPE)),
               required("near", new Many(NEAR_SHAPE))));
 

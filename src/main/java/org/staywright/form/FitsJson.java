@@ -12,15 +12,18 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.staywright.fit.Bare;
 import org.staywright.fit.Blocker;
 import org.staywright.fit.Change;
 import org.staywright.fit.Clearing;
+import org.staywright.fit.Extreme;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Rejection;
-import org.staywright.fit.SeatFigures;
+import org.staywright.fit.Requirements;
 import org.staywright.fit.TimeFigures;
 import org.staywright.fit.Weights;
 import org.staywright.mechanism.Mechanism;
@@ -62,6 +65,8 @@ public final class FitsJson {
     FitsJson form = new FitsJson(job, cautions, clearing);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("considered", ranking.considered());
+    json.put("springNeeded", ranking.springNeeded());
+    json.set("bare", bare(ranking.bare()));
     json.put("fitsTotal", ranking.fitsTotal());
     json.put("nearTotal", ranking.nearTotal());
     ObjectNode rejected = json.putObject("rejected");
@@ -78,8 +83,22 @@ public final class FitsJson {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("effort", JsonNumber.of(weights.effort()));
     json.set("margin", JsonNumber.of(weights.margin()));
+    json.set("landing", JsonNumber.of(weights.landing()));
     json.set("price", JsonNumber.of(weights.price()));
     json.set("supply", JsonNumber.of(weights.supply()));
+    return json;
+  }
+
+  private static JsonNode bare(Bare bare) {
+    if (bare == null) {
+      return JsonNodeFactory.instance.nullNode();
+    }
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("handOpenWorstN", JsonNumber.of(bare.hand().openWorst().value()));
+    json.set("handCloseWorstN", JsonNumber.of(bare.hand().closeWorst().value()));
+    json.set("handRmsN", JsonNumber.of(bare.hand().rms()));
+    json.set("holdOpenN", JsonNumber.of(bare.hold().open().value()));
+    json.set("dropJ", JsonNumber.of(bare.drop()));
     return json;
   }
 
@@ -113,14 +132,12 @@ public final class FitsJson {
     json.put("rodEndAt", fit.rodEndAt().name().toLowerCase(Locale.ROOT));
     json.put("verdict", fit.fits() ? "fits" : "near");
     json.set("score", JsonNumber.of(fit.score()));
-    ObjectNode figures =
-        fit.outcome() instanceof SeatFigures seat ? figures(seat) : figures(fit.figures());
-    figures.set("constancy", JsonNumber.of(fit.constancy()));
-    figures.put("setPrice", fit.setPrice());
-    figures.put("leadTimeDays", fit.leadTimeDays());
-    json.set("figures", figures);
-    Job.InTime asked = job.requirements() == null ? Job.InTime.ANY : job.requirements().inTime();
-    if (!asked.equals(Job.InTime.ANY) && rank <= MOVED_ROWS) {
+    json.set("figures", figures(fit));
+    if (fit.outcome() instanceof Figures figures) {
+      json.set("worst", worst(figures));
+    }
+    Requirements asked = job.requirements();
+    if (asked.asksInTime() && rank <= MOVED_ROWS) {
       TimeFigures.of(job, fit).ifPresent(moves -> json.set("inTime", InTimeJson.of(moves, asked)));
     }
     ArrayNode notes = json.putArray("cautions");
@@ -148,80 +165,55 @@ public final class FitsJson {
     return json;
   }
 
-  private static ObjectNode figures(SeatFigures figures) {
+  private ObjectNode figures(Fit fit) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("strokeMm", JsonNumber.of(figures.stroke(), MILLIMETRE));
-    json.set("heightTravelMm", JsonNumber.of(figures.travel(), MILLIMETRE));
-    json.set("risesEmptyRatio", JsonNumber.of(figures.risesEmpty()));
-    json.set("sinksUnderLightestRatio", JsonNumber.of(figures.sinksUnderLightest()));
-    ObjectNode bounce = json.putObject("bounceMm");
-    bounce.set("low", JsonNumber.of(figures.bounceLow(), MILLIMETRE));
-    bounce.set("middle", JsonNumber.of(figures.bounceMiddle(), MILLIMETRE));
-    bounce.set("high", JsonNumber.of(figures.bounceHigh(), MILLIMETRE));
-    json.set("thrustLoadN", JsonNumber.of(figures.thrust()));
-    json.set("lockLoadN", JsonNumber.of(figures.lockLoad()));
-    json.set("loweringRmsN", JsonNumber.of(figures.lowering()));
-    json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
-    json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
+    for (Figure figure : Figure.of(fit)) {
+      String[] name = figure.name(mechanism.kind()).split("\\.");
+      ObjectNode in = name.length == 1 ? json : json.withObject("/" + name[0]);
+      in.set(name[name.length - 1], orNull(figure.value(fit), figure.unit(mechanism.kind())));
+    }
+    json.put("setPrice", fit.setPrice());
+    json.put("leadTimeDays", fit.leadTimeDays());
     return json;
   }
 
-  private ObjectNode figures(Figures figures) {
+  /** In which corner and where the worst comes. */
+  private ObjectNode worst(Figures figures) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    travel(json, figures);
-    json.set("lengthClosedMm", JsonNumber.of(figures.lengthClosed(), MILLIMETRE));
-    json.set("lengthOpenMm", JsonNumber.of(figures.lengthOpen(), MILLIMETRE));
-    json.set("lengthMinMm", JsonNumber.of(figures.lengthMin(), MILLIMETRE));
-    json.set("lengthMaxMm", JsonNumber.of(figures.lengthMax(), MILLIMETRE));
-    json.set("compressedMm", JsonNumber.of(figures.compressed(), MILLIMETRE));
-    json.set("extendedMm", JsonNumber.of(figures.extended(), MILLIMETRE));
-    json.set("compressedReserveMm", JsonNumber.of(figures.compressedReserve(), MILLIMETRE));
-    json.set("extendedReserveMm", JsonNumber.of(figures.extendedReserve(), MILLIMETRE));
-    json.set("handOpenMaxN", JsonNumber.of(figures.handOpenMax()));
-    json.set("handCloseMaxN", JsonNumber.of(figures.handCloseMax()));
-    json.set("handRmsN", JsonNumber.of(figures.handRms()));
-    json.set("handOpenMaxWeakN", JsonNumber.of(figures.handOpenMaxWeak()));
-    json.set("handCloseMaxStrongN", JsonNumber.of(figures.handCloseMaxStrong()));
-    json.set("holdRatioOpen", orNull(figures.holdRatioOpen(), NEWTON));
-    json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
-    json.set("peakMountLoadN", JsonNumber.of(figures.peakMountLoad()));
-    json.set("stopLoadN", JsonNumber.of(figures.stopLoad()));
-    json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
-    json.set("swingDeg", JsonNumber.of(figures.swing(), DEGREE));
-    json.set("latchPushN", JsonNumber.of(figures.latchPush()));
-    json.set("staysPutN", orNull(figures.staysPut(), NEWTON));
+    json.set("handOpen", place(figures.hand().openWorst()));
+    json.set("handClose", place(figures.hand().closeWorst()));
+    json.set("hold", place(figures.hold().open()));
+    json.set("closedHold", place(figures.hold().closedLeast()));
     return json;
   }
 
-  /** What is measured along the travel, in degrees and N·m or in millimetres and newtons. */
-  private void travel(ObjectNode json, Figures figures) {
-    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
-    Unit unit = turns ? DEGREE : MILLIMETRE;
-    double far = figures.openingAngle() - mechanism.start();
-    json.set(turns ? "openingAngleDeg" : "travelMm", JsonNumber.of(far, unit));
-    json.set(turns ? "selfOpensFromDeg" : "selfOpensFromMm", orNull(figures.selfOpensFrom(), unit));
-    json.set(
-        turns ? "selfOpensFromWeakDeg" : "selfOpensFromWeakMm",
-        orNull(figures.selfOpensFromWeak(), unit));
-    json.set(turns ? "overCentreDeg" : "overCentreMm", orNull(figures.overCentre(), unit));
-    json.set(turns ? "staysFromDeg" : "staysFromMm", orNull(figures.staysFrom(), unit));
-    json.set(turns ? "closedHoldNm" : "closedHoldN", JsonNumber.of(figures.closedHold()));
-    json.set(
-        turns ? "closedHoldStrongNm" : "closedHoldStrongN",
-        JsonNumber.of(figures.closedHoldStrong()));
+  private ObjectNode place(Extreme extreme) {
+    Unit unit = mechanism.kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("travel", JsonNumber.of(extreme.travel(), unit));
+    json.put("spring", extreme.corner().spring().code());
+    json.put("load", extreme.corner().load().code());
+    json.putNull("case");
+    return json;
   }
 
   static ObjectNode blocker(Mechanism mechanism, Blocker blocker) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    Unit unit = blocker.code().unit(mechanism.kind());
-    json.put("code", blocker.code().code());
-    json.set("needed", orNull(blocker.needed(), unit == null ? Unit.NEWTON : unit));
-    json.set("has", orNull(blocker.has(), unit == null ? Unit.NEWTON : unit));
+    Unit unit = blocker.unit(mechanism);
+    json.put("code", blocker.criterion().code());
+    json.set("needed", orNull(blocker.needed(), unit));
+    json.set("has", orNull(blocker.has(), unit));
     json.put("unit", unit == null ? "" : unit.symbol());
     return json;
   }
 
+  /**
+   * @param unit null for a plain number
+   */
   private static JsonNode orNull(Double si, Unit unit) {
-    return si == null ? JsonNodeFactory.instance.nullNode() : JsonNumber.of(si, unit);
+    if (si == null) {
+      return JsonNodeFactory.instance.nullNode();
+    }
+    return unit == null ? JsonNumber.of(si) : JsonNumber.of(si, unit);
   }
 }

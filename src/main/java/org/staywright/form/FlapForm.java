@@ -10,6 +10,7 @@ import java.util.List;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Seal;
 import org.staywright.unit.Bound;
 
@@ -41,8 +42,8 @@ final class FlapForm implements MountedForm {
   }
 
   @Override
-  public List<String> senseless() {
-    return List.of("risesFromMm", "staysPutFromMm", "staysPutToMm");
+  public Mechanism.Kind kind() {
+    return Mechanism.Kind.TURNS;
   }
 
   @Override

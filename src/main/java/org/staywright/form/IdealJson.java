@@ -17,6 +17,7 @@ import java.util.function.Function;
 import org.staywright.fit.Balance;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Ideal;
+import org.staywright.form.Kind.Choice;
 import org.staywright.fit.Job;
 import org.staywright.spring.GasSpring;
 
@@ -56,7 +57,8 @@ public final class IdealJson {
               optional("made", MADE),
               optional("room", ROOM),
               optional("stock", FitAnswer.NEAR_SHAPE),
-              optional("costs", COSTS)));
+              optional("costs", COSTS),
+              required("advice", Choice.of(Ideal.Advice.class))));
 
   private IdealJson() {}
 
@@ -74,6 +76,7 @@ public final class IdealJson {
     json.set("room", room(ideal));
     json.set("stock", ideal.stock() == null ? null : FitsJson.of(job, ideal.stock(), 1, cautions));
     json.set("costs", costs(ideal));
+    json.put("advice", ideal.advice().code());
     return json;
   }
 

@@ -13,7 +13,8 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.staywright.fit.Chance;
 import org.staywright.fit.Job;
-import org.staywright.fit.Opening.Kept;
+import org.staywright.fit.Kept;
+import org.staywright.fit.Requirements;
 import org.staywright.fit.Spreads.Source;
 import org.staywright.fit.TimeFigures;
 import org.staywright.mechanism.Mechanism;
@@ -44,7 +45,7 @@ public final class InTimeJson {
   }
 
   /** What a fit does in time at worst, and the requirements in time, each kept or not. */
-  static ObjectNode of(TimeFigures figures, Job.InTime asked) {
+  static ObjectNode of(TimeFigures figures, Requirements asked) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("stopSpeedMmPerS", JsonNumber.of(figures.opening().stopSpeed(), MILLIMETRE));
     json.set("stopEnergyJ", JsonNumber.of(figures.opening().stopEnergy()));
@@ -62,10 +63,10 @@ public final class InTimeJson {
   }
 
   private static ObjectNode kept(Kept kept) {
-    Unit unit = kept.code().unit(null);
+    Unit unit = kept.criterion().unit(null);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("code", "max-" + kept.code().code());
-    json.set("most", JsonNumber.of(unit.of(kept.most())));
+    json.put("code", "max-" + kept.criterion().code());
+    json.set("most", JsonNumber.of(unit.of(kept.needed())));
     json.set("has", finite(unit.of(kept.has())));
     json.put("unit", unit.symbol());
     json.put("met", kept.met());

@@ -9,11 +9,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.staywright.fit.Behaviour;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Weights;
@@ -29,7 +29,12 @@ import org.staywright.unit.Refusal;
 public final class JobForm {
 
   private static final List<String> WEIGHTS =
-      List.of("/weights/effort", "/weights/margin", "/weights/price", "/weights/supply");
+      List.of(
+          "/weights/effort",
+          "/weights/margin",
+          "/weights/landing",
+          "/weights/price",
+          "/weights/supply");
 
   private final JobTree tree;
 
@@ -37,21 +42,21 @@ public final class JobForm {
     this.tree = new JobTree(tree);
   }
 
-  /** The job a document describes, where no damper is considered: one in it is refused. */
+  /** The job a document describes, where nothing beside its springs is considered: refused. */
   public static Job read(JsonNode document) {
     JobForm form = new JobForm(withDefaults(document));
-    form.tree.refuse("/damper/partNumber", "no-damper-in-this");
+    form.tree.refuse("/beside/0/partNumber", "nothing-beside-in-this");
     return form.job();
   }
 
   /**
    * The job a document describes; a refusal names every fault in it.
    *
-   * @param range that dampers beside the springs are taken from
+   * @param range that parts beside the springs are taken from
    */
   public static Job read(JsonNode document, Range range) {
     JobForm form = new JobForm(withDefaults(document));
-    return DamperForm.added(form.job(), form.tree, range);
+    return BesideForm.added(form.job(), form.tree, range);
   }
 
   /** The document with every default filled in; a refusal names every fault in it. */
@@ -108,8 +113,8 @@ public final class JobForm {
     if (tree.given("/zones") && load.map(form -> !form.mounted()).orElse(false)) {
       faults.add(tree.fault("/zones", "", "no-mounts-here"));
     }
-    if (tree.given("/damper") && load.map(form -> !form.mounted()).orElse(false)) {
-      faults.add(tree.fault("/damper/partNumber", "", "no-damper-here"));
+    if (tree.size("/beside") > 0 && load.map(form -> !form.mounted()).orElse(false)) {
+      faults.add(tree.fault("/beside/0/partNumber", "", "nothing-beside-here"));
     }
     faults.addAll(ZonesShape.faults(tree));
     atMost("/conditions/minC", "/conditions/nominalC", faults);
@@ -119,9 +124,12 @@ public final class JobForm {
   }
 
   private void senseless(LoadForm load, List<Fault> faults) {
-    for (String name : load.senseless()) {
+    Set<String> senseless = new LinkedHashSet<>(RequirementsShape.ALL.fields().keySet());
+    senseless.removeAll(RequirementsShape.of(load).fields().keySet());
+    for (String name : senseless) {
       String at = "/requirements/" + name;
-      if (tree.given(at)) {
+      boolean asked = tree.given(at) && RequirementsShape.ALL.fields().get(name).fallback() == null;
+      if (asked) {
         faults.add(tree.fault(at, load.shape().name(), "not-with-this-load"));
       }
     }
@@ -141,9 +149,10 @@ public final class JobForm {
   }
 
   private Job job() {
+    LoadForm load = LoadForm.of(tree.text("/load/type")).orElseThrow();
     return new Job(
         tree.text("/name"),
-        LoadForm.of(tree.text("/load/type")).orElseThrow().mechanism(tree),
+        load.mechanism(tree),
         Stream.iterate(0, i -> i + 1)
             .limit(tree.root().at("/springCounts").size())
             .map(i -> tree.root().at("/springCounts/" + i).intValue())
@@ -156,18 +165,7 @@ public final class JobForm {
             tree.si("/conditions/maxC", CELSIUS),
             tree.number("/conditions/serviceYears"),
             tree.number("/conditions/cyclesPerYear")),
-        new Job.Requirements(
-            tree.number("/requirements/maxHandForceN"),
-            tree.number("/requirements/minHoldRatio"),
-            tree.si("/requirements/compressedReserveMm", MILLIMETRE),
-            tree.si("/requirements/extendedReserveMm", MILLIMETRE),
-            tree.choice("/requirements/openStop", Job.OpenStop.class),
-            tree.flag("/requirements/staysShut"),
-            behaviour(),
-            new Job.InTime(
-                tree.si("/requirements/maxStopSpeedMmPerS", MILLIMETRE),
-                tree.number("/requirements/maxStopEnergyJ"),
-                tree.number("/requirements/maxOpeningTimeS"))),
+        RequirementsShape.read(tree, load),
         new Job.Filters(
             families(),
             tree.choice("/filters/finish", Finish.class),
@@ -177,26 +175,10 @@ public final class JobForm {
         Weights.of(
             tree.number("/weights/effort"),
             tree.number("/weights/margin"),
+            tree.number("/weights/landing"),
             tree.number("/weights/price"),
             tree.number("/weights/supply")),
-        null);
-  }
-
-  private Behaviour behaviour() {
-    return new Behaviour(
-        tree.orNull("/requirements/maxHandOpenN", NEWTON),
-        tree.orNull("/requirements/maxHandCloseN", NEWTON),
-        travelled("risesFrom"),
-        travelled("staysPutFrom"),
-        travelled("staysPutTo"),
-        tree.orNull("/requirements/maxLatchPushN", NEWTON),
-        tree.orNull("/requirements/overCentreByDeg", DEGREE));
-  }
-
-  /** A place on the way, in the unit of the load. */
-  private Double travelled(String name) {
-    Double angle = tree.orNull("/requirements/" + name + "Deg", DEGREE);
-    return angle == null ? tree.orNull("/requirements/" + name + "Mm", MILLIMETRE) : angle;
+        List.of());
   }
 
   private Set<Family> families() {

@@ -7,8 +7,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.staywright.fit.Criterion;
 import org.staywright.fit.Job;
 import org.staywright.fit.Knob;
+import org.staywright.fit.Yield;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
@@ -23,15 +25,15 @@ public final class JobKnobs {
    * @param path of a number in the document
    * @param unit of it
    * @param step smallest change worth telling apart
-   * @param ease a change that costs as little as one spring more, as a share where relative
+   * @param ease a change that costs as little as one spring more; of a requirement a share of it
+   * @param yield of a requirement, null for what is built
    */
-  private record Place(
-      String path, String unit, String step, double ease, boolean relative, boolean asked) {
+  private record Place(String path, String unit, BigDecimal step, double ease, Yield yield) {
 
     Knob knob(ObjectNode tree, BigDecimal from, Range range) {
-      double measure = relative ? ease * from.abs().doubleValue() : ease;
-      return new Knob(
-          path, unit, from, new BigDecimal(step), measure, asked, to -> changed(tree, to, range));
+      boolean asked = yield != null;
+      double measure = asked ? ease * from.abs().doubleValue() : ease;
+      return new Knob(path, unit, from, step, measure, asked, to -> changed(tree, to, range));
     }
 
     /** Its dotted name. */
@@ -40,6 +42,9 @@ public final class JobKnobs {
     }
 
     private Optional<Job> changed(ObjectNode tree, BigDecimal to, Range range) {
+      if (yield != null && yield.floor() != null && to.doubleValue() < yield.floor()) {
+        return Optional.empty();
+      }
       JsonPointer pointer = JsonPointer.compile(path);
       ObjectNode copy = tree.deepCopy();
       ObjectNode parent = (ObjectNode) copy.at(pointer.head());
@@ -53,42 +58,46 @@ public final class JobKnobs {
   }
 
   private static final double MOUNT_MM = 10;
+
+  /** Share of a requirement that costs as much as one spring more. */
+  private static final double ASKED = 0.15;
+
+  /** Mass, tolerance, friction and conditions are as they are; a change of them mends nothing. */
   private static final List<Place> PLACES =
-      List.of(
-          mount("/mounts/frameMm/x", "0.1"),
-          mount("/mounts/frameMm/x", "-0.1"),
-          mount("/mounts/frameMm/y", "0.1"),
-          mount("/mounts/frameMm/y", "-0.1"),
-          mount("/mounts/movingMm/x", "0.1"),
-          mount("/mounts/movingMm/x", "-0.1"),
-          mount("/mounts/movingMm/y", "0.1"),
-          mount("/mounts/movingMm/y", "-0.1"),
-          new Place("/load/massKg", Unit.KILOGRAM.symbol(), "-0.01", 0.05, true, false),
-          new Place("/load/openingAngleDeg", Unit.DEGREE.symbol(), "-0.1", 4, false, false),
-          new Place("/load/travelMm", Unit.MILLIMETRE.symbol(), "-0.1", 10, false, false),
-          new Place("/load/heightTravelMm", Unit.MILLIMETRE.symbol(), "-0.1", 10, false, false),
-          new Place("/load/seatMassKg", Unit.KILOGRAM.symbol(), "-0.01", 0.1, true, false),
-          asked("/load/sitterMassKg/min", Unit.KILOGRAM.symbol(), "0.1"),
-          asked("/requirements/maxHandForceN", Unit.NEWTON.symbol(), "0.1"),
-          asked("/requirements/maxHandOpenN", Unit.NEWTON.symbol(), "0.1"),
-          asked("/requirements/maxHandCloseN", Unit.NEWTON.symbol(), "0.1"),
-          asked("/requirements/minHoldRatio", "", "-0.01"),
-          asked("/requirements/risesFromDeg", Unit.DEGREE.symbol(), "0.1", 4),
-          asked("/requirements/risesFromMm", Unit.MILLIMETRE.symbol(), "0.1", 10),
-          asked("/requirements/maxLatchPushN", Unit.NEWTON.symbol(), "0.1", 10),
-          asked("/requirements/maxStopSpeedMmPerS", Unit.MILLIMETRE_PER_SECOND.symbol(), "1"),
-          asked("/requirements/maxStopEnergyJ", Unit.JOULE.symbol(), "0.1"),
-          asked("/requirements/maxOpeningTimeS", Unit.SECOND.symbol(), "0.01"),
-          asked("/requirements/compressedReserveMm", Unit.MILLIMETRE.symbol(), "-0.1"),
-          asked("/requirements/extendedReserveMm", Unit.MILLIMETRE.symbol(), "-0.1"));
+      Stream.concat(
+              Stream.of(
+                  mount("/mounts/frameMm/x", "0.1"),
+                  mount("/mounts/frameMm/x", "-0.1"),
+                  mount("/mounts/frameMm/y", "0.1"),
+                  mount("/mounts/frameMm/y", "-0.1"),
+                  mount("/mounts/movingMm/x", "0.1"),
+                  mount("/mounts/movingMm/x", "-0.1"),
+                  mount("/mounts/movingMm/y", "0.1"),
+                  mount("/mounts/movingMm/y", "-0.1"),
+                  built("/load/openingAngleDeg", Unit.DEGREE, "-0.1", 4),
+                  built("/load/travelMm", Unit.MILLIMETRE, "-0.1", 10),
+                  built("/load/heightTravelMm", Unit.MILLIMETRE, "-0.1", 10)),
+              Stream.of(Criterion.values()).flatMap(JobKnobs::asked))
+          .toList();
 
   private static final List<String> WORDS =
       List.of("/springCounts", "/fittings/rodEnd", "/fittings/tubeEnd");
 
   private JobKnobs() {}
 
-  private static Place asked(String path, String unit, String step, double ease) {
-    return new Place(path, unit, step, ease, false, true);
+  private static Stream<Place> asked(Criterion criterion) {
+    return criterion.yields().stream()
+        .flatMap(
+            yield ->
+                criterion.asks().stream()
+                    .map(
+                        ask ->
+                            new Place(
+                                "/requirements/" + ask.field(),
+                                ask.bound().unit(),
+                                yield.step(),
+                                ASKED,
+                                yield)));
   }
 
   /** Every entry of a job that may have to be changed, as JSON pointers. */
@@ -97,11 +106,11 @@ public final class JobKnobs {
   }
 
   private static Place mount(String path, String step) {
-    return new Place(path, Unit.MILLIMETRE.symbol(), step, MOUNT_MM, false, false);
+    return built(path, Unit.MILLIMETRE, step, MOUNT_MM);
   }
 
-  private static Place asked(String path, String unit, String step) {
-    return new Place(path, unit, step, 0.15, true, true);
+  private static Place built(String path, Unit unit, String step, double ease) {
+    return new Place(path, unit.symbol(), new BigDecimal(step), ease, null);
   }
 
   /**

@@ -17,10 +17,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.staywright.fit.Job.OpenStop;
 import org.staywright.fit.RankBy;
+import org.staywright.fit.Weights;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Flag;
 import org.staywright.form.Kind.Listing;
+import org.staywright.form.Kind.Many;
 import org.staywright.form.Kind.Text;
 import org.staywright.form.Kind.Variants;
 import org.staywright.form.Kind.Whole;
@@ -34,7 +36,6 @@ import org.staywright.unit.Bound;
 public final class JobShape {
 
   private static final Amount TEMPERATURE = Amount.between(-60, 150, CELSIUS);
-  private static final Amount RESERVE = Amount.between(0, 500, MILLIMETRE);
 
   static final Text PART_NUMBER =
       new Text(16, Pattern.compile("[A-Z0-9-]{4,16}"), "[A-Z0-9-]{4,16}");
@@ -53,32 +54,6 @@ public final class JobShape {
           withDefault("maxC", TEMPERATURE, 40),
           withDefault("serviceYears", new Amount(Bound.between(0, 50, "a")), 5),
           withDefault("cyclesPerYear", new Amount(Bound.between(0, 1e6, "")), 1000));
-
-  private static final Amount ANGLE = Amount.between(0, 270, DEGREE);
-  private static final Amount WAY = Amount.between(0, 5000, MILLIMETRE);
-  private static final Amount HAND = Amount.positive(2000, NEWTON);
-  private static final Shape REQUIREMENTS =
-      Shape.of(
-          "requirements",
-          withDefault("maxHandForceN", HAND, 50),
-          withDefault("minHoldRatio", new Amount(Bound.between(0, 10, "")), 1.1),
-          withDefault("compressedReserveMm", RESERVE, 5),
-          withDefault("extendedReserveMm", RESERVE, 4),
-          withDefault("openStop", Choice.of(OpenStop.class), "flap-stop"),
-          withDefault("staysShut", new Flag(), false),
-          optional("maxHandOpenN", HAND),
-          optional("maxHandCloseN", HAND),
-          optional("risesFromDeg", ANGLE),
-          optional("risesFromMm", WAY),
-          optional("staysPutFromDeg", ANGLE),
-          optional("staysPutToDeg", ANGLE),
-          optional("staysPutFromMm", WAY),
-          optional("staysPutToMm", WAY),
-          optional("maxLatchPushN", Amount.between(0, 2000, NEWTON)),
-          optional("overCentreByDeg", ANGLE),
-          optional("maxStopSpeedMmPerS", new Amount(Bound.above(0, 20_000, "mm/s"))),
-          optional("maxStopEnergyJ", new Amount(Bound.above(0, 10_000, "J"))),
-          optional("maxOpeningTimeS", new Amount(Bound.above(0, 60, "s"))));
 
   /** A damper carries nothing, and under a seat only a column serves. */
   private static final Choice FAMILY =
@@ -100,10 +75,11 @@ public final class JobShape {
   private static final Shape WEIGHTS =
       Shape.of(
           "weights-asked",
-          withDefault("effort", WEIGHT, 0.45),
-          withDefault("margin", WEIGHT, 0.25),
-          withDefault("price", WEIGHT, 0.15),
-          withDefault("supply", WEIGHT, 0.15));
+          withDefault("effort", WEIGHT, Weights.BALANCED.effort()),
+          withDefault("margin", WEIGHT, Weights.BALANCED.margin()),
+          withDefault("landing", WEIGHT, Weights.BALANCED.landing()),
+          withDefault("price", WEIGHT, Weights.BALANCED.price()),
+          withDefault("supply", WEIGHT, Weights.BALANCED.supply()));
 
   /** A job as a client sends it. */
   public static final Shape JOB =
@@ -115,11 +91,11 @@ public final class JobShape {
               new Variants("type", LoadForm.ALL.stream().map(LoadForm::shape).toList(), List.of())),
           optional("mounts", LoadShape.MOUNTS),
           optional("zones", ZonesShape.ZONES),
-          optional("damper", DamperForm.SHAPE),
+          withDefault("beside", new Many(BesideForm.SHAPE, 0, BesideForm.MOST), List.of()),
           withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),
           withDefaults("fittings", FITTINGS),
           withDefaults("conditions", CONDITIONS),
-          withDefaults("requirements", REQUIREMENTS),
+          withDefaults("requirements", RequirementsShape.ALL),
           withDefaults("filters", FILTERS),
           withDefault("rankBy", Choice.of(RankBy.class), "balanced"),
           withDefaults("weights", WEIGHTS),
@@ -132,18 +108,12 @@ public final class JobShape {
     LoadForm load = LoadForm.of(type).orElseThrow();
     Map<String, Field> fields = new LinkedHashMap<>(JOB.fields());
     fields.put("load", required("load", load.shape()));
-    Map<String, Field> requirements = new LinkedHashMap<>(REQUIREMENTS.fields());
-    load.senseless().forEach(requirements::remove);
     if (!load.mounted()) {
-      fields.remove("mounts");
-      fields.remove("zones");
-      fields.remove("damper");
-      requirements.remove("openStop");
+      fields.keySet().removeAll(List.of("mounts", "zones", "beside"));
     }
-    fields.put(
-        "requirements", withDefaults("requirements", new Shape("requirements", requirements)));
+    fields.put("requirements", withDefaults("requirements", RequirementsShape.of(load)));
     if (!load.handMoved()) {
-      fields.keySet().removeAll(List.of("springCounts", "fittings", "requirements"));
+      fields.keySet().removeAll(List.of("springCounts", "fittings"));
       Map<String, Field> filters = new LinkedHashMap<>(FILTERS.fields());
       filters.remove("families");
       fields.put("filters", withDefaults("filters", new Shape("filters", filters)));

@@ -11,6 +11,7 @@ import java.util.List;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.mechanism.Mechanism;
 
 /** A guided load on a straight line. */
 final class LiftForm implements MountedForm {
@@ -32,8 +33,8 @@ final class LiftForm implements MountedForm {
   }
 
   @Override
-  public List<String> senseless() {
-    return List.of("risesFromDeg", "staysPutFromDeg", "staysPutToDeg", "overCentreByDeg");
+  public Mechanism.Kind kind() {
+    return Mechanism.Kind.SHIFTS;
   }
 
   @Override

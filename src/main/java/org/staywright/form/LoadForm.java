@@ -21,8 +21,8 @@ interface LoadForm {
   /** Whether its spring hangs on mounts. */
   boolean mounted();
 
-  /** Requirements that make no sense for it, by name. */
-  List<String> senseless();
+  /** Whether its travel turns or shifts. */
+  Mechanism.Kind kind();
 
   /** Whether a hand moves it, by springs with end fittings. */
   default boolean handMoved() {

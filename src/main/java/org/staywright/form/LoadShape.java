@@ -6,7 +6,6 @@ import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.PERCENT;
 
-import java.util.List;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 
@@ -28,22 +27,6 @@ final class LoadShape {
           required("movingMm", POINT),
           withDefault("rodEndAt", Choice.of("frame", "moving", "either"), "either"),
           withDefault("lateralOffsetMm", Amount.between(0, 1000, MILLIMETRE), 0));
-
-  /** Requirements on what a load that somebody moves does on its way. */
-  static final List<String> ON_THE_WAY =
-      List.of(
-          "risesFromDeg",
-          "risesFromMm",
-          "staysPutFromDeg",
-          "staysPutToDeg",
-          "staysPutFromMm",
-          "staysPutToMm",
-          "maxLatchPushN",
-          "overCentreByDeg");
-
-  /** Requirements on a motion, which needs a mass to move. */
-  static final List<String> IN_TIME =
-      List.of("maxStopSpeedMmPerS", "maxStopEnergyJ", "maxOpeningTimeS");
 
   private LoadShape() {}
 }

@@ -13,6 +13,7 @@ import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;
 import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Fault;
 
 /** A table of the force that is asked for over the spring's length. */
@@ -40,8 +41,8 @@ final class ProfileForm implements LoadForm {
   }
 
   @Override
-  public List<String> senseless() {
-    return Stream.concat(LoadShape.ON_THE_WAY.stream(), LoadShape.IN_TIME.stream()).toList();
+  public Mechanism.Kind kind() {
+    return Mechanism.Kind.SHIFTS;
   }
 
   @Override

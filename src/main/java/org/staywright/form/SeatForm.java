@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 
@@ -38,9 +39,8 @@ final class SeatForm implements LoadForm {
   }
 
   @Override
-  public List<String> senseless() {
-    return Stream.concat(LoadShape.ON_THE_WAY.stream(), Stream.of("maxHandOpenN", "maxHandCloseN"))
-        .toList();
+  public Mechanism.Kind kind() {
+    return Mechanism.Kind.SHIFTS;
   }
 
   @Override

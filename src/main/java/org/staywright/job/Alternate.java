@@ -14,16 +14,17 @@ import org.staywright.part.Range;
  *
  * @param part number of the spring
  * @param stock pieces on the shelf
- * @param handOpenMax largest hand force opening, nominal, N; null where no hand moves the load
- * @param handCloseMax largest hand force closing, nominal, N; likewise
+ * @param handOpen largest hand force opening in its worst corner, N; null where no hand moves the
+ *     load
+ * @param handClose the same closing
  * @param openMore that more than the chosen part's opening, N; null where that one has no figures
  * @param closeMore the same closing
  */
 public record Alternate(
     String part,
     int stock,
-    Double handOpenMax,
-    Double handCloseMax,
+    Double handOpen,
+    Double handClose,
     Double openMore,
     Double closeMore) {
 
@@ -49,15 +50,15 @@ public record Alternate(
     if (!(fit.outcome() instanceof Figures figures)) {
       return new Alternate(number, stock, null, null, null, null);
     }
-    double open = figures.handOpenMax();
-    double close = figures.handCloseMax();
+    double open = figures.hand().openWorst().value();
+    double close = figures.hand().closeWorst().value();
     return new Alternate(
         number,
         stock,
         open,
         close,
-        chosen == null ? null : open - chosen.figures().handOpenMax(),
-        chosen == null ? null : close - chosen.figures().handCloseMax());
+        chosen == null ? null : open - chosen.figures().hand().openWorst().value(),
+        chosen == null ? null : close - chosen.figures().hand().closeWorst().value());
   }
 
   /** The first that does in every job of a line and is there in its number. */
@@ -80,8 +81,8 @@ public record Alternate(
     return new Alternate(
         part,
         stock,
-        more(handOpenMax, other.handOpenMax),
-        more(handCloseMax, other.handCloseMax),
+        more(handOpen, other.handOpen),
+        more(handClose, other.handClose),
         more(openMore, other.openMore),
         more(closeMore, other.closeMore));
   }

@@ -34,6 +34,6 @@ public record Misfit(Rejection rejection, List<Blocker> blockers, Mechanism.Kind
   String codes() {
     return rejection != null
         ? rejection.code()
-        : String.join(", ", blockers.stream().map(blocker -> blocker.code().code()).toList());
+        : String.join(", ", blockers.stream().map(blocker -> blocker.criterion().code()).toList());
   }
 }

@@ -19,14 +19,14 @@ import org.staywright.part.Part;
  * @param rod fitting on each rod, null for a column, which needs none
  * @param tube fitting on each tube, likewise
  * @param brackets whether plates take the place of studs
- * @param beside dampers that work beside the springs, null for none
+ * @param beside parts that act along with the springs
  */
 public record Outfit(
-    Part part, int count, Fitting rod, Fitting tube, boolean brackets, Beside beside) {
+    Part part, int count, Fitting rod, Fitting tube, boolean brackets, List<Beside> beside) {
 
   /** Springs alone. */
   public Outfit(Part part, int count, Fitting rod, Fitting tube, boolean brackets) {
-    this(part, count, rod, tube, brackets, null);
+    this(part, count, rod, tube, brackets, List.of());
   }
 
   /**
@@ -47,10 +47,10 @@ public record Outfit(
     Mate mate = new Mate(range, brackets);
     pieces.put(Item.of(part, revision), count);
     hold(mate, count, Stream.of(rod, tube), pieces, unmatched, revision);
-    if (beside != null) {
-      pieces.merge(Item.of(beside.part(), revision), beside.count(), Integer::sum);
-      Stream<Fitting> ends = Stream.of(beside.rod(), beside.tube());
-      hold(mate, beside.count(), ends, pieces, unmatched, revision);
+    for (Beside each : beside) {
+      pieces.merge(Item.of(each.part(), revision), each.count(), Integer::sum);
+      Stream<Fitting> ends = Stream.of(each.rod(), each.tube());
+      hold(mate, each.count(), ends, pieces, unmatched, revision);
     }
     return new Bill(pieces, unmatched);
   }

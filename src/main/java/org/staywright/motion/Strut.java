@@ -147,6 +147,11 @@ public final class Strut {
         mach);
   }
 
+  /** What it resists a speed of compression with, in gas of the wall's temperature, N. */
+  public double damping(double compression, double speed) {
+    return at(compression, speed, kelvin, false).damping();
+  }
+
   /**
    * Steady speed of the free rod as it comes out, m/s: the gas drives what the orifice lets pass.
    *

@@ -1,22 +1,15 @@
 package org.staywright.web;
 
-import static org.staywright.fit.Blocker.Code.LATCH_PUSH;
-import static org.staywright.fit.Blocker.Code.OVER_CENTRE;
-import static org.staywright.fit.Blocker.Code.RISES;
-import static org.staywright.fit.Blocker.Code.STOP_SPEED;
-import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.fit.Behaviour;
-import org.staywright.fit.Blocker;
-import org.staywright.fit.Figures;
+import org.staywright.fit.Criteria;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
-import org.staywright.fit.Opening;
+import org.staywright.fit.Kept;
+import org.staywright.fit.Term.Sense;
 import org.staywright.unit.Unit;
+import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
 
 /**
@@ -37,93 +30,24 @@ public record Bar(
   private static final double SHARE = 0.6;
 
   static List<Bar> of(Job job, Fit fit, Wording wording) {
-    return fit.outcome() instanceof Figures figures
-        ? new Telling(job, fit, wording).bars(figures)
-        : List.of();
+    return Criteria.kept(job, fit).stream().map(kept -> of(job, kept, wording)).toList();
   }
 
-  /** Bars in the making. */
-  private record Telling(Job job, Fit fit, Wording wording) {
-
-    List<Bar> bars(Figures figures) {
-      Job.Requirements asked = job.requirements();
-      List<Bar> bars = new ArrayList<>();
-      bars.add(most("hand-open-weak", figures.handOpenMaxWeak(), asked.handOpenLimit(), NEWTON));
-      bars.add(
-          most("hand-close-strong", figures.handCloseMaxStrong(), asked.handCloseLimit(), NEWTON));
-      if (figures.holdRatioOpen() != null) {
-        bars.add(least("hold-ratio", figures.holdRatioOpen(), asked.minHoldRatio(), null));
-      }
-      bars.add(
-          least(
-              "compressed-reserve",
-              figures.compressedReserve(),
-              asked.compressedReserve(),
-              MILLIMETRE));
-      if (asked.openStop() == Job.OpenStop.FLAP_STOP) {
-        bars.add(
-            least(
-                "extended-reserve",
-                figures.extendedReserve(),
-                asked.extendedReserve(),
-                MILLIMETRE));
-      }
-      behaviour(bars, asked.behaviour(), figures);
-      for (Opening.Kept kept : Opening.kept(job, fit)) {
-        String label = wording.text("page.time.figure." + kept.code().code());
-        int decimals = kept.code() == STOP_SPEED ? 0 : 1;
-        bars.add(most(label, kept.has(), kept.most(), unit(kept.code()), decimals));
-      }
-      return bars;
-    }
-
-    private void behaviour(List<Bar> bars, Behaviour asked, Figures figures) {
-      stated(bars, "self-opens-weak", figures.selfOpensFromWeak(), asked.risesFrom(), RISES);
-      stated(bars, "latch-push", figures.latchPush(), asked.maxLatchPush(), LATCH_PUSH);
-      stated(bars, "over-centre", figures.overCentre(), asked.overCentreBy(), OVER_CENTRE);
-      if (asked.staysPut()) {
-        bars.add(least("stays-put", figures.staysPut(), 0, NEWTON));
-      }
-    }
-
-    /**
-     * @param has null where it never does
-     * @param limit null where it is not asked
-     */
-    private void stated(List<Bar> bars, String name, Double has, Double limit, Blocker.Code code) {
-      if (limit != null) {
-        bars.add(most(name, has == null ? Double.POSITIVE_INFINITY : has, limit, unit(code)));
-      }
-    }
-
-    private Unit unit(Blocker.Code code) {
-      return code.unit(job.mechanism().kind());
-    }
-
-    private Bar most(String name, double has, double limit, Unit unit) {
-      return most(wording.text("fit.figure." + name), has, limit, unit, 0);
-    }
-
-    private Bar most(String label, double has, double limit, Unit unit, int decimals) {
-      double full = limit > 0 ? limit / SHARE : 1;
-      String text =
-          wording.text(
-              "sideview.at-most", shown(has, unit, decimals), shown(limit, unit, decimals));
-      return bar(label, text, has <= limit, has, limit, full, 0);
-    }
-
-    private Bar least(String name, double has, double limit, Unit unit) {
-      double full = limit > 0 ? limit / SHARE : 1;
-      String text = wording.text("sideview.at-least", shown(has, unit, 0), shown(limit, unit, 0));
-      return bar(wording.text("fit.figure." + name), text, has >= limit, has, limit, full, full);
-    }
-
-    private String shown(double si, Unit unit, int decimals) {
-      if (Double.isInfinite(si)) {
-        return wording.text("page.time.never");
-      }
-      return unit == null ? wording.number(si, 2) : wording.quantity(si, unit, decimals);
-    }
+  private static Bar of(Job job, Kept kept, Wording wording) {
+    FigureText text = FigureText.in(wording);
+    Unit unit = kept.criterion().unit(job.mechanism().kind());
+    double limit = kept.needed();
+    double full = limit > 0 ? limit / SHARE : 1;
+    boolean most = kept.criterion().sense() == Sense.AT_MOST;
+    double has = Double.isNaN(kept.has()) ? (most ? full : 0) : kept.has();
+    return bar(
+        text.label(kept.criterion()),
+        wording.text("sideview.kept", text.has(kept, unit), text.asked(kept, unit)),
+        kept.met(),
+        has,
+        limit,
+        full,
+        most ? 0 : full);
   }
 
   private static Bar bar(

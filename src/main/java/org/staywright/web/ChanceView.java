@@ -15,7 +15,7 @@ import org.staywright.wording.Wording;
  * @param figures chances and years
  * @param shares of what strays in what comes of it, what matters most to holding first
  */
-public record ChanceView(List<Figure> figures, List<Share> shares) {
+public record ChanceView(List<Labelled> figures, List<Share> shares) {
 
   /**
    * How much of the spread comes from one thing that strays.
@@ -27,7 +27,7 @@ public record ChanceView(List<Figure> figures, List<Share> shares) {
 
   static ChanceView of(Chance chance, Wording wording) {
     InTimeText text = new InTimeText(wording);
-    List<Figure> figures = new ArrayList<>();
+    List<Labelled> figures = new ArrayList<>();
     figures.add(text.figure("holds", text.percent(chance.holds())));
     figures.add(text.figure("hand-within", text.percent(chance.handWithinLimit())));
     figures.add(text.figure("stays-shut", text.percent(chance.staysShut())));

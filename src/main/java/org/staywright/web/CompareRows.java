@@ -7,6 +7,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.staywright.fit.Figure.Subject;
+import org.staywright.fit.Fit;
+import org.staywright.part.Fitting;
 import org.staywright.fit.Score;
 import org.staywright.fit.Weights;
 import org.staywright.part.Offer;
@@ -28,12 +32,31 @@ final class CompareRows {
 
   /** What is felt and what it holds. */
   List<Row> doing() {
-    return rows(rival -> words(rival).doing());
+    return rows(rival -> words(rival).about(Subject.FEEL));
   }
 
   /** How it goes in and how hard it is worked. */
   List<Row> holding() {
-    return rows(rival -> words(rival).holding());
+    return rows(
+        rival ->
+            Stream.of(
+                    words(rival).about(Subject.LENGTHS),
+                    words(rival).about(Subject.STRENGTH),
+                    fittings(rival.fit()))
+                .flatMap(List::stream)
+                .toList());
+  }
+
+  private List<Trait> fittings(Fit fit) {
+    return fit.rodFitting() == null
+        ? List.of()
+        : List.of(
+            fitting("page.field.fittings.rodEnd", fit.rodFitting()),
+            fitting("page.field.fittings.tubeEnd", fit.tubeFitting()));
+  }
+
+  private Trait fitting(String key, Fitting fitting) {
+    return Trait.plain(wording.text(key), FitRow.fitting(fitting, wording));
   }
 
   /** What it costs and when it is here. */
@@ -60,8 +83,11 @@ final class CompareRows {
     return List.of(
         points("effort", score.effort(), weights.effort()),
         points("margin", score.margin(), weights.margin()),
+        points("landing", score.landing(), weights.landing()),
         points("price", score.price(), weights.price()),
         points("supply", score.supply(), weights.supply()),
+        Trait.less(
+            wording.text("compare.score.lost"), wording.number(-score.lost(), 1), score.lost()),
         Trait.more(
             wording.text("compare.score.total"),
             wording.number(score.total(weights), 1),

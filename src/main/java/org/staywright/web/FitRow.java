@@ -38,7 +38,7 @@ public record FitRow(
     String about,
     String fittings,
     RawString curve,
-    List<Figure> cells,
+    List<Labelled> cells,
     String price,
     String lead,
     List<String> blockers,
@@ -76,14 +76,14 @@ public record FitRow(
             .map(
                 blocker ->
                     FitText.in(wording)
-                        .blocker(blocker, blocker.code().unit(job.mechanism().kind())))
+                        .blocker(blocker, blocker.unit(job.mechanism())))
             .toList(),
         cleared,
         alike);
   }
 
   /** The foremost figures, for a glance. */
-  public List<Figure> glance() {
+  public List<Labelled> glance() {
     return cells.subList(0, 2);
   }
 

@@ -25,10 +25,10 @@ import org.staywright.wording.Wording;
 public record FitView(
     FitRow row,
     String sentence,
-    List<Figure> parts,
-    List<Figure> supply,
+    List<Labelled> parts,
+    List<Labelled> supply,
     List<Graph> graphs,
-    List<Figure> figures,
+    List<Labelled> figures,
     InTimeView time,
     List<CautionView> cautions) {
 
@@ -53,18 +53,18 @@ public record FitView(
     return row.blockers().isEmpty() ? "fits" : "near";
   }
 
-  private static List<Figure> parts(Fit fit, Wording wording) {
+  private static List<Labelled> parts(Fit fit, Wording wording) {
     PartText text = PartText.in(wording);
-    List<Figure> parts = new ArrayList<>();
+    List<Labelled> parts = new ArrayList<>();
     parts.add(
-        new Figure(
+        new Labelled(
             wording.text("page.fit.springs", fit.count()),
             part(fit.part().number(), text.describe(fit.part()))));
     if (fit.rodFitting() != null) {
       parts.add(
-          new Figure(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
+          new Labelled(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
       parts.add(
-          new Figure(
+          new Labelled(
               wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));
     }
     return parts;

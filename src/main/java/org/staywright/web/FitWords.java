@@ -3,9 +3,13 @@ package org.staywright.web;
 import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.document.OverlayChart;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Figure.Subject;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.SeatFigures;
+import org.staywright.unit.Unit;
+import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
 
 /** What a part does in a job, in words: of one kind at a hand, of another under a seat. */
@@ -20,11 +24,17 @@ sealed interface FitWords permits HandWords, SeatWords {
         : new HandWords(job, fit, wording);
   }
 
+  Job job();
+
+  Fit fit();
+
+  Wording wording();
+
   /** What it does, in one sentence. */
   String sentence();
 
   /** The figures that it is ranked by, the foremost first. */
-  List<Figure> cells();
+  List<Labelled> cells();
 
   /** Its curve, small enough for a row. */
   RawString curve();
@@ -32,20 +42,50 @@ sealed interface FitWords permits HandWords, SeatWords {
   /** Its charts and its side view. */
   List<Graph> graphs();
 
-  /** The first of them. */
+  /** Its curve among others. */
+  OverlayChart.Line line(String letter);
+
+  /** The first of its charts. */
   default Graph chart() {
     return graphs().get(0);
   }
 
   /** All its figures, in the order of a reader's questions. */
-  List<Figure> figures();
+  default List<Labelled> figures() {
+    return Figure.of(fit()).stream().filter(this::told).map(this::labelled).toList();
+  }
 
-  /** What is felt and what it holds, for a comparison. */
-  List<Trait> doing();
+  /** Those about a subject, for a comparison. */
+  default List<Trait> about(Subject subject) {
+    return Figure.of(fit()).stream()
+        .filter(figure -> figure.subject() == subject && told(figure))
+        .map(this::trait)
+        .toList();
+  }
 
-  /** How it goes in and how hard it is worked, for a comparison. */
-  List<Trait> holding();
+  /** Left out where there is nothing of what is seldom told. */
+  private boolean told(Figure figure) {
+    Double si = figure.value(fit());
+    return !figure.seldom() || si != null && si > 0;
+  }
 
-  /** Its curve among others. */
-  OverlayChart.Line line(String letter);
+  /** One figure with its label. */
+  default Labelled labelled(Figure figure) {
+    Trait trait = trait(figure);
+    return new Labelled(trait.label(), trait.text());
+  }
+
+  private Trait trait(Figure figure) {
+    Double si = figure.value(fit());
+    Unit unit = figure.unit(job().mechanism().kind());
+    FigureText text = FigureText.in(wording());
+    String label = text.label(figure, si);
+    String value = text.value(figure, si, unit);
+    return switch (figure.better()) {
+      case LESS -> Trait.less(label, value, si);
+      case MORE -> Trait.more(label, value, si);
+      case BALANCED -> Trait.less(label, value, si == null ? null : Math.abs(si));
+      case NEITHER -> Trait.plain(label, value);
+    };
+  }
 }

@@ -11,6 +11,7 @@ import org.staywright.document.HandForceChart;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SideView;
 import org.staywright.document.Sparkline;
+import org.staywright.fit.Extreme;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
@@ -25,8 +26,9 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
   public String sentence() {
-    Double hold = has().holdRatioOpen();
-    String hand = newtons(Math.max(0, has().handForce()));
+    Extreme ratio = has().hold().ratio();
+    Double hold = ratio == null ? null : ratio.value();
+    String hand = newtons(Math.max(0, has().hand().worst()));
     String key =
         hold == null
             ? "page.verdict.fits-unloaded"
@@ -42,15 +44,17 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
   }
 
   @Override
-  public List<Figure> cells() {
-    String hold = has().holdRatioOpen() == null ? "–" : wording.number(has().holdRatioOpen(), 2);
+  public List<Labelled> cells() {
+    Extreme ratio = has().hold().ratio();
+    String hold = ratio == null ? "–" : wording.number(ratio.value(), 2);
     return List.of(
-        new Figure(
-            wording.text("page.row.hand"), pair(has().handOpenMax(), has().handCloseMax(), NEWTON)),
-        new Figure(wording.text("page.row.hold"), hold),
-        new Figure(
+        new Labelled(
+            wording.text("page.row.hand"), pair(has().hand().openWorst().value(), has().hand().closeWorst().value(), NEWTON)),
+        new Labelled(wording.text("page.row.hold"), hold),
+        new Labelled(
             wording.text("page.row.reserves"),
-            pair(has().compressedReserve(), has().extendedReserve(), MILLIMETRE)));
+            pair(
+                has().lengths().compressedReserve(), has().lengths().extendedReserve(), MILLIMETRE)));
   }
 
   @Override
@@ -73,42 +77,6 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
   }
 
   @Override
-  public List<Figure> figures() {
-    return FitFigures.of(job.mechanism(), fit, wording);
-  }
-
-  @Override
-  public List<Trait> doing() {
-    return List.of(
-        balance("fit.figure.hand-open", has().handOpenMax()),
-        balance("fit.figure.hand-close", has().handCloseMax()),
-        balance("fit.figure.hand-open-weak", has().handOpenMaxWeak()),
-        balance("fit.figure.hand-close-strong", has().handCloseMaxStrong()),
-        less("fit.figure.hand-rms", has().handRms(), NEWTON),
-        more("fit.figure.hold-ratio", has().holdRatioOpen(), null, 2),
-        travel("fit.figure.self-opens", has().selfOpensFrom()),
-        travel("fit.figure.self-opens-weak", has().selfOpensFromWeak()),
-        travel("fit.figure.stays", has().staysFrom()),
-        less("fit.figure.latch-push", has().latchPush(), NEWTON));
-  }
-
-  @Override
-  public List<Trait> holding() {
-    return List.of(
-        travel("fit.figure.opening-angle", has().openingAngle()),
-        Trait.plain(
-            wording.text("fit.figure.compressed"), shown(has().compressed(), MILLIMETRE, 1)),
-        Trait.plain(wording.text("fit.figure.extended"), shown(has().extended(), MILLIMETRE, 1)),
-        more("fit.figure.compressed-reserve", has().compressedReserve(), MILLIMETRE, 1),
-        more("fit.figure.extended-reserve", has().extendedReserve(), MILLIMETRE, 1),
-        less("fit.figure.peak-pressure", has().peakPressure(), BAR),
-        less("fit.figure.peak-mount-load", has().peakMountLoad(), NEWTON),
-        more("fit.figure.buckling", has().bucklingFactor(), null, 1),
-        fitting("page.field.fittings.rodEnd", fit.rodFitting()),
-        fitting("page.field.fittings.tubeEnd", fit.tubeFitting()));
-  }
-
-  @Override
   public OverlayChart.Line line(String letter) {
     return OverlayChart.Line.hand(letter, FitCurve.of(job, fit), kind(), limit());
   }
@@ -123,36 +91,6 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   private double limit() {
     return job.requirements().maxHandForce();
-  }
-
-  /** The nearer to balance the better: below zero it moves by itself. */
-  private Trait balance(String key, double newtons) {
-    return Trait.less(wording.text(key), newtons(newtons), Math.abs(newtons));
-  }
-
-  private Trait less(String key, double si, Unit unit) {
-    return Trait.less(wording.text(key), shown(si, unit, 0), si);
-  }
-
-  private Trait more(String key, Double si, Unit unit, int decimals) {
-    return Trait.more(wording.text(key), shown(si, unit, decimals), si);
-  }
-
-  /** A place on the way, in the unit of its mechanism. */
-  private Trait travel(String key, Double si) {
-    boolean turns = kind() == Mechanism.Kind.TURNS;
-    return Trait.plain(wording.text(key), shown(si, turns ? DEGREE : MILLIMETRE, turns ? 0 : 1));
-  }
-
-  private Trait fitting(String key, Fitting fitting) {
-    return Trait.plain(wording.text(key), FitRow.fitting(fitting, wording));
-  }
-
-  private String shown(Double si, Unit unit, int decimals) {
-    if (si == null) {
-      return wording.text("page.fit.nowhere");
-    }
-    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
   }
 
   private String newtons(double force) {

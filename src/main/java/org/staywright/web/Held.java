@@ -32,9 +32,8 @@ public record Held(
     }
     FitWords words = FitWords.of(job, fit, wording);
     FitText text = FitText.in(wording);
-    Mechanism.Kind kind = job.mechanism().kind();
     List<String> missed =
-        fit.blockedBy().stream().map(each -> text.blocker(each, each.code().unit(kind))).toList();
+        fit.blockedBy().stream().map(each -> text.blocker(each, each.unit(job.mechanism()))).toList();
     String pick = new Pick(fit.count(), fit.part().number(), !fit.fits()).toString();
     return new Held(
         pick,

@@ -6,7 +6,9 @@ import static org.staywright.unit.Unit.NEWTON;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -37,18 +39,28 @@ public final class IdealRows {
 
   List<Row> rows() {
     add("ideal.count", fit -> (double) fit.count(), null, 0);
-    add("fit.figure.hand-rms", fit -> fit.figures().handRms(), NEWTON, 0);
-    add("fit.figure.hand-open-weak", fit -> fit.figures().handOpenMaxWeak(), NEWTON, 0);
-    add("fit.figure.hand-close-strong", fit -> fit.figures().handCloseMaxStrong(), NEWTON, 0);
-    add("fit.figure.hold-ratio", fit -> fit.figures().holdRatioOpen(), null, 2);
+    add(Figure.HAND_RMS);
+    add(Figure.HAND_OPEN_WORST);
+    add(Figure.HAND_CLOSE_WORST);
+    add(Figure.HOLD_RATIO_OPEN);
+    add(Figure.HOLD_OPEN);
     add("part.label.forceClassN", fit -> fit.part().spring().force(), NEWTON, 0);
     add("part.figure.progression", fit -> fit.part().spring().progression(), null, 2);
     add("part.label.strokeMm", fit -> fit.part().spring().stroke(), MILLIMETRE, 0);
-    add("fit.figure.extended", fit -> fit.figures().extended(), MILLIMETRE, 0);
-    add("fit.figure.compressed", fit -> fit.figures().compressed(), MILLIMETRE, 0);
+    add(Figure.EXTENDED);
+    add(Figure.COMPRESSED);
     add("part.label.rodDiameterMm", fit -> fit.part().spring().rodDiameter(), MILLIMETRE, 0);
     add("part.label.tubeDiameterMm", fit -> fit.part().spring().tubeDiameter(), MILLIMETRE, 0);
     return rows;
+  }
+
+  private void add(Figure figure) {
+    // None of these is a place on the way: their unit is the same for every mechanism.
+    add(
+        "fit.figure." + figure.code(),
+        figure::value,
+        figure.unit(Mechanism.Kind.TURNS),
+        figure.decimals());
   }
 
   private void add(String key, Function<Fit, Double> of, Unit unit, int decimals) {

@@ -39,7 +39,7 @@ public record IdealView(
     List<IdealRows.Row> rows,
     Graph chart,
     Graph outline,
-    List<Figure> made,
+    List<Labelled> made,
     List<CautionView> cautions,
     String stock,
     String sheet) {
@@ -62,7 +62,7 @@ public record IdealView(
         made == null
             ? List.of()
             : new PartFigures(made.part(), wording)
-                .pairs().stream().map(pair -> new Figure(pair[0], pair[1])).toList(),
+                .pairs().stream().map(pair -> new Labelled(pair[0], pair[1])).toList(),
         made == null ? List.of() : CautionView.of(Cautions.of(job, made), wording),
         stock == null
             ? ""
@@ -103,8 +103,8 @@ public record IdealView(
         key,
         fit.count(),
         what,
-        newtons(fit.figures().handRms(), wording),
-        newtons(fit.figures().handForce(), wording));
+        newtons(fit.figures().hand().rms(), wording),
+        newtons(fit.figures().hand().worst(), wording));
   }
 
   /** In newtons at the hand; what rounds to none is none. */
@@ -129,7 +129,7 @@ public record IdealView(
 
   private static String missed(Job job, Fit fit, Wording wording) {
     return fit.blockedBy().stream()
-        .map(by -> FitText.in(wording).blocker(by, by.code().unit(job.mechanism().kind())))
+        .map(by -> FitText.in(wording).blocker(by, by.unit(job.mechanism())))
         .collect(Collectors.joining(" "));
   }
 

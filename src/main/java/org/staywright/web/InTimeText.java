@@ -10,8 +10,8 @@ import org.staywright.wording.Wording;
 /** Figures of motions and chances as pages write them. */
 record InTimeText(Wording wording) {
 
-  Figure figure(String name, String value) {
-    return new Figure(wording.text("page.time.figure." + name), value);
+  Labelled figure(String name, String value) {
+    return new Labelled(wording.text("page.time.figure." + name), value);
   }
 
   String newtons(double force) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
-import org.staywright.fit.Opening.Kept;
+import org.staywright.fit.Kept;
 import org.staywright.fit.TimeFigures;
 import org.staywright.fit.TimeFigures.Taken;
 import org.staywright.wording.Wording;
@@ -18,7 +18,7 @@ import org.staywright.wording.Wording;
  * @param verdicts of the requirements in time, and what happens when one spring fails
  * @param figures at worst over the temperatures
  */
-public record InTimeView(List<String> verdicts, List<Figure> figures) {
+public record InTimeView(List<String> verdicts, List<Labelled> figures) {
 
   /** Null where it cannot be told. */
   static InTimeView of(Job job, Fit fit, Wording wording) {
@@ -35,12 +35,12 @@ public record InTimeView(List<String> verdicts, List<Figure> figures) {
     private List<String> verdicts() {
       Wording wording = text.wording();
       List<String> verdicts = new ArrayList<>();
-      for (Kept kept : behaviour.opening().kept(job.requirements().inTime())) {
-        String key = "page.time.kept.max-" + kept.code().code() + (kept.met() ? "" : ".missed");
+      for (Kept kept : behaviour.opening().kept(job.requirements())) {
+        String key = "page.time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
         verdicts.add(
             Double.isInfinite(kept.has())
                 ? wording.text("page.time.kept.never")
-                : wording.text(key, number(kept, kept.has()), number(kept, kept.most())));
+                : wording.text(key, number(kept, kept.has()), number(kept, kept.needed())));
       }
       String failing = behaviour.failing().name().toLowerCase(Locale.ROOT);
       verdicts.add(
@@ -57,15 +57,15 @@ public record InTimeView(List<String> verdicts, List<Figure> figures) {
     }
 
     private String number(Kept kept, double si) {
-      return switch (kept.code()) {
+      return switch (kept.criterion()) {
         case STOP_SPEED -> text.speed(si);
         case STOP_ENERGY -> text.wording().bare(si, JOULE, 1);
         default -> text.wording().number(si, 1);
       };
     }
 
-    private List<Figure> figures() {
-      List<Figure> figures = new ArrayList<>();
+    private List<Labelled> figures() {
+      List<Labelled> figures = new ArrayList<>();
       for (Taken taken : behaviour.strokes()) {
         String how =
             Double.isInfinite(taken.seconds())

@@ -34,7 +34,7 @@ import org.staywright.wording.Wording;
 public record ListView(
     List<Line> lines,
     String total,
-    List<Figure> terms,
+    List<Labelled> terms,
     List<JobCost> jobs,
     List<String> notes,
     List<String> marks,
@@ -155,18 +155,18 @@ public record ListView(
         : wording.text("order.breaks.valid", each, price.validUntil().toString());
   }
 
-  private static List<Figure> terms(List<Chosen> chosen, PartsList list, Wording wording) {
-    List<Figure> terms = new ArrayList<>();
-    terms.add(new Figure(wording.text("page.job.lead"), FitRow.lead(list.leadTimeDays(), wording)));
+  private static List<Labelled> terms(List<Chosen> chosen, PartsList list, Wording wording) {
+    List<Labelled> terms = new ArrayList<>();
+    terms.add(new Labelled(wording.text("page.job.lead"), FitRow.lead(list.leadTimeDays(), wording)));
     if (list.validUntil() != null) {
-      terms.add(new Figure(wording.text("page.job.valid"), list.validUntil().toString()));
+      terms.add(new Labelled(wording.text("page.job.valid"), list.validUntil().toString()));
     }
     if (list.countedOn() != null) {
-      terms.add(new Figure(wording.text("order.counted"), list.countedOn().toString()));
+      terms.add(new Labelled(wording.text("order.counted"), list.countedOn().toString()));
     }
-    terms.add(new Figure(wording.text("order.vat"), wording.text("order.vat.net")));
+    terms.add(new Labelled(wording.text("order.vat"), wording.text("order.vat.net")));
     terms.add(
-        new Figure(
+        new Labelled(
             wording.text("order.mass"),
             wording.text(
                 "document.kilograms",
@@ -177,7 +177,7 @@ public record ListView(
             .distinct()
             .map(revision -> revision.toString())
             .collect(Collectors.joining(", "));
-    terms.add(new Figure(wording.text("page.job.revision"), revisions));
+    terms.add(new Labelled(wording.text("page.job.revision"), revisions));
     return terms;
   }
 

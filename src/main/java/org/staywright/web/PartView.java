@@ -38,15 +38,15 @@ public record PartView(
     String description,
     RawString outline,
     List<Chart> charts,
-    List<Figure> own,
-    List<Figure> evenness,
-    List<Figure> strength,
-    List<Figure> figures,
+    List<Labelled> own,
+    List<Labelled> evenness,
+    List<Labelled> strength,
+    List<Labelled> figures,
     boolean derived,
-    List<Figure> slow,
-    List<Figure> prices,
-    List<Figure> supply,
-    List<Figure> law,
+    List<Labelled> slow,
+    List<Labelled> prices,
+    List<Labelled> supply,
+    List<Labelled> law,
     List<CautionView> cautions,
     String evennessAbout,
     String strengthAbout) {
@@ -103,7 +103,7 @@ public record PartView(
     return "/parts/" + number;
   }
 
-  private static List<Figure> figures(List<String[]> pairs) {
-    return pairs.stream().map(pair -> new Figure(pair[0], pair[1])).toList();
+  private static List<Labelled> figures(List<String[]> pairs) {
+    return pairs.stream().map(pair -> new Labelled(pair[0], pair[1])).toList();
   }
 }

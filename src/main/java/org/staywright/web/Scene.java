@@ -37,7 +37,7 @@ public record Scene(Graph graph, String data) {
     ArrayNode grips = data.putArray("grips");
     double end =
         fit != null && fit.outcome() instanceof Figures figures
-            ? figures.openingAngle()
+            ? figures.end()
             : job.mechanism().end();
     if (job.mechanism() instanceof HingedFlap flap) {
       data.put("sense", flap.sense());

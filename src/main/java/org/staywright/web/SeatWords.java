@@ -32,17 +32,17 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
   }
 
   @Override
-  public List<Figure> cells() {
+  public List<Labelled> cells() {
     return List.of(
-        new Figure(
+        new Labelled(
             wording.text("seat.row.moves"),
             ratio(has().risesEmpty()) + " / " + ratio(has().sinksUnderLightest())),
-        new Figure(
+        new Labelled(
             wording.text("seat.row.gives"),
             wording.bare(has().bounceLow(), MILLIMETRE, 1)
                 + " / "
                 + wording.bare(has().bounceHigh(), MILLIMETRE, 1)),
-        new Figure(
+        new Labelled(
             wording.text("seat.row.stroke"),
             wording.bare(has().stroke() - has().travel(), MILLIMETRE, 0)));
   }
@@ -63,58 +63,12 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
   }
 
   @Override
-  public List<Figure> figures() {
-    return Stream.concat(doing().stream(), holding().stream())
-        .map(trait -> new Figure(trait.label(), trait.text()))
-        .toList();
-  }
-
-  @Override
-  public List<Trait> doing() {
-    return List.of(
-        more("seat.figure.rises-empty", has().risesEmpty()),
-        more("seat.figure.sinks-under-lightest", has().sinksUnderLightest()),
-        length("seat.figure.bounce-low", has().bounceLow()),
-        length("seat.figure.bounce-middle", has().bounceMiddle()),
-        length("seat.figure.bounce-high", has().bounceHigh()),
-        Trait.less(
-            wording.text("seat.figure.lowering"), newtons(has().lowering()), has().lowering()),
-        more("fit.figure.constancy", fit.constancy()));
-  }
-
-  @Override
-  public List<Trait> holding() {
-    return List.of(
-        length("seat.figure.travel", has().travel()),
-        length("seat.figure.stroke", has().stroke()),
-        Trait.plain(wording.text("seat.figure.thrust"), newtons(has().thrust())),
-        Trait.plain(wording.text("seat.figure.lock-load"), newtons(has().lockLoad())),
-        Trait.less(
-            wording.text("fit.figure.peak-pressure"),
-            wording.quantity(has().peakPressure(), BAR, 0),
-            has().peakPressure()),
-        Trait.more(
-            wording.text("fit.figure.buckling"),
-            wording.number(has().bucklingFactor(), 1),
-            has().bucklingFactor()));
-  }
-
-  @Override
   public OverlayChart.Line line(String letter) {
     return OverlayChart.Line.locked(letter, SeatCurve.lockedHalfWay(job, fit));
   }
 
   private SeatFigures has() {
     return fit.seat();
-  }
-
-  private Trait more(String key, double value) {
-    return Trait.more(wording.text(key), ratio(value), value);
-  }
-
-  /** Hard or soft is a matter of taste. */
-  private Trait length(String key, double metres) {
-    return Trait.plain(wording.text(key), wording.quantity(metres, MILLIMETRE, 1));
   }
 
   private String ratio(double value) {

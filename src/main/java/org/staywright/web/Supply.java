@@ -12,22 +12,22 @@ final class Supply {
   private Supply() {}
 
   /** Each price from its quantity; none where none is known. */
-  static List<Figure> prices(Offer offer, Wording wording) {
+  static List<Labelled> prices(Offer offer, Wording wording) {
     Price price = offer.price();
     return price == null
         ? List.of()
         : price.breaks().stream()
             .map(
                 step ->
-                    new Figure(
+                    new Labelled(
                         wording.text("document.price-from", step.from()),
                         wording.money(step.each(), price.currency())))
             .toList();
   }
 
   /** All but the prices. */
-  static List<Figure> terms(Offer offer, Wording wording) {
-    List<Figure> terms = new ArrayList<>();
+  static List<Labelled> terms(Offer offer, Wording wording) {
+    List<Labelled> terms = new ArrayList<>();
     Price price = offer.price();
     if (price != null) {
       add(terms, "order.vat", wording.text("order.vat.net"), wording);
@@ -43,7 +43,7 @@ final class Supply {
     return terms;
   }
 
-  private static void add(List<Figure> terms, String key, String value, Wording wording) {
-    terms.add(new Figure(wording.text(key), value));
+  private static void add(List<Labelled> terms, String key, String value, Wording wording) {
+    terms.add(new Labelled(wording.text(key), value));
   }
 }

@@ -40,7 +40,7 @@ public record Verdict(String kind, String sentence, String books) {
               nearest.count(),
               force(nearest, wording),
               nearest.part().number(),
-              FitText.in(wording).blocker(missed, missed.code().unit(job.mechanism().kind())));
+              FitText.in(wording).blocker(missed, missed.unit(job.mechanism())));
       return new Verdict("near", sentence, books);
     }
     return new Verdict("none", none(job, ranking, wording), books);

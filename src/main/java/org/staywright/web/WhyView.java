@@ -58,7 +58,7 @@ public record WhyView(
     judged
         .fit()
         .blockedBy()
-        .forEach(by -> reasons.add(text.blocker(by, by.code().unit(job.mechanism().kind()))));
+        .forEach(by -> reasons.add(text.blocker(by, by.unit(job.mechanism()))));
     if (!fits) {
       reasons.add(cleared.of(1, judged.fit()));
     }

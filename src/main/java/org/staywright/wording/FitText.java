@@ -38,18 +38,18 @@ public final class FitText {
    * @param unit of both, null for a plain ratio
    */
   public String blocker(Blocker blocker, Unit unit) {
-    int decimals = unit == null ? 2 : 0;
+    int decimals = blocker.criterion().decimals();
     while (decimals < 6
         && shown(blocker.needed(), unit, decimals).equals(shown(blocker.has(), unit, decimals))) {
       decimals++;
     }
     if (Double.isNaN(blocker.has())) {
       return wording.text(
-          "fit.blocker.never." + blocker.code().code(),
+          "fit.blocker.never." + blocker.criterion().code(),
           shown(blocker.needed(), unit, decimals(blocker.needed(), unit)));
     }
     return wording.text(
-        "fit.blocker." + blocker.code().code(),
+        "fit.blocker." + blocker.criterion().code(),
         shown(blocker.needed(), unit, decimals),
         shown(blocker.has(), unit, decimals));
   }

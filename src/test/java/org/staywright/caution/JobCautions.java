@@ -20,8 +20,9 @@ final class JobCautions {
     bad.part = Trial.damped();
     bad.rod = RodEnd.MOVING;
     bad.extended = 0.1;
-    bad.closedHold = 5;
-    bad.closedHoldStrong = -5;
+    bad.shuts = 5;
+    bad.latchPush = 6;
+    bad.handWithOneFailed = 90;
     bad.peakPressure = 1e9;
     bad.bucklingFactor = 3.1;
     bad.swing = 0.1;
@@ -31,7 +32,7 @@ final class JobCautions {
     pair.extended = 0.02;
     Trial four = new Trial();
     four.count = 4;
-    four.holdRatio = 1.4;
+    four.heldWithOneFailed = 14;
     Job hard = hard();
     return Stream.of(bad, pair, four).flatMap(trial -> trial.of(hard).stream()).toList();
   }

@@ -3,6 +3,8 @@ package org.staywright.caution;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
+import org.staywright.fit.Corner;
+import org.staywright.fit.Extreme;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -25,9 +27,12 @@ final class Trial {
   RodEnd rod = RodEnd.FRAME;
   double lengthOpen;
   double extended;
-  Double holdRatio;
-  double closedHold = -1;
-  double closedHoldStrong = 1;
+  double heldOpen = 50;
+  double heldWithOneFailed = -1;
+  double handWithOneFailed;
+  double closedHold = 30;
+  double latchPush = -20;
+  double shuts = -1;
   double peakPressure = 1e6;
   double peakMountLoad = 700;
   double bucklingFactor = 4;
@@ -38,35 +43,22 @@ final class Trial {
   }
 
   Fit fit(Job job) {
+    Extreme none = new Extreme(0, 0, Corner.ALL.get(0));
+    double end = job.mechanism().end();
     Figures figures =
         new Figures(
-            job.mechanism().end(),
-            0,
-            lengthOpen,
-            0,
-            lengthOpen,
-            0,
-            extended,
-            0,
-            0,
-            0,
-            0,
-            0,
-            holdRatio,
-            null,
-            null,
-            closedHold,
-            closedHoldStrong,
-            peakPressure,
-            peakMountLoad,
-            0,
-            bucklingFactor,
-            swing,
-            null,
-            null,
-            0,
-            null);
+            new Figures.Lengths(0, end, 0, lengthOpen, 0, lengthOpen, 0, extended),
+            new Figures.Hand(0, 0, 0, none, none, null, null, null, null),
+            new Figures.Hold(null, extreme(heldOpen), 0, extreme(closedHold), latchPush, shuts, null),
+            new Figures.Landing(null, false),
+            new Figures.Strength(peakPressure, peakMountLoad, 0, bucklingFactor, swing),
+            new Figures.OneFailed(heldWithOneFailed, handWithOneFailed),
+            new Figures.Hanging(0, 0.0));
     return new Fit(part, count, null, null, rod, figures, List.of(), null, 0, 0);
+  }
+
+  private static Extreme extreme(double value) {
+    return new Extreme(value, 0, Corner.ALL.get(0));
   }
 
   /** A gas spring whose last 30 mm are damped by oil. */

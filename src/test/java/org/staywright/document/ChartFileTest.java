@@ -39,8 +39,8 @@ class ChartFileTest {
     for (int i = 1; i < rows.size(); i++) {
       assertEquals(
           Unit.DEGREE.of(CURVE.travel().q()[i - 1]), number(rows.get(i), 0), 0.01, "row " + i);
-      assertEquals(CURVE.open()[i - 1], number(rows.get(i), opening), 0.01, "row " + i);
-      assertEquals(CURVE.closeWeak()[i - 1], number(rows.get(i), weakest), 0.01, "row " + i);
+      assertEquals(CURVE.nominal().open()[i - 1], number(rows.get(i), opening), 0.01, "row " + i);
+      assertEquals(CURVE.closeLeast()[i - 1], number(rows.get(i), weakest), 0.01, "row " + i);
     }
   }
 
@@ -49,8 +49,8 @@ class ChartFileTest {
     List<CSVRecord> rows = rows(Stocked.ENGLISH);
     int free = column(rows, "Let go, it");
     for (int i = 1; i < rows.size(); i++) {
-      double open = CURVE.open()[i - 1];
-      double close = CURVE.close()[i - 1];
+      double open = CURVE.nominal().open()[i - 1];
+      double close = CURVE.nominal().close()[i - 1];
       String expected = open < 0 ? "opens by itself" : close < 0 ? "shuts by itself" : "stays put";
       assertEquals(expected, rows.get(i).get(free), "row " + i);
     }
@@ -62,7 +62,7 @@ class ChartFileTest {
     List<CSVRecord> rows = rows(Wording.of(Locale.GERMAN, Units.INCH_POUND));
     int opening = column(rows, "öffnend:");
     assertTrue(rows.get(0).get(opening).endsWith("lbf"), rows.get(0).get(opening));
-    assertEquals(CURVE.open()[0] / 4.4482216152605, number(rows.get(1), opening), 0.01);
+    assertEquals(CURVE.nominal().open()[0] / 4.4482216152605, number(rows.get(1), opening), 0.01);
   }
 
   @Test

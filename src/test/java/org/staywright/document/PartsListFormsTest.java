@@ -154,11 +154,13 @@ class PartsListFormsTest {
     String number = alternate.get("partNumber").textValue();
     Chosen other = Orders.with(LID, number);
     assertEquals(
-        other.fit().figures().handOpenMax() - LID.fit().figures().handOpenMax(),
+        other.fit().figures().hand().openWorst().value()
+            - LID.fit().figures().hand().openWorst().value(),
         alternate.get("openingMoreN").doubleValue(),
         1e-3);
     assertEquals(
-        other.fit().figures().handCloseMax() - LID.fit().figures().handCloseMax(),
+        other.fit().figures().hand().closeWorst().value()
+            - LID.fit().figures().hand().closeWorst().value(),
         alternate.get("closingMoreN").doubleValue(),
         1e-3);
   }

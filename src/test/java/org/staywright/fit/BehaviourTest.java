@@ -20,31 +20,8 @@ class BehaviourTest {
 
   private static final Range RANGE = Samples.randomRange(new Random(11), 3000);
 
-  private static Job asking(Behaviour behaviour) {
-    return asking(Samples.lid(), behaviour);
-  }
-
-  private static Job asking(Job job, Behaviour behaviour) {
-    Job.Requirements plain = job.requirements();
-    return new Job(
-        job.name(),
-        job.mechanism(),
-        job.springCounts(),
-        job.rodEnd(),
-        job.tubeEnd(),
-        job.conditions(),
-        new Job.Requirements(
-            plain.maxHandForce(),
-            plain.minHoldRatio(),
-            plain.compressedReserve(),
-            plain.extendedReserve(),
-            plain.openStop(),
-            plain.staysShut(),
-            behaviour,
-            Job.InTime.ANY),
-        job.filters(),
-        job.rankBy(),
-        job.limit());
+  private static Job asking(Criterion criterion, double limit) {
+    return Samples.asking(Samples.lid(), Samples.lid().requirements().with(criterion, limit));
   }
 
   private static List<Fit> all(Job job) {
@@ -55,38 +32,43 @@ class BehaviourTest {
     return Stream.concat(ranking.fits().stream(), ranking.near().stream()).toList();
   }
 
-  private static boolean misses(Fit fit, Blocker.Code code) {
-    return fit.blockedBy().stream().anyMatch(blocker -> blocker.code() == code);
+  private static boolean misses(Fit fit, Criterion criterion) {
+    return fit.blockedBy().stream().anyMatch(blocker -> blocker.criterion() == criterion);
   }
 
   @Test
   void eachDirectionHasItsOwnLimitWhereOneIsGiven() {
-    for (Fit fit : all(asking(new Behaviour(70.0, 35.0, null, null, null, null, null)))) {
+    for (Fit fit : all(
+        Samples.asking(
+            Samples.lid(),
+            Samples.lid()
+                .requirements()
+                .with(Criterion.HAND_OPEN, 70)
+                .with(Criterion.HAND_CLOSE, 35)))) {
       FitCurve curve = FitCurve.of(Samples.lid(), fit);
-      assertEquals(max(curve.openWeak()) > 70, misses(fit, Blocker.Code.HAND_OPEN), fit.toString());
+      assertEquals(max(curve.openMost()) > 70, misses(fit, Criterion.HAND_OPEN), fit.toString());
       assertEquals(
-          max(curve.closeStrong()) > 35, misses(fit, Blocker.Code.HAND_CLOSE), fit.toString());
+          max(curve.closeMost()) > 35, misses(fit, Criterion.HAND_CLOSE), fit.toString());
     }
   }
 
   @Test
-  void itRisesByItselfWhereTheWeakestSpringNeedsNoHandToTheEnd() {
+  void itRisesByItselfWhereNoCornerNeedsAHandToTheEnd() {
     double from = Math.toRadians(68);
-    for (Fit fit : all(asking(new Behaviour(null, null, from, null, null, null, null)))) {
+    for (Fit fit : all(asking(Criterion.RISES, from))) {
       FitCurve curve = FitCurve.of(Samples.lid(), fit);
       boolean rises = true;
-      for (int i = 0; i < curve.openWeak().length; i++) {
+      for (int i = 0; i < curve.openMost().length; i++) {
         // 80° in 60 steps: 68° is the fifty-first.
-        rises &= i < 51 || curve.openWeak()[i] < 0;
+        rises &= i < 51 || curve.openMost()[i] < 0;
       }
-      assertEquals(!rises, misses(fit, Blocker.Code.RISES), fit.toString());
+      assertEquals(!rises, misses(fit, Criterion.RISES), fit.toString());
     }
   }
 
   @Test
   void itStaysPutWhereTheHandMustWorkEitherWay() {
-    Behaviour asked =
-        new Behaviour(null, null, null, Math.toRadians(20), Math.toRadians(60), null, null);
+    Still asked = new Still(Math.toRadians(20), Math.toRadians(60));
     HingedFlap flap = (HingedFlap) Samples.lid().mechanism();
     Job stiff =
         Samples.job(
@@ -101,24 +83,24 @@ class BehaviourTest {
                 flap.mounts()),
             Job.OpenStop.FLAP_STOP,
             RankBy.BALANCED);
-    for (Fit fit : all(asking(stiff, asked))) {
+    for (Fit fit : all(Samples.asking(stiff, stiff.requirements().with(asked)))) {
       FitCurve curve = FitCurve.of(stiff, fit);
       boolean stays = true;
       for (int i = 15; i <= 45; i++) {
-        stays &= curve.open()[i] > 0 && curve.close()[i] > 0;
+        stays &= curve.nominal().open()[i] > 0 && curve.nominal().close()[i] > 0;
       }
-      assertEquals(!stays, misses(fit, Blocker.Code.STAYS_PUT), fit.toString());
-      assertEquals(stays, fit.figures().staysPut() > 0);
+      assertEquals(!stays, misses(fit, Criterion.STAYS_PUT), fit.toString());
+      assertEquals(stays, fit.figures().hand().staysPut() > 0);
     }
-    assertNull(all(Samples.lid()).get(0).figures().staysPut());
+    assertNull(all(Samples.lid()).get(0).figures().hand().staysPut());
   }
 
   @Test
-  void thePushOnTheLatchIsTheMomentOfTheStrongestSpringAtTheHandle() {
-    for (Fit fit : all(asking(new Behaviour(null, null, null, null, null, 5.0, null)))) {
-      double push = -fit.figures().closedHoldStrong() / 0.8;
-      assertEquals(push, fit.figures().latchPush(), 1e-9);
-      assertEquals(push > 5, misses(fit, Blocker.Code.LATCH_PUSH), fit.toString());
+  void thePushOnTheLatchIsTheWorstMomentOfSpringsAndLoadAtTheHandle() {
+    for (Fit fit : all(asking(Criterion.LATCH_PUSH, 5))) {
+      double push = -fit.figures().hold().closedLeast().value() / 0.8;
+      assertEquals(push, fit.figures().hold().latchPush(), 1e-9);
+      assertEquals(push > 5, misses(fit, Criterion.LATCH_PUSH), fit.toString());
     }
   }
 

@@ -49,9 +49,9 @@ public final class ChanceChecks {
   static double holdRatio(Fit fit) {
     Travel travel = LID.mechanism().travel(LID.mechanism().end());
     int end = travel.last();
-    double left = Load.gasLeft(LID.conditions(), fit.part().wear());
+    double left = SpringState.gasLeft(LID.conditions(), fit.part().wear());
     ForceLaw law = fit.part().spring().law(1, left);
-    double x = fit.figures().extended() - travel.length()[end];
+    double x = fit.figures().lengths().extended() - travel.length()[end];
     return fit.count()
         * law.force(x, LID.conditions().nominal())
         * travel.lever()[end]

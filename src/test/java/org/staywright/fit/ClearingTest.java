@@ -53,12 +53,12 @@ class ClearingTest {
   @Test
   void aMountNeedsToMoveNoFartherThanTheReserveLacks() throws IOException {
     ObjectNode tree = tree("/jobs/flap.json");
-    Job job = JobForm.read(tree);
+    Job job = JobForm.read(tree).showing(5000);
     Clearing clearing = new Clearing(job, RANGE, JobKnobs.of(tree, RANGE));
     Fit near =
         Ranking.of(RANGE, job).near().stream()
             .filter(fit -> fit.blockedBy().size() == 1)
-            .filter(fit -> fit.blockedBy().get(0).code() == Blocker.Code.COMPRESSED_RESERVE)
+            .filter(fit -> fit.blockedBy().get(0).criterion() == Criterion.COMPRESSED_RESERVE)
             .findFirst()
             .orElseThrow();
     double lacks = near.blockedBy().get(0).needed() - near.blockedBy().get(0).has();

@@ -46,7 +46,7 @@ class ConstantForceTest {
     double exact = k * MOVING / Math.sqrt(MOVING * MOVING - k * k);
     Arrangement best = best(Math.toRadians(0.5));
     assertEquals(exact, -best.mounts().frame().y(), 0.02 * exact);
-    assertEquals(0, best.fit().figures().handRms(), 0.5);
+    assertEquals(0, best.fit().figures().hand().rms(), 0.5);
   }
 
   @Test
@@ -63,7 +63,7 @@ class ConstantForceTest {
     }
     Arrangement best = best(end);
     assertEquals(depth, -best.mounts().frame().y(), 0.02 * depth);
-    assertEquals(least, best.fit().figures().handRms(), 0.02 * least);
+    assertEquals(least, best.fit().figures().hand().rms(), 0.02 * least);
   }
 
   /** Of the hand force cos θ·(mgc − F·hp/L)/r over 61 angles. */
@@ -99,7 +99,7 @@ class ConstantForceTest {
             plain.rodEnd(),
             plain.tubeEnd(),
             new Job.Conditions(293.15, 293.15, 293.15, 0, 0),
-            new Job.Requirements(1000, 0, 0, 0, Job.OpenStop.FLAP_STOP, false),
+            Requirements.of(1000, 0, 0, 0, Job.OpenStop.FLAP_STOP),
             plain.filters(),
             plain.rankBy(),
             20);

@@ -56,9 +56,9 @@ class FiguresTest {
     Job job = Samples.lid();
     Fit fit = someFit(job);
     ChargedSpring law = (ChargedSpring) fit.part().spring().law();
-    double extended = fit.figures().extended();
-    double least = law.force(extended - fit.figures().lengthMax(), 293.15);
-    double greatest = law.force(extended - fit.figures().lengthMin(), 293.15);
+    double extended = fit.figures().lengths().extended();
+    double least = law.force(extended - fit.figures().lengths().max(), 293.15);
+    double greatest = law.force(extended - fit.figures().lengths().min(), 293.15);
     assertEquals(least / greatest, fit.constancy(), 1e-12);
     assertTrue(fit.constancy() < 1);
   }
@@ -73,7 +73,7 @@ class FiguresTest {
     Fit fit = someFit(job);
     FitCurve curve = FitCurve.of(job, fit);
     Travel travel = curve.travel();
-    double hand = integral(curve.open(), travel.q()) * travel.hand();
+    double hand = integral(curve.nominal().open(), travel.q()) * travel.hand();
 
     HingedFlap flap = (HingedFlap) job.mechanism();
     double end = travel.q()[travel.last()];
@@ -83,8 +83,8 @@ class FiguresTest {
             * (flap.centreOfMass().turned(end).y() - flap.centreOfMass().y());
     ChargedSpring spring = fit.part().spring().asGasSpring().orElseThrow().charged();
     double kelvin = job.conditions().nominal();
-    double before = fit.figures().extended() - travel.length()[0];
-    double after = fit.figures().extended() - travel.length()[travel.last()];
+    double before = fit.figures().lengths().extended() - travel.length()[0];
+    double after = fit.figures().lengths().extended() - travel.length()[travel.last()];
     double gas = freeEnergy(spring, after, kelvin) - freeEnergy(spring, before, kelvin);
     double volume =
         spring.spring().gasVolume(after, kelvin) - spring.spring().gasVolume(before, kelvin);
@@ -113,22 +113,25 @@ class FiguresTest {
   }
 
   @Test
-  void weakAndStrongCasesBracketTheNominalOne() {
+  void theCornersBracketTheNominalCurveBothWays() {
     Job job = Samples.lid();
     FitCurve curve = FitCurve.of(job, someFit(job));
-    for (int i = 0; i < curve.open().length; i++) {
-      assertTrue(curve.openWeak()[i] > curve.open()[i] && curve.open()[i] > curve.openStrong()[i]);
-      assertTrue(
-          curve.closeStrong()[i] > curve.close()[i] && curve.close()[i] > curve.closeWeak()[i]);
+    FitCurve.Hand nominal = curve.nominal();
+    for (int i = 0; i < nominal.open().length; i++) {
+      assertTrue(curve.openMost()[i] > nominal.open()[i]);
+      assertTrue(nominal.open()[i] > curve.openLeast()[i]);
+      assertTrue(curve.closeMost()[i] > nominal.close()[i]);
+      assertTrue(nominal.close()[i] > curve.closeLeast()[i]);
     }
   }
 
+  /** Past the vertical, and the mass on its far side in every corner. */
   @Test
-  void holdRatioIsLeftOutWhereGravityOpensAtTheEnd() {
+  void theHoldRatioIsLeftOutWhereNothingClosesInAnyCorner() {
     assertNotNull(
-        someFit(lid(flap(80, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().holdRatioOpen());
+        someFit(lid(flap(80, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().hold().ratio());
     assertNull(
-        someFit(lid(flap(95, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().holdRatioOpen());
+        someFit(lid(flap(95, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().hold().ratio());
   }
 
   @Test
@@ -136,25 +139,27 @@ class FiguresTest {
     Job job = lid(flap(80, 0, mounts(0)), Job.OpenStop.SPRING_STOP);
     for (Fit fit : Ranking.of(RANGE, job).fits()) {
       Figures figures = fit.figures();
-      assertEquals(figures.extended(), figures.lengthOpen(), 1e-9);
-      assertEquals(80, Math.toDegrees(figures.openingAngle()), 5);
-      assertTrue(figures.stopLoad() > 0, "a hand that pulls on must load the mount");
+      assertEquals(figures.lengths().extended(), figures.lengths().open(), 1e-9);
+      assertEquals(80, Math.toDegrees(figures.end()), 5);
+      assertTrue(figures.strength().stopLoad() >= 0);
     }
   }
 
   /**
-   * Statics of the stop by hand: moment of hand and over-centre weight over lever, shared by two.
+   * Statics of the stop by hand: what springs and over-centre weight bring beyond the friction of
+   * the hinge, over the lever, shared by two.
    */
   @Test
-  void stopLoadIsTheMomentOfHandAndWeightOverTheLever() {
+  void stopLoadIsWhatIsLeftOfSpringsAndWeightOverTheLever() {
     Job job = lid(flap(90, -10, mounts(0)), Job.OpenStop.SPRING_STOP);
     Travel travel = job.mechanism().travel(job.mechanism().end());
     // Open at 90° and tilted by −10°: the centre of mass stands at (−15, 410) mm.
     double arm = -0.015 * Math.cos(Math.toRadians(10)) + 0.41 * Math.sin(Math.toRadians(10));
     double weight = -arm * Unit.STANDARD_GRAVITY;
     double heaviest = Math.max(18.9 * weight, 17.1 * weight);
-    double expected = Math.max(0, heaviest + 50 * 0.8) / (2 * travel.lever()[travel.last()]);
-    assertEquals(expected, Figuring.stopLoad(job, travel, 2), 1e-6 * 400);
+    double lever = Math.abs(travel.lever()[travel.last()]);
+    double expected = Math.max(0, 90 + heaviest - 0.5) / (2 * lever);
+    assertEquals(expected, Figuring.stopLoad(job, travel, 2, 70, 90), 1e-6 * 400);
   }
 
   @Test

@@ -23,6 +23,7 @@ import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.mechanism.Travel;
 import org.staywright.part.Family;
 import org.staywright.part.FittingType;
 import org.staywright.part.Range;
@@ -61,6 +62,11 @@ class IdealTest {
         new Mounts(new Point(0, -BELOW), new Point(OUT, 0), 0, RodEnd.EITHER));
   }
 
+  private static Path path(Mechanism mechanism, double end) {
+    Travel travel = mechanism.travel(end);
+    return new Path(travel, Alongside.nothing(travel), null, null);
+  }
+
   private static Job job(Mechanism mechanism, double maxHand, double hold, int count) {
     return new Job(
         "",
@@ -69,7 +75,7 @@ class IdealTest {
         new Job.FittingWish(FittingType.BALL_SOCKET, null),
         new Job.FittingWish(FittingType.BALL_SOCKET, null),
         new Job.Conditions(293, 293.15, 293.3, 0.01, 1),
-        new Job.Requirements(maxHand, hold, 5e-3, 4e-3, Job.OpenStop.FLAP_STOP, false),
+        Requirements.of(maxHand, hold, 5e-3, 4e-3, Job.OpenStop.FLAP_STOP),
         new Job.Filters(Set.of(Family.GAS_SPRING), null, false),
         RankBy.BALANCED,
         5);
@@ -78,7 +84,7 @@ class IdealTest {
   @Test
   void aConstantForceBalancesALoadOnAPlumbLine() {
     for (int count : new int[] {1, 2, 3}) {
-      Balance balance = Balance.of(lift(0.2, 0.4).travel(0.2), count, 1.6);
+      Balance balance = Balance.of(path(lift(0.2, 0.4), 0.2), count, 1.6);
       assertEquals(WEIGHT / count, balance.longForce(), 1e-9);
       assertEquals(1, balance.progression(), 1e-9);
       assertEquals(0, balance.handRms(), 1e-9);
@@ -89,7 +95,7 @@ class IdealTest {
   void atOneAngleTheForceIsThatOfTheLevers() {
     double end = Math.toRadians(0.01);
     double exact = WEIGHT * CENTRE * Math.hypot(BELOW, OUT) / (BELOW * OUT);
-    assertEquals(exact, Balance.of(flap(end).travel(end), 1, 1.6).longForce(), 1e-3 * exact);
+    assertEquals(exact, Balance.of(path(flap(end), end), 1, 1.6).longForce(), 1e-3 * exact);
   }
 
   /** Balance at every angle would want F in proportion to L, falling as it is pressed in. */
@@ -101,7 +107,7 @@ class IdealTest {
     DoubleUnaryOperator lever = a -> BELOW * OUT * Math.cos(a) / length.applyAsDouble(a);
     double above = mean(a -> lever.applyAsDouble(a) * WEIGHT * CENTRE * Math.cos(a), end);
     double below = mean(a -> lever.applyAsDouble(a) * lever.applyAsDouble(a), end);
-    Balance balance = Balance.of(flap(end).travel(end), 2, 1.6);
+    Balance balance = Balance.of(path(flap(end), end), 2, 1.6);
     assertEquals(1, balance.progression(), 1e-9);
     assertEquals(above / below / 2, balance.longForce(), 1e-4 * above / below);
   }
@@ -126,7 +132,7 @@ class IdealTest {
     double gas = ideal.made().part().spring().force() + ideal.made().part().spring().friction();
     assertEquals(WEIGHT, gas, 0.02 * WEIGHT);
     assertEquals(1, ideal.made().part().spring().progression(), 0.04);
-    assertEquals(ideal.made().figures().extendedReserve(), 4e-3, 1e-9);
+    assertEquals(ideal.made().figures().lengths().extendedReserve(), 4e-3, 1e-9);
   }
 
   @ParameterizedTest
@@ -145,11 +151,11 @@ class IdealTest {
       Job job = JobForm.read(JsonText.read(in.readAllBytes()).tree()).forSpringsToMake();
       Ideal ideal = Ideal.of(job, RANGE);
       assertTrue(ideal.made() != null && ideal.made().fits() && !ideal.stockFails());
-      double stock = ideal.stock().figures().handRms();
+      double stock = ideal.stock().figures().hand().rms();
       assertTrue(
-          ideal.made().figures().handRms() <= 1.03 * stock,
-          ideal.made().figures().handRms() + " against " + stock);
-      assertEquals(stock - ideal.made().figures().handRms(), ideal.costsRms(), 1e-9);
+          ideal.made().figures().hand().rms() <= 1.03 * stock,
+          ideal.made().figures().hand().rms() + " against " + stock);
+      assertEquals(stock - ideal.made().figures().hand().rms(), ideal.costsRms(), 1e-9);
     }
   }
 

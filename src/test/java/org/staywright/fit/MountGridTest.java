@@ -44,7 +44,7 @@ class MountGridTest {
     List<String> missed = new ArrayList<>();
     int compared = 0;
     for (int i : JOBS) {
-      compared += compare(i, Behaviour.ANY, missed) ? 1 : 0;
+      compared += compare(i, false, missed) ? 1 : 0;
     }
     assertTrue(missed.isEmpty(), String.join("; ", missed));
     if (seed == SEED) {
@@ -58,7 +58,7 @@ class MountGridTest {
     List<String> missed = new ArrayList<>();
     int compared = 0;
     for (int i : BEHAVED) {
-      compared += compare(i, null, missed) ? 1 : 0;
+      compared += compare(i, true, missed) ? 1 : 0;
     }
     assertTrue(missed.isEmpty(), String.join("; ", missed));
     if (seed == SEED) {
@@ -67,23 +67,24 @@ class MountGridTest {
   }
 
   /** What may be asked besides, by turns. */
-  private static Behaviour asked(int turn, Mechanism mechanism) {
+  private static Requirements asked(int turn, Job job) {
+    Mechanism mechanism = job.mechanism();
     double way = mechanism.end() - mechanism.start();
     double late = mechanism.start() + 0.7 * way;
     return turn % 3 == 0
-        ? new Behaviour(null, null, null, null, null, 100.0, null)
-        : new Behaviour(null, null, late, null, null, null, null);
+        ? job.requirements().with(Criterion.LATCH_PUSH, 100)
+        : job.requirements().with(Criterion.RISES, late);
   }
 
   /**
-   * @param behaviour null for what comes by turns
+   * @param behaving whether something is asked besides, by turns
    * @return whether the grid has a fit at all
    */
-  private boolean compare(int i, Behaviour behaviour, List<String> missed) {
+  private boolean compare(int i, boolean behaving, List<String> missed) {
     Random random = new Random(seed + i);
     Range range = Samples.randomRange(random, PARTS);
     Job drawn = i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random);
-    Job job = behaving(drawn, behaviour == null ? asked(i / 3, drawn.mechanism()) : behaviour);
+    Job job = behaving ? Samples.asking(drawn, asked(i / 3, drawn)) : drawn;
     Zones zones = around(random, ((Mounted) job.mechanism()).mounts());
     List<Candidate> grid = grid(job, range, zones);
     if (grid.isEmpty()) {
@@ -93,7 +94,7 @@ class MountGridTest {
     Found found = MountSearch.of(range, job, zones, 1, Progress.UNSEEN);
     assertFalse(found.arrangements().isEmpty(), where);
     Fit first = found.arrangements().get(0).fit();
-    Candidate ours = Candidate.of(job, range.row(first.part().number()).orElseThrow(), first);
+    Candidate ours = Candidate.of(Criteria.of(job), range.row(first.part().number()).orElseThrow(), first);
     List<Candidate> all = new ArrayList<>(grid);
     all.add(ours);
     Standing standing = new Standing(job, all, List.of());
@@ -112,31 +113,6 @@ class MountGridTest {
       missed.add(where + ": grid " + said(best) + ", ours " + said(ours));
     }
     return true;
-  }
-
-  private static Job behaving(Job job, Behaviour behaviour) {
-    Job.Requirements asked = job.requirements();
-    return new Job(
-        job.name(),
-        job.mechanism(),
-        job.springCounts(),
-        job.rodEnd(),
-        job.tubeEnd(),
-        job.conditions(),
-        new Job.Requirements(
-            asked.maxHandForce(),
-            asked.minHoldRatio(),
-            asked.compressedReserve(),
-            asked.extendedReserve(),
-            asked.openStop(),
-            asked.staysShut(),
-            behaviour,
-            Job.InTime.ANY),
-        job.filters(),
-        job.rankBy(),
-        job.limit(),
-        job.weights(),
-        null);
   }
 
   private static String said(Candidate each) {

@@ -59,8 +59,8 @@ class MountSearchTest {
     double before = 0;
     Set<Object> seen = new HashSet<>();
     for (Arrangement each : found.arrangements()) {
-      assertTrue(each.fit().figures().handRms() >= before);
-      before = each.fit().figures().handRms();
+      assertTrue(each.fit().figures().hand().rms() >= before);
+      before = each.fit().figures().hand().rms();
       assertTrue(seen.add(List.of(each.fit().part().number(), each.fit().count(), each.mounts())));
     }
     assertTrue(
@@ -100,7 +100,8 @@ class MountSearchTest {
     return Assessment.of(there, RANGE, at.fit().part(), at.fit().count())
         .fit()
         .figures()
-        .handForce();
+        .hand()
+        .worst();
   }
 
   @Test
@@ -193,7 +194,7 @@ class MountSearchTest {
   @Test
   void stoppedBeforeItFindsAnythingItDoesNotSayThatNothingFits() {
     Job plain = job(RankBy.BALANCED);
-    Job.Requirements strict = new Job.Requirements(2, 1.1, 5e-3, 4e-3, FLAP_STOP, false);
+    Requirements strict = Requirements.of(2, 1.1, 5e-3, 4e-3, FLAP_STOP);
     Job job =
         new Job(
             plain.name(),

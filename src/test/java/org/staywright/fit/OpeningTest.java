@@ -16,18 +16,11 @@ class OpeningTest {
   private static final Range RANGE = SampleRange.read();
   private static final Job LID = Samples.lid();
 
-  private static Job asking(Job.InTime inTime) {
-    Job.Requirements plain = LID.requirements();
-    Job.Requirements asked =
-        new Job.Requirements(
-            plain.maxHandForce(),
-            plain.minHoldRatio(),
-            plain.compressedReserve(),
-            plain.extendedReserve(),
-            plain.openStop(),
-            plain.staysShut(),
-            plain.behaviour(),
-            inTime);
+  private static Job asking(Criterion criterion, double limit) {
+    return asking(LID.requirements().with(criterion, limit));
+  }
+
+  private static Job asking(Requirements asked) {
     return new Job(
         LID.name(),
         LID.mechanism(),
@@ -47,12 +40,12 @@ class OpeningTest {
 
   @Test
   void whatHitsTheStopTooFastIsNearAndSaysByHowMuch() {
-    Job plain = asking(Job.InTime.ANY);
+    Job plain = asking(LID.requirements());
     List<Fit> all = Ranking.of(RANGE, plain).fits();
     double[] speeds = all.stream().mapToDouble(fit -> stopSpeed(plain, fit)).sorted().toArray();
     double limit = speeds[20];
     int slow = (int) DoubleStream.of(speeds).filter(speed -> speed <= limit).count();
-    Job job = asking(new Job.InTime(limit, Double.NaN, Double.NaN));
+    Job job = asking(Criterion.STOP_SPEED, limit);
     Ranking ranking = Ranking.of(RANGE, job);
     assertEquals(slow, ranking.fitsTotal());
     for (Fit fit : all) {
@@ -61,7 +54,7 @@ class OpeningTest {
     ranking.fits().forEach(fit -> assertTrue(stopSpeed(job, fit) <= limit, fit.toString()));
     List<Fit> fast =
         ranking.near().stream()
-            .filter(fit -> fit.blockedBy().get(0).code() == Blocker.Code.STOP_SPEED)
+            .filter(fit -> fit.blockedBy().get(0).criterion() == Criterion.STOP_SPEED)
             .toList();
     assertEquals(all.size() - slow, fast.size());
     Fit first = fast.get(0);
@@ -71,13 +64,13 @@ class OpeningTest {
 
   @Test
   void whatNeverOpensInTimeSaysSo() {
-    Job job = asking(new Job.InTime(Double.NaN, Double.NaN, 1e-3));
+    Job job = asking(Criterion.OPENING_TIME, 1e-3);
     Ranking ranking = Ranking.of(RANGE, job);
     assertEquals(0, ranking.fitsTotal());
     assertTrue(
         ranking.near().stream()
             .flatMap(fit -> fit.blockedBy().stream())
-            .anyMatch(blocker -> blocker.code() == Blocker.Code.OPENING_TIME));
+            .anyMatch(blocker -> blocker.criterion() == Criterion.OPENING_TIME));
   }
 
   @Test
@@ -89,10 +82,10 @@ class OpeningTest {
             List.of(),
             0,
             RodEnd.EITHER);
-    Job plain = asking(Job.InTime.ANY);
+    Job plain = asking(LID.requirements());
     Found fast = MountSearch.of(RANGE, plain, zones, 1, Progress.UNSEEN);
     double limit = 0.9 * stopSpeed(plain, fast.arrangements().get(0).fit());
-    Job job = asking(new Job.InTime(limit, Double.NaN, Double.NaN));
+    Job job = asking(Criterion.STOP_SPEED, limit);
     Found found = MountSearch.of(RANGE, job, zones, 1, Progress.UNSEEN);
     assertNull(found.obstacle());
     for (Arrangement each : found.arrangements()) {

@@ -27,7 +27,7 @@ class RandomRankingTest {
   @Test
   void ranksAsThePlainAssessmentOfEveryPartDoes() {
     System.out.println("RandomRankingTest seed " + seed);
-    Set<Blocker.Code> missed = EnumSet.noneOf(Blocker.Code.class);
+    Set<Criterion> missed = EnumSet.noneOf(Criterion.class);
     Set<Rejection> seen = EnumSet.noneOf(Rejection.class);
     int fitting = 0;
     int near = 0;
@@ -38,7 +38,7 @@ class RandomRankingTest {
           switch (i % 4) {
             case 1 -> Samples.randomLift(random);
             case 3 -> Samples.randomProfile(random);
-            default -> Samples.randomJob(random);
+            default -> Samples.holding(random, Samples.randomJob(random));
           };
       if (!job.mechanism().faults().isEmpty()) {
         continue;
@@ -54,7 +54,7 @@ class RandomRankingTest {
       int rejected = fast.rejected().values().stream().mapToInt(Integer::intValue).sum();
       assertEquals(fast.considered(), fast.fitsTotal() + fast.nearTotal() + rejected, where);
       fast.rejected().forEach((reason, count) -> note(seen, reason, count));
-      plain.near().forEach(each -> each.blockedBy().forEach(by -> missed.add(by.code())));
+      plain.near().forEach(each -> each.blockedBy().forEach(by -> missed.add(by.criterion())));
       fitting += fast.fitsTotal();
       near += fast.nearTotal();
     }
@@ -78,6 +78,7 @@ class RandomRankingTest {
     for (Rejection reason : Rejection.values()) {
       rejected.put(reason, 0);
     }
+    Criteria criteria = Criteria.of(job);
     List<Candidate> fits = new ArrayList<>();
     List<Candidate> near = new ArrayList<>();
     for (int row = 0; row < range.size(); row++) {
@@ -86,7 +87,7 @@ class RandomRankingTest {
         if (one.rejection() != null) {
           rejected.merge(one.rejection(), 1, Integer::sum);
         } else {
-          (one.fit().fits() ? fits : near).add(Candidate.of(job, row, one.fit()));
+          (one.fit().fits() ? fits : near).add(Candidate.of(criteria, row, one.fit()));
         }
       }
     }
@@ -97,7 +98,8 @@ class RandomRankingTest {
         near.size(),
         rejected,
         top(job, fits, standing),
-        top(job, near, standing));
+        top(job, near, standing),
+        new Paths(job).bare());
   }
 
   private static List<Fit> top(Job job, List<Candidate> candidates, Standing standing) {

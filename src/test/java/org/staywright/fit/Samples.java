@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
@@ -63,7 +62,7 @@ public final class Samples {
         new Job.FittingWish(FittingType.BALL_SOCKET, null),
         new Job.FittingWish(FittingType.BALL_SOCKET, null),
         new Job.Conditions(263.15, 293.15, 313.15, 5, 1000),
-        new Job.Requirements(50, 1.1, 5e-3, 4e-3, stop, false),
+        Requirements.of(50, 1.1, 5e-3, 4e-3, stop),
         new Job.Filters(Set.of(Family.GAS_SPRING), null, false),
         rankBy,
         20);
@@ -133,15 +132,7 @@ public final class Samples {
         plain.rodEnd(),
         random.nextInt(5) == 0 ? new Job.FittingWish(FittingType.EYELET, null) : plain.tubeEnd(),
         plain.conditions(),
-        new Job.Requirements(
-            between(random, 20, 120),
-            between(random, 0.9, 1.3),
-            5e-3,
-            4e-3,
-            plain.requirements().openStop(),
-            random.nextInt(4) == 0,
-            random.nextInt(3) == 0 ? randomBehaviour(random, mechanism) : Behaviour.ANY,
-            Job.InTime.ANY),
+        randomRequirements(random, plain.requirements().openStop(), mechanism),
         new Job.Filters(
             Set.of(Family.GAS_SPRING),
             random.nextInt(5) == 0 ? Finish.STAINLESS : null,
@@ -170,23 +161,67 @@ public final class Samples {
     return new StraightLift(masses, lift.end(), lift.direction(), lift.friction(), mounts);
   }
 
-  /** One to three of the things that may be asked besides. */
-  private static Behaviour randomBehaviour(Random random, Mechanism mechanism) {
-    double way = mechanism.end() - mechanism.start();
-    Double[] asked = {
-      between(random, 20, 150),
-      between(random, 20, 150),
-      mechanism.start() + way * random.nextDouble(),
-      mechanism.start() + way * random.nextDouble() / 2,
-      mechanism.start() + way * (1 + random.nextDouble()) / 2,
-      random.nextBoolean() ? 0 : between(random, 0, 100),
-      mechanism.start() + way * random.nextDouble()
-    };
-    int kept = 1 + random.nextInt(3);
-    while (IntStream.range(0, asked.length).filter(i -> asked[i] != null).count() > kept) {
-      asked[random.nextInt(asked.length)] = null;
+  /** The same job that also asks for a hold in newtons, or to stay with one spring failed. */
+  static Job holding(Random random, Job job) {
+    Requirements asked = job.requirements();
+    if (random.nextInt(3) == 0) {
+      asked = asked.with(Criterion.HOLD_OPEN, between(random, 0, 20));
     }
-    return new Behaviour(asked[0], asked[1], asked[2], asked[3], asked[4], asked[5], asked[6]);
+    if (random.nextInt(5) == 0) {
+      asked = asked.with(Criterion.ONE_FAILED, 0);
+    }
+    return asking(job, asked);
+  }
+
+  /** The same job with other requirements. */
+  static Job asking(Job job, Requirements requirements) {
+    return new Job(
+        job.name(),
+        job.mechanism(),
+        job.springCounts(),
+        job.rodEnd(),
+        job.tubeEnd(),
+        job.conditions(),
+        requirements,
+        job.filters(),
+        job.rankBy(),
+        job.limit());
+  }
+
+  private static Requirements randomRequirements(
+      Random random, Job.OpenStop stop, Mechanism mechanism) {
+    Requirements asked =
+        Requirements.of(between(random, 20, 120), between(random, 0.9, 1.3), 5e-3, 4e-3, stop);
+    if (random.nextInt(4) == 0) {
+      asked = asked.with(Criterion.STAYS_SHUT, 0);
+    }
+    return random.nextInt(3) == 0 ? behaving(random, mechanism, asked) : asked;
+  }
+
+  /** One to three of the things that may be asked besides. */
+  private static Requirements behaving(Random random, Mechanism mechanism, Requirements plain) {
+    double way = mechanism.end() - mechanism.start();
+    Requirements asked = plain;
+    for (int i = 1 + random.nextInt(3); i > 0; i--) {
+      asked =
+          switch (random.nextInt(6)) {
+            case 0 -> asked.with(Criterion.HAND_OPEN, between(random, 20, 150));
+            case 1 -> asked.with(Criterion.HAND_CLOSE, between(random, 20, 150));
+            case 2 ->
+                asked.with(Criterion.RISES, mechanism.start() + way * random.nextDouble());
+            case 3 ->
+                asked.with(
+                    new Still(
+                        mechanism.start() + way * random.nextDouble() / 2,
+                        mechanism.start() + way * (1 + random.nextDouble()) / 2));
+            case 4 ->
+                asked.with(
+                    Criterion.LATCH_PUSH, random.nextBoolean() ? 0 : between(random, 0, 100));
+            default ->
+                asked.with(Criterion.OVER_CENTRE, mechanism.start() + way * random.nextDouble());
+          };
+    }
+    return asked;
   }
 
   /** Springs and end fittings at random; limits drawn so tight that every rejection occurs. */

@@ -19,7 +19,15 @@ class StandingTest {
   private static Candidate candidate(
       int row, int count, double rms, double margin, String price, int days) {
     return new Candidate(
-        row, count, true, rms, margin, price == null ? null : new BigDecimal(price), days, null);
+        row,
+        count,
+        Misses.NONE,
+        rms,
+        margin,
+        () -> 0.25,
+        price == null ? null : new BigDecimal(price),
+        days,
+        null);
   }
 
   private static List<Integer> order(RankBy by) {
@@ -33,13 +41,17 @@ class StandingTest {
    * Worked by hand from the contract's formula, with a hand limit of 50 N and 20.00 the cheapest.
    */
   @Test
-  void balancedScoreIsTheWeightedSumOfItsFourTerms() {
+  void balancedScoreIsTheWeightedSumOfItsFiveTermsLessWhatOneSideLoses() {
     Standing standing = new Standing(Samples.lid(), ALL, List.of());
-    // effort 1 − 10/50 = 0.8, margin 0.1/0.5 = 0.2, price 20/40 = 0.5, supply 1/(1 + 1) = 0.5
+    // effort 1 − 10/50 = 0.8, margin 0.1/0.5 = 0.2, landing 1 − 0.25/1 = 0.75, price 20/40 = 0.5,
+    // supply 1/(1 + 1) = 0.5; one spring at one side of a flap loses ten points
     assertEquals(
-        100 * (0.45 * 0.8 + 0.25 * 0.2 + 0.15 * 0.5 + 0.15 * 0.5), standing.score(CALM), 1e-9);
-    // effort 0.2, margin 1 (capped), price 0 (unknown), supply 1
-    assertEquals(100 * (0.45 * 0.2 + 0.25 + 0.15), standing.score(PRICELESS), 1e-9);
+        100 * (0.4 * 0.8 + 0.25 * 0.2 + 0.1 * 0.75 + 0.15 * 0.5 + 0.1 * 0.5) - 10,
+        standing.score(CALM),
+        1e-9);
+    // effort 0.2, margin 1 (capped), landing 0.75, price 0 (unknown), supply 1; a pair loses nothing
+    assertEquals(
+        100 * (0.4 * 0.2 + 0.25 + 0.1 * 0.75 + 0.1), standing.score(PRICELESS), 1e-9);
   }
 
   @Test
@@ -51,7 +63,7 @@ class StandingTest {
     for (int i = 0; i < fits.size(); i++) {
       assertEquals(fits.get(i).score(), scores.get(i).total(job.weights()), 1e-9);
     }
-    assertEquals(100, new Score(1, 1, 1, 1).total(Weights.of(3, 1, 0, 2)), 1e-9);
+    assertEquals(100, new Score(1, 1, 1, 1, 1, 0).total(Weights.of(3, 1, 1, 0, 2)), 1e-9);
   }
 
   @Test
@@ -64,9 +76,9 @@ class StandingTest {
 
   @Test
   void tiesGoByPartNumberThenCount() {
-    Candidate a1 = candidate(4, 1, 10, 0.1, "40.00", 7);
-    Candidate a2 = candidate(4, 2, 10, 0.1, "40.00", 7);
-    Candidate b1 = candidate(5, 1, 10, 0.1, "40.00", 7);
+    Candidate a1 = candidate(4, 2, 10, 0.1, "40.00", 7);
+    Candidate a2 = candidate(4, 3, 10, 0.1, "40.00", 7);
+    Candidate b1 = candidate(5, 2, 10, 0.1, "40.00", 7);
     Standing standing = new Standing(Samples.lid(), List.of(a1, a2, b1), List.of());
     assertEquals(List.of(a1, a2, b1), Stream.of(b1, a2, a1).sorted(standing.order()).toList());
   }

@@ -19,8 +19,8 @@ class TimeFiguresTest {
   @Test
   void slowStrokesAreThoseOfTheHandCurve() {
     TimeFigures.Taken slow = BEHAVIOUR.strokes().get(0);
-    assertEquals(FIT.figures().handOpenMax(), slow.opening(), 0.05);
-    assertEquals(FIT.figures().handCloseMax(), slow.closing(), 0.05);
+    assertEquals(FIT.figures().hand().open(), slow.opening(), 0.05);
+    assertEquals(FIT.figures().hand().close(), slow.closing(), 0.05);
   }
 
   @Test
@@ -53,12 +53,13 @@ class TimeFiguresTest {
 
   @Test
   void requirementsInTimeAreKeptOrNot() {
-    Job.InTime asked = new Job.InTime(1e-3, 1e4, Double.NaN);
-    List<Opening.Kept> kept = BEHAVIOUR.opening().kept(asked);
+    Requirements asked =
+        LID.requirements().with(Criterion.STOP_SPEED, 1e-3).with(Criterion.STOP_ENERGY, 1e4);
+    List<Kept> kept = BEHAVIOUR.opening().kept(asked);
     assertEquals(2, kept.size());
     assertFalse(kept.get(0).met());
     assertTrue(kept.get(1).met());
-    assertTrue(BEHAVIOUR.opening().kept(Job.InTime.ANY).isEmpty());
+    assertTrue(BEHAVIOUR.opening().kept(LID.requirements()).isEmpty());
   }
 
   @Test

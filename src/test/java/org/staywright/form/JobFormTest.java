@@ -12,7 +12,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import org.staywright.fit.Behaviour;
+import org.staywright.fit.Criterion;
+import org.staywright.fit.Still;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.mechanism.HingedFlap;
@@ -68,16 +69,10 @@ class JobFormTest {
     Job job = JobForm.read(lid);
     assertEquals(80, job.requirements().handOpenLimit());
     assertEquals(50, job.requirements().handCloseLimit());
-    assertEquals(
-        new Behaviour(
-            80.0,
-            null,
-            Unit.DEGREE.si(30),
-            Unit.DEGREE.si(10),
-            Unit.DEGREE.si(20),
-            0.0,
-            Unit.DEGREE.si(15)),
-        job.requirements().behaviour());
+    assertEquals(new Still(Unit.DEGREE.si(10), Unit.DEGREE.si(20)), job.requirements().still());
+    assertEquals(Unit.DEGREE.si(30), job.requirements().limit(Criterion.RISES));
+    assertEquals(0, job.requirements().limit(Criterion.LATCH_PUSH));
+    assertEquals(Unit.DEGREE.si(15), job.requirements().limit(Criterion.OVER_CENTRE));
     assertEquals(new Seal(-4, Unit.DEGREE.si(3)), ((HingedFlap) job.mechanism()).seal());
   }
 

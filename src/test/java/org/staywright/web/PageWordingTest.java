@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.staywright.fit.Blocker;
+import org.staywright.fit.Criterion;
 import org.staywright.fit.Job;
 import org.staywright.fit.Obstacle;
 import org.staywright.fit.RankBy;
@@ -81,7 +81,7 @@ class PageWordingTest {
       }
     }
     codes("fit.rejection.", Rejection.values(), keys);
-    codes("fit.blocker.", Blocker.Code.values(), keys);
+    codes("fit.blocker.", Criterion.values(), keys);
     for (String path : JobKnobs.paths()) {
       String key = "fit.change" + path.replace('/', '.');
       if (path.startsWith("/fittings")) {

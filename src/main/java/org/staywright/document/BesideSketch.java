@@ -3,15 +3,17 @@ package org.staywright.document;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.Beside;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;
+import org.staywright.part.Family;
 import org.staywright.wording.Wording;
 
-/** A damper beside the springs in a side view, mm, on mounts of its own. */
-final class DamperSketch {
+/** A damper or spring beside the springs in a side view, mm, on mounts of its own. */
+final class BesideSketch {
 
   /** How a mechanism moves what is on it: where a point stands that was elsewhere at the start. */
   interface Moving {
@@ -23,44 +25,46 @@ final class DamperSketch {
   }
 
   private final Sketch sketch;
-  private final SpringSketch damper;
+  private final SpringSketch spring;
+  private final Beside beside;
   private final Point frame;
   private final DoubleFunction<Point> mount;
 
-  DamperSketch(Sketch sketch, Beside beside, Moving moving) {
+  BesideSketch(Sketch sketch, Beside beside, Moving moving) {
     this.sketch = sketch;
-    this.damper = new SpringSketch(sketch, beside);
+    this.beside = beside;
+    this.spring = new SpringSketch(sketch, beside);
     this.frame = frame(beside);
     Point start = start(beside);
     this.mount = q -> moving.at(start, q);
   }
 
-  /** Where its mounts come to be, so that a drawing has room for them; none without a damper. */
-  static List<Point> mounts(Beside beside, Moving moving, double end) {
-    return beside == null
-        ? List.of()
-        : List.of(frame(beside), start(beside), moving.at(start(beside), end));
+  /** Where their mounts come to be, so that a drawing has room for them. */
+  static List<Point> mounts(List<Beside> beside, Moving moving, double end) {
+    return beside.stream()
+        .flatMap(each -> Stream.of(frame(each), start(each), moving.at(start(each), end)))
+        .toList();
   }
 
   void draw(double q) {
-    damper.draw(frame, mount.apply(q), q, Role.METAL, Role.METAL);
+    spring.draw(frame, mount.apply(q), q, Role.METAL, Role.METAL);
     joints(mount.apply(q));
   }
 
   void ghost(double q) {
-    damper.draw(frame, mount.apply(q), q, Role.GHOST, Role.GHOST);
+    spring.draw(frame, mount.apply(q), q, Role.GHOST, Role.GHOST);
   }
 
   /** With its track, from where it stands first. */
   void drawMoving(double[] q) {
     List<Point> moves = Arrays.stream(q).mapToObj(mount).toList();
-    damper.drawMoving(frame, moves.get(0), moves);
+    spring.drawMoving(frame, moves.get(0), moves);
   }
 
   void label(Labels labels, double q, Wording wording) {
     Point at = mount.apply(q);
     Point middle = new Point((frame.x() + at.x()) / 2, (frame.y() + at.y()) / 2);
-    String text = wording.text("document.damper");
+    String text = wording.text("document.beside." + (beside.part().family() == Family.DAMPER ? "damper" : "spring"));
     labels.place(Role.LABEL, middle, 0.6 * sketch.em(), Size.SMALL, text);
   }
 

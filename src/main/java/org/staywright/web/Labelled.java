@@ -6,4 +6,4 @@ package org.staywright.web;
  * @param label in words
  * @param value with its unit
  */
-public record Figure(String label, String value) {}
+public record Labelled(String label, String value) {}

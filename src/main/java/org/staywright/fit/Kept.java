@@ -1,0 +1,15 @@
+package org.staywright.fit;
+
+/**
+ * What is asked beside what a part has. SI.
+ *
+ * @param criterion asked by
+ * @param needed by the job
+ * @param has of the part; NaN where it never does, infinite where nothing speaks against it
+ */
+public record Kept(Criterion criterion, double needed, double has) {
+
+  public boolean met() {
+    return criterion.met(needed, has);
+  }
+}
