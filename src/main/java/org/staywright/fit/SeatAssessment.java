@@ -134,7 +134,7 @@ final class SeatAssessment {
   private double bounce(double compression) {
     LockedSpring locked = column.locked(compression, job.conditions().nominal());
     double open = column.law().force(compression, job.conditions().nominal());
-    return SeatCurve.sunk(locked, seat.heavy() - open);
+    return locked.slowDeflection(seat.heavy() - open);
   }
 
   /** Highest pressure when the open column is slammed down, Pa. */

@@ -30,9 +30,6 @@ public record SeatCurve(
   /** Told of a locked column up to here, m. */
   private static final double FAR = 20e-3;
 
-  /** Of a deflection, m. */
-  private static final double ACCURACY = 1e-7;
-
   /**
    * What the locked column gives over the height when somebody sits down slowly, nominal.
    *
@@ -89,20 +86,9 @@ public record SeatCurve(
       LockedSpring locked = column.locked(compression[i], kelvin);
       double open = column.law().force(compression[i], kelvin);
       give.stiffness[i] = locked.stiffness();
-      give.light[i] = sunk(locked, seat.light() - open);
-      give.heavy[i] = sunk(locked, seat.heavy() - open);
+      give.light[i] = locked.slowDeflection(seat.light() - open);
+      give.heavy[i] = locked.slowDeflection(seat.heavy() - open);
     }
     return give;
-  }
-
-  /**
-   * How far a locked column gives from where it was locked; where it comes down on its stop, up to
-   * there.
-   *
-   * @param load beyond the open force, N; below zero it is lifted, and does not give
-   */
-  static double sunk(LockedSpring locked, double load) {
-    double most = locked.greatest();
-    return load > locked.slow(most) ? most : locked.deflection(Math.max(0, load), ACCURACY);
   }
 }
