@@ -20,8 +20,10 @@ import org.staywright.unit.Unit;
  * (above zero where the rod goes in). Forces are what it holds beyond its open force there.
  *
  * <p>Elastic: a force balance on the piston, F = (p1 − p0)·A_b − (p2 − p0)·A_a, each side a closed
- * gas, at constant temperature when slow, at constant entropy when fast. Rigid: {@link LockedOil}.
- * The other way than it is rigid, a spring is taken to give as an elastic one does: our assumption.
+ * gas, at constant temperature when slow, at constant entropy when fast. An eased side gets no
+ * colder than nitrogen is known here: its pressure comes out too high then, and so the deflection
+ * under a load too great. Rigid: {@link LockedOil}. The other way than it is rigid, a spring is
+ * taken to give as an elastic one does: our assumption.
  */
 public final class LockedSpring {
 
@@ -289,11 +291,11 @@ public final class LockedSpring {
   }
 
   private double fastFull(double deflection) {
-    return Isentrope.pressure(density, kelvin, fullDensity(deflection));
+    return Isentrope.pressureNotTooCold(density, kelvin, fullDensity(deflection));
   }
 
   private double fastRod(double deflection) {
-    return Isentrope.pressure(density, kelvin, rodDensity(deflection));
+    return Isentrope.pressureNotTooCold(density, kelvin, rodDensity(deflection));
   }
 
   private double fullDensity(double deflection) {

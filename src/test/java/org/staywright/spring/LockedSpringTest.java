@@ -158,6 +158,23 @@ class LockedSpringTest {
     }
   }
 
+  /** Poisson as above, on both sides; the rod's side grows ninefold and would get to −151 °C. */
+  @Test
+  void errsOnTheSoftSideWhereTheEasedGasGetsTooColdToCompute() {
+    LockingSpring thin = Locks.spring(0.010, 0.022, 0.019, 0.16, 10, 2e-6, 2e-6, Locking.ELASTIC);
+    double bore = Math.PI / 4 * 0.019 * 0.019;
+    double ring = bore - Math.PI / 4 * 0.010 * 0.010;
+    double p0 = ATMOSPHERE + 10.5 / (Math.PI / 4 * 0.010 * 0.010);
+    double full = bore * 0.16 + 2e-6;
+    LockedSpring locked = thin.locked(0, ROOM);
+    double deflection = 8 * 2e-6 / ring;
+    double pressed = Math.pow(full / (full - bore * deflection), 1.4) - 1;
+    double load = p0 * (bore * pressed + ring * (1 - Math.pow(9, -1.4)));
+    double given = locked.fastDeflection(load);
+    assertTrue(given > deflection && given < 1.02 * deflection, given + " / " + deflection);
+    assertTrue(given < locked.slowDeflection(load));
+  }
+
   @Test
   void comesDownOnItsStopUnderALoadThatItsGasDoesNotHold() {
     LockingSpring thin = Locks.spring(0.010, 0.022, 0.019, 0.16, 10, 2e-5, 2e-6, Locking.ELASTIC);
