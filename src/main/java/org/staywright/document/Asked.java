@@ -49,9 +49,9 @@ final class Asked {
     least("rises-empty", 1, has.risesEmpty(), null, 2);
     least("sinks-under-lightest", 1, has.sinksUnderLightest(), null, 2);
     least("height-travel", has.travel(), has.stroke(), MILLIMETRE, 1);
-    most("lock-load", column.lockForce(), has.lockLoad(), NEWTON, 0);
-    most("peak-pressure", fit.part().limits().pressure(), has.peakPressure(), BAR, 0);
-    least("buckling", Assessment.LEAST_BUCKLING_FACTOR, has.bucklingFactor(), null, 1);
+    most("lock-load", column.lockForce(), has.strength().lockLoad(), NEWTON, 0);
+    most("peak-pressure", fit.part().limits().pressure(), has.strength().peakPressure(), BAR, 0);
+    least("buckling", Assessment.LEAST_BUCKLING_FACTOR, has.strength().bucklingFactor(), null, 1);
     return grid;
   }
 

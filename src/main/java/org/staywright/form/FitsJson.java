@@ -155,14 +155,14 @@ public final class FitsJson {
     json.set("risesEmptyRatio", JsonNumber.of(figures.risesEmpty()));
     json.set("sinksUnderLightestRatio", JsonNumber.of(figures.sinksUnderLightest()));
     ObjectNode bounce = json.putObject("bounceMm");
-    bounce.set("low", JsonNumber.of(figures.bounceLow(), MILLIMETRE));
-    bounce.set("middle", JsonNumber.of(figures.bounceMiddle(), MILLIMETRE));
-    bounce.set("high", JsonNumber.of(figures.bounceHigh(), MILLIMETRE));
-    json.set("thrustLoadN", JsonNumber.of(figures.thrust()));
-    json.set("lockLoadN", JsonNumber.of(figures.lockLoad()));
+    bounce.set("low", JsonNumber.of(figures.bounce().low(), MILLIMETRE));
+    bounce.set("middle", JsonNumber.of(figures.bounce().middle(), MILLIMETRE));
+    bounce.set("high", JsonNumber.of(figures.bounce().high(), MILLIMETRE));
+    json.set("thrustLoadN", JsonNumber.of(figures.strength().thrust()));
+    json.set("lockLoadN", JsonNumber.of(figures.strength().lockLoad()));
     json.set("loweringRmsN", JsonNumber.of(figures.lowering()));
-    json.set("peakPressureBar", JsonNumber.of(figures.peakPressure(), BAR));
-    json.set("bucklingFactor", JsonNumber.of(figures.bucklingFactor()));
+    json.set("peakPressureBar", JsonNumber.of(figures.strength().peakPressure(), BAR));
+    json.set("bucklingFactor", JsonNumber.of(figures.strength().bucklingFactor()));
     return json;
   }
 

@@ -27,8 +27,8 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
         fit.part().number(),
         ratio(has().risesEmpty()),
         ratio(has().sinksUnderLightest()),
-        wording.quantity(has().bounceMiddle(), MILLIMETRE, 1),
-        newtons(has().thrust()));
+        wording.quantity(has().greatestBounce(), MILLIMETRE, 1),
+        newtons(has().strength().thrust()));
   }
 
   @Override
@@ -38,10 +38,7 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
             wording.text("seat.row.moves"),
             ratio(has().risesEmpty()) + " / " + ratio(has().sinksUnderLightest())),
         new Figure(
-            wording.text("seat.row.gives"),
-            wording.bare(has().bounceLow(), MILLIMETRE, 1)
-                + " / "
-                + wording.bare(has().bounceHigh(), MILLIMETRE, 1)),
+            wording.text("seat.row.gives"), wording.bare(has().greatestBounce(), MILLIMETRE, 1)),
         new Figure(
             wording.text("seat.row.stroke"),
             wording.bare(has().stroke() - has().travel(), MILLIMETRE, 0)));
@@ -74,9 +71,9 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
     return List.of(
         more("seat.figure.rises-empty", has().risesEmpty()),
         more("seat.figure.sinks-under-lightest", has().sinksUnderLightest()),
-        length("seat.figure.bounce-low", has().bounceLow()),
-        length("seat.figure.bounce-middle", has().bounceMiddle()),
-        length("seat.figure.bounce-high", has().bounceHigh()),
+        length("seat.figure.bounce-low", has().bounce().low()),
+        length("seat.figure.bounce-middle", has().bounce().middle()),
+        length("seat.figure.bounce-high", has().bounce().high()),
         Trait.less(
             wording.text("seat.figure.lowering"), newtons(has().lowering()), has().lowering()),
         more("fit.figure.constancy", fit.constancy()));
@@ -87,16 +84,16 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
     return List.of(
         length("seat.figure.travel", has().travel()),
         length("seat.figure.stroke", has().stroke()),
-        Trait.plain(wording.text("seat.figure.thrust"), newtons(has().thrust())),
-        Trait.plain(wording.text("seat.figure.lock-load"), newtons(has().lockLoad())),
+        Trait.plain(wording.text("seat.figure.thrust"), newtons(has().strength().thrust())),
+        Trait.plain(wording.text("seat.figure.lock-load"), newtons(has().strength().lockLoad())),
         Trait.less(
             wording.text("fit.figure.peak-pressure"),
-            wording.quantity(has().peakPressure(), BAR, 0),
-            has().peakPressure()),
+            wording.quantity(has().strength().peakPressure(), BAR, 0),
+            has().strength().peakPressure()),
         Trait.more(
             wording.text("fit.figure.buckling"),
-            wording.number(has().bucklingFactor(), 1),
-            has().bucklingFactor()));
+            wording.number(has().strength().bucklingFactor(), 1),
+            has().strength().bucklingFactor()));
   }
 
   @Override
