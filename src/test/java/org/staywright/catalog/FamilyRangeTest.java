@@ -79,6 +79,15 @@ class FamilyRangeTest {
     within(Family.TRACTION_SPRING, 1.08, part -> part.spring().progression(), 1.65);
   }
 
+  /** Of a traction spring nothing is throttled: its gas does not pass the piston. */
+  @Test
+  void theFreeRodComesOutNeitherSlowNorFast() {
+    for (Family family : List.of(Family.SEAT_COLUMN, Family.LOCKING_STRUT)) {
+      within(family, RowFigures.SLOWEST_OUT, part -> figures(part).speedsInGas().getMin(), 1);
+      within(family, 0, part -> figures(part).speedsInGas().getMax(), RowFigures.FASTEST_OUT);
+    }
+  }
+
   @Test
   void gasIsHeldWithRoomToSpare() {
     for (Family family :

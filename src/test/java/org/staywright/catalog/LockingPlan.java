@@ -41,6 +41,7 @@ final class LockingPlan {
    *
    * @param innerMm outside of the inner tube where a sleeve lies around it, 0 for none
    * @param sleeveMm bore of that sleeve
+   * @param orificeMm by which the free rod comes out at 0.15 to 0.30 m/s in gas
    */
   private record Size(
       double rodMm,
@@ -56,19 +57,19 @@ final class LockingPlan {
 
   private static final List<Size> COLUMNS =
       List.of(
-          column(10, 35, 20, 31, "M8", 160, 500, 60, 160),
-          column(12, 38, 22, 34, "M10", 200, 710, 80, 200),
-          column(14, 40, 25, 36, "M12", 250, 900, 80, 250),
-          column(16, 50, 28, 45, "M12", 280, 1120, 100, 315),
-          column(20, 55, 32, 50, "M14", 400, 1600, 100, 315));
+          column(10, 35, 20, 31, "M8", 160, 500, 60, 160, 0.6),
+          column(12, 38, 22, 34, "M10", 200, 710, 80, 200, 0.6),
+          column(14, 40, 25, 36, "M12", 250, 900, 80, 250, 0.65),
+          column(16, 50, 28, 45, "M12", 280, 1120, 100, 315, 0.7),
+          column(20, 55, 32, 50, "M14", 400, 1600, 100, 315, 0.75));
 
   private static final List<Size> STRUTS =
       List.of(
-          strut(8, 19, 16, "M8", 100, 500, 40, 200),
-          strut(10, 22, 19, "M8", 160, 800, 50, 315),
-          strut(10, 28, 24, "M10", 160, 800, 50, 315),
-          strut(12, 28, 24, "M10", 250, 1250, 63, 400),
-          strut(14, 30, 25, "M12", 315, 1600, 80, 500));
+          strut(8, 19, 16, "M8", 100, 500, 40, 200, 0.5),
+          strut(10, 22, 19, "M8", 160, 800, 50, 315, 0.55),
+          strut(10, 28, 24, "M10", 160, 800, 50, 315, 0.85),
+          strut(12, 28, 24, "M10", 250, 1250, 63, 400, 0.7),
+          strut(14, 30, 25, "M12", 315, 1600, 80, 500, 0.6));
 
   private LockingPlan() {}
 
@@ -216,10 +217,11 @@ final class LockingPlan {
       double forceLow,
       double forceHigh,
       double strokeLow,
-      double strokeHigh) {
+      double strokeHigh,
+      double orifice) {
     Span force = new Span(forceLow, forceHigh);
     Span stroke = new Span(strokeLow, strokeHigh);
-    return new Size(rod, tube, bore, bore + 3, sleeve, thread, force, stroke, 75, 1.2);
+    return new Size(rod, tube, bore, bore + 3, sleeve, thread, force, stroke, 75, orifice);
   }
 
   private static Size strut(
@@ -230,9 +232,10 @@ final class LockingPlan {
       double forceLow,
       double forceHigh,
       double strokeLow,
-      double strokeHigh) {
+      double strokeHigh,
+      double orifice) {
     Span force = new Span(forceLow, forceHigh);
     Span stroke = new Span(strokeLow, strokeHigh);
-    return new Size(rod, tube, bore, 0, 0, thread, force, stroke, 85, 1.0);
+    return new Size(rod, tube, bore, 0, 0, thread, force, stroke, 85, orifice);
   }
 }
