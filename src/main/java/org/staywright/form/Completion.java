@@ -164,8 +164,8 @@ final class Completion {
   }
 
   /**
-   * Lets the free rod come out at 0.22 m/s in gas (common practice, no source): the gas passes it at
-   * 0.8·√(2·R·T·A_r/A_a), that is 334 m/s·√(A_r/A_a) at 20 °C.
+   * Lets the free rod come out at 0.22 m/s in gas (common practice, no source), which passes it at
+   * 0.8·√(2·R·T·A_r/A_a): 334 m/s·√(A_r/A_a) at 20 °C.
    */
   private double orifice() {
     double rod = circle(get(ROD_DIAMETER));
