@@ -15,7 +15,6 @@ public final class Isentrope {
 
   private static final int NODES = 9;
   private static final double LONGEST_STEP_K = 60;
-  private static final Isotherm COLDEST = new Isotherm(Nitrogen.FAST_TEMPERATURE.low());
 
   private final double[] lnDensity = new double[NODES];
   private final double[] lnPressure = new double[NODES];
@@ -65,11 +64,7 @@ public final class Isentrope {
    * @return K
    */
   public static double temperature(double density, double kelvin, double densityAfter) {
-    return temperature(Isotherm.at(kelvin).state(density), density, kelvin, densityAfter);
-  }
-
-  private static double temperature(
-      Isotherm.State start, double density, double kelvin, double densityAfter) {
+    Isotherm.State start = Isotherm.at(kelvin).state(density);
     double slope = start.pressurePerKelvin() / (density * start.cv());
     double guess = kelvin * Math.exp(slope * Math.log(densityAfter / density));
     return solve(start.entropy(), densityAfter, guess);
@@ -80,19 +75,8 @@ public final class Isentrope {
     return new Isotherm(temperature(density, kelvin, densityAfter)).pressure(densityAfter);
   }
 
-  /**
-   * The same of a gas that may be eased ever further: it gets no colder than the equation is used
-   * at, and its pressure from there on is that of the coldest gas, which is too high.
-   */
-  public static double pressureNotTooCold(double density, double kelvin, double densityAfter) {
-    Isotherm.State start = Isotherm.at(kelvin).state(density);
-    if (densityAfter < density && COLDEST.state(densityAfter).entropy() > start.entropy()) {
-      return COLDEST.pressure(densityAfter);
-    }
-    return new Isotherm(temperature(start, density, kelvin, densityAfter)).pressure(densityAfter);
-  }
-
-  private static double solve(double entropy, double density, double guess) {
+  /** Temperature at which a gas of that density has that entropy, K. */
+  static double solve(double entropy, double density, double guess) {
     double low = Nitrogen.FAST_TEMPERATURE.low();
     double high = Nitrogen.FAST_TEMPERATURE.high();
     double kelvin = Math.max(low, Math.min(high, guess));

@@ -8,8 +8,8 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.staywright.gas.Isentrope;
 import org.staywright.gas.Isotherm;
+import org.staywright.gas.ShutGas;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -42,8 +42,8 @@ public final class LockedSpring {
 
   private final LockingSpring spring;
   private final double compression;
-  private final double kelvin;
   private final Isotherm isotherm;
+  private final ShutGas gas;
   private final double density;
   private final double pressure;
   private final double fullSide;
@@ -61,12 +61,12 @@ public final class LockedSpring {
   public LockedSpring(LockingSpring spring, double gasMass, double compression, double kelvin) {
     this.spring = spring;
     this.compression = compression;
-    this.kelvin = kelvin;
     Bound place = Bound.between(0, Unit.MILLIMETRE.of(spring.stroke()), "mm");
     place.require("compression", Unit.MILLIMETRE.of(compression));
     isotherm = Isotherm.at(kelvin);
     density = gasMass / spring.gasVolume(compression, kelvin);
     pressure = isotherm.pressure(density);
+    gas = new ShutGas(density, kelvin);
     double room = spring.roomLeft(compression, kelvin);
     fullSide = room * spring.fullSide(compression);
     rodSide = room * spring.rodSide(compression);
@@ -186,7 +186,7 @@ public final class LockedSpring {
   private static double whereKnown(UnivariateFunction function, double deflection) {
     try {
       return function.value(deflection);
-    } catch (Refusal gas) {
+    } catch (Refusal beyond) {
       return Double.NaN;
     }
   }
@@ -234,7 +234,7 @@ public final class LockedSpring {
         return "locked-gas";
       }
       return held.force > spring.lockForce() ? "locked-force" : null;
-    } catch (Refusal gas) {
+    } catch (Refusal beyond) {
       return "locked-gas";
     }
   }
@@ -291,11 +291,11 @@ public final class LockedSpring {
   }
 
   private double fastFull(double deflection) {
-    return Isentrope.pressureNotTooCold(density, kelvin, fullDensity(deflection));
+    return gas.pressure(fullDensity(deflection));
   }
 
   private double fastRod(double deflection) {
-    return Isentrope.pressureNotTooCold(density, kelvin, rodDensity(deflection));
+    return gas.pressure(rodDensity(deflection));
   }
 
   private double fullDensity(double deflection) {

@@ -1,5 +1,6 @@
 package org.staywright.fit;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -34,7 +35,7 @@ class SampleJobsTest {
     ObjectNode stool = (ObjectNode) jobs().get(jobs().size() - 1);
     stool.put("limit", 200);
     Ranking ranking = Ranking.of(RANGE, JobForm.read(stool));
-    assertTrue(ranking.fits().size() == ranking.fitsTotal(), "not all: " + ranking.fitsTotal());
+    assertEquals(ranking.fitsTotal(), ranking.fits().size());
     long stiff = ranking.fits().stream().filter(fit -> fit.seat().greatestBounce() < 0.03).count();
     assertTrue(stiff >= 12, stiff + " of " + ranking.fitsTotal());
   }
