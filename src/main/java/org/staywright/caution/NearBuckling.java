@@ -19,7 +19,7 @@ final class NearBuckling implements CautionRule {
   public Optional<Caution> of(Job job, Fit fit) {
     double factor =
         fit.outcome() instanceof SeatFigures seat
-            ? seat.bucklingFactor()
+            ? seat.strength().bucklingFactor()
             : ((Figures) fit.outcome()).bucklingFactor();
     return factor < NEAR * LEAST_BUCKLING_FACTOR
         ? Optional.of(

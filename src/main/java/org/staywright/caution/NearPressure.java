@@ -18,7 +18,7 @@ final class NearPressure implements CautionRule {
   public Optional<Caution> of(Job job, Fit fit) {
     double peak =
         fit.outcome() instanceof SeatFigures seat
-            ? seat.peakPressure()
+            ? seat.strength().peakPressure()
             : ((Figures) fit.outcome()).peakPressure();
     double limit = fit.part().limits().pressure();
     return peak > NEAR * limit

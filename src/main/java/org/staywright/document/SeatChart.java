@@ -86,22 +86,28 @@ public final class SeatChart {
         newtons(seat.light()));
   }
 
+  /** How far it gives: the lightest and the heaviest sitter at once, the heaviest in the end. */
   private Drawing give(SeatCurve.Give give) {
     double[] light = shown(give.light(), MILLIMETRE);
     double[] heavy = shown(give.heavy(), MILLIMETRE);
-    Plot plot = plot(0, Math.max(most(heavy), 1), 6);
+    double[] settled = shown(give.settled(), MILLIMETRE);
+    Plot plot = plot(0, Math.max(most(settled), 1), 6);
     frame(plot, "seat.give", MILLIMETRE);
-    plot.curve(Role.CURVE_1, wording.text("seat.lightest"), height, light);
-    plot.curve(Role.CURVE_3, wording.text("seat.heaviest"), height, heavy);
+    String heaviest = wording.text("seat.heaviest");
+    plot.curve(
+        Role.CURVE_1, wording.text("seat.at-once", wording.text("seat.lightest")), height, light);
+    plot.curve(Role.CURVE_3, wording.text("seat.at-once", heaviest), height, heavy);
+    plot.dashed(Role.CURVE_3, wording.text("seat.settled", heaviest), height, settled);
     ends(
         plot,
         new Ending(Role.CURVE_1, light, "seat.lightest"),
         new Ending(Role.CURVE_3, heavy, "seat.heaviest"));
+    plot.caption(wording.text("seat.chart.give.caption"));
     return drawing(
         plot,
         "give",
-        millimetres(give.heavy()[0], 1),
-        millimetres(give.heavy()[height.length - 1], 1),
+        millimetres(most(give.heavy()), 1),
+        millimetres(most(give.settled()), 1),
         millimetres(most(give.light()), 1));
   }
 

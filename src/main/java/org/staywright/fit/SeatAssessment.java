@@ -7,7 +7,6 @@ import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
-import org.staywright.spring.LockedSpring;
 import org.staywright.spring.LockingSpring;
 import org.staywright.unit.Refusal;
 
@@ -62,13 +61,13 @@ final class SeatAssessment {
   }
 
   private Assessment weighed(SeatFigures figures) {
-    if (figures.peakPressure() > part.limits().pressure()) {
+    if (figures.strength().peakPressure() > part.limits().pressure()) {
       return new Assessment(Rejection.PRESSURE, null);
     }
-    if (figures.bucklingFactor() < Assessment.LEAST_BUCKLING_FACTOR) {
+    if (figures.strength().bucklingFactor() < Assessment.LEAST_BUCKLING_FACTOR) {
       return new Assessment(Rejection.BUCKLING, null);
     }
-    if (figures.lockLoad() > column.lockForce()) {
+    if (figures.strength().lockLoad() > column.lockForce()) {
       return new Assessment(Rejection.LOCK_FORCE, null);
     }
     SetPrice price = SetPrice.of(1, part.offer());
@@ -89,49 +88,45 @@ final class SeatAssessment {
 
   private SeatFigures figures() {
     double lowest = Math.min(seat.end(), column.stroke());
-    ForceLaw weak = SpringState.WEAK.law(part, job.conditions());
-    ForceLaw strong = SpringState.STRONG.law(part, job.conditions());
-    ForceLaw nominal = SpringState.NOMINAL.law(part, job.conditions());
-    double cold = job.conditions().coldest();
-    double hot = job.conditions().hottest();
+    Job.Conditions conditions = job.conditions();
+    ForceLaw weak = SpringState.WEAK.law(part, conditions);
+    ForceLaw strong = SpringState.STRONG.law(part, conditions);
+    ForceLaw nominal = SpringState.NOMINAL.law(part, conditions);
     double rises = Double.POSITIVE_INFINITY;
     double sinks = Double.POSITIVE_INFINITY;
     double lowering = 0;
     for (int i = 0; i < HEIGHTS; i++) {
       double x = lowest * i / (HEIGHTS - 1);
-      rises = Math.min(rises, weak.giving(x, cold) / seat.empty());
-      sinks = Math.min(sinks, seat.light() / strong.taking(x, hot));
-      double push = nominal.taking(x, job.conditions().nominal()) - seat.empty();
+      rises = Math.min(rises, weak.giving(x, conditions.coldest()) / seat.empty());
+      sinks = Math.min(sinks, seat.light() / strong.taking(x, conditions.hottest()));
+      double push = nominal.taking(x, conditions.nominal()) - seat.empty();
       lowering += push * push / HEIGHTS;
     }
+    SeatFigures.Strength strength =
+        new SeatFigures.Strength(
+            seat.heavy(),
+            Math.max(0, seat.heavy() - weak.force(0, conditions.coldest())),
+            highest(strong, lowest),
+            column.criticalLoad(column.extendedLength(), 0) / seat.heavy());
     return new SeatFigures(
-        column.stroke(),
-        seat.end(),
-        rises,
-        sinks,
-        bounce(lowest),
-        bounce(lowest / 2),
-        bounce(0),
-        seat.heavy(),
-        Math.max(0, seat.heavy() - weak.force(0, cold)),
-        Math.sqrt(lowering),
-        Math.max(slammed(strong, lowest, hot), sat(hot)),
-        column.criticalLoad(column.extendedLength(), 0) / seat.heavy());
+        column.stroke(), seat.end(), rises, sinks, Math.sqrt(lowering), bounce(lowest), strength);
   }
 
-  private double bounce(double compression) {
-    LockedSpring locked = column.locked(compression, job.conditions().nominal());
-    double open = column.law().force(compression, job.conditions().nominal());
-    return SeatCurve.sunk(locked, seat.heavy() - open);
+  private SeatFigures.Bounce bounce(double lowest) {
+    SeatLock lock = SeatLock.of(job, part, SpringState.WEAK);
+    return new SeatFigures.Bounce(
+        lock.givesAtOnce(lowest, seat.heavy()),
+        lock.givesAtOnce(lowest / 2, seat.heavy()),
+        lock.givesAtOnce(0, seat.heavy()));
   }
 
-  /** Highest pressure when the open column is slammed down, Pa. */
-  private static double slammed(ForceLaw strong, double lowest, double kelvin) {
-    return strong.fast(0, lowest, kelvin).pressure(lowest);
-  }
-
-  /** Pressure of the full side when the heaviest sitter drops onto the locked column, Pa. */
-  private double sat(double kelvin) {
-    return SpringState.STRONG.law(part, job.conditions()).pressure(0, kelvin) + seat.heavy() / column.boreArea();
+  /**
+   * Pa: when the open column is slammed down, or when the heaviest sitter drops onto the locked
+   * one, which the full side bears.
+   */
+  private double highest(ForceLaw strong, double lowest) {
+    double hot = job.conditions().hottest();
+    double slammed = strong.fast(0, lowest, hot).pressure(lowest);
+    return Math.max(slammed, strong.pressure(0, hot) + seat.heavy() / column.boreArea());
   }
 }

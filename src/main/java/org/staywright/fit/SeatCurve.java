@@ -1,10 +1,11 @@
 package org.staywright.fit;
 
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.LockedCurve;
 import org.staywright.spring.LockedSpring;
-import org.staywright.spring.LockingSpring;
 
 /**
  * A column under a seat over the height that is set, from the lowest to the highest. SI; the arrays
@@ -30,17 +31,15 @@ public record SeatCurve(
   /** Told of a locked column up to here, m. */
   private static final double FAR = 20e-3;
 
-  /** Of a deflection, m. */
-  private static final double ACCURACY = 1e-7;
-
   /**
-   * What the locked column gives over the height when somebody sits down slowly, nominal.
+   * What the locked column gives over the height when somebody sits down.
    *
-   * @param stiffness slope of its slow force where it is locked, N/m
-   * @param light how far it gives under the lightest sitter, m
-   * @param heavy how far under the heaviest, m
+   * @param stiffness slope of its slow force where it is locked, nominal, N/m
+   * @param light how far it gives at once under the lightest sitter, weak, m
+   * @param heavy how far it gives at once under the heaviest, weak, m
+   * @param settled how far under the heaviest when heat has passed, weak, m
    */
-  public record Give(double[] stiffness, double[] light, double[] heavy) {}
+  public record Give(double[] stiffness, double[] light, double[] heavy, double[] settled) {}
 
   /** The open column of a fit in its job. */
   public static SeatCurve of(Job job, Fit fit) {
@@ -73,36 +72,23 @@ public record SeatCurve(
   /** What it holds beyond its open force, locked in the middle of its height, nominal. */
   public static LockedCurve lockedHalfWay(Job job, Fit fit) {
     double travel = Math.min(job.mechanism().end(), fit.seat().stroke());
-    LockingSpring column = (LockingSpring) fit.part().spring();
-    LockedSpring locked = column.locked(travel / 2, job.conditions().nominal());
+    LockedSpring locked = SeatLock.of(job, fit.part(), SpringState.NOMINAL).at(travel / 2);
     return LockedCurve.of(locked, Math.min(FAR, locked.greatest()), SAMPLES);
   }
 
   /** The same column locked at each of the heights. */
   public Give give(Job job, Fit fit) {
     SeatColumn seat = (SeatColumn) job.mechanism();
-    LockingSpring column = (LockingSpring) fit.part().spring();
-    double kelvin = job.conditions().nominal();
-    Give give =
-        new Give(new double[height.length], new double[height.length], new double[height.length]);
-    for (int i = 0; i < height.length; i++) {
-      LockedSpring locked = column.locked(compression[i], kelvin);
-      double open = column.law().force(compression[i], kelvin);
-      give.stiffness[i] = locked.stiffness();
-      give.light[i] = sunk(locked, seat.light() - open);
-      give.heavy[i] = sunk(locked, seat.heavy() - open);
-    }
-    return give;
+    SeatLock nominal = SeatLock.of(job, fit.part(), SpringState.NOMINAL);
+    SeatLock weak = SeatLock.of(job, fit.part(), SpringState.WEAK);
+    return new Give(
+        over(x -> nominal.at(x).stiffness()),
+        over(x -> weak.givesAtOnce(x, seat.light())),
+        over(x -> weak.givesAtOnce(x, seat.heavy())),
+        over(x -> weak.givesInTheEnd(x, seat.heavy())));
   }
 
-  /**
-   * How far a locked column gives from where it was locked; where it comes down on its stop, up to
-   * there.
-   *
-   * @param load beyond the open force, N; below zero it is lifted, and does not give
-   */
-  static double sunk(LockedSpring locked, double load) {
-    double most = locked.greatest();
-    return load > locked.slow(most) ? most : locked.deflection(Math.max(0, load), ACCURACY);
+  private double[] over(DoubleUnaryOperator figure) {
+    return Arrays.stream(compression).map(figure).toArray();
   }
 }

@@ -75,7 +75,8 @@ public final class Isentrope {
     return new Isotherm(temperature(density, kelvin, densityAfter)).pressure(densityAfter);
   }
 
-  private static double solve(double entropy, double density, double guess) {
+  /** Temperature at which a gas of that density has that entropy, K. */
+  static double solve(double entropy, double density, double guess) {
     double low = Nitrogen.FAST_TEMPERATURE.low();
     double high = Nitrogen.FAST_TEMPERATURE.high();
     double kelvin = Math.max(low, Math.min(high, guess));

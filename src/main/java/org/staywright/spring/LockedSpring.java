@@ -1,13 +1,15 @@
 package org.staywright.spring;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.staywright.gas.Isentrope;
 import org.staywright.gas.Isotherm;
+import org.staywright.gas.ShutGas;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -18,25 +20,37 @@ import org.staywright.unit.Unit;
  * (above zero where the rod goes in). Forces are what it holds beyond its open force there.
  *
  * <p>Elastic: a force balance on the piston, F = (p1 − p0)·A_b − (p2 − p0)·A_a, each side a closed
- * gas, at constant temperature when slow, at constant entropy when fast. Rigid: {@link LockedOil}.
- * The other way than it is rigid, a spring is taken to give as an elastic one does: our assumption.
+ * gas, at constant temperature when slow, at constant entropy when fast. An eased side gets no
+ * colder than nitrogen is known here: its pressure comes out too high then, and so the deflection
+ * under a load too great. Rigid: {@link LockedOil}. The other way than it is rigid, a spring is
+ * taken to give as an elastic one does: our assumption.
  */
 public final class LockedSpring {
 
   /** Beyond this nothing is computed, Pa. */
   public static final double MOST_PRESSURE = 800e5;
 
+  /** To which a deflection is found, m. */
+  public static final double ACCURACY = 1e-10;
+
+  /** The same as a share of it. */
+  private static final double RELATIVE = 1e-12;
+
+  private static final int ORDER = 5;
   private static final int STEPS = 32;
   private static final int EVALUATIONS = 200;
 
   private final LockingSpring spring;
   private final double compression;
-  private final double kelvin;
   private final Isotherm isotherm;
+  private final ShutGas gas;
   private final double density;
   private final double pressure;
   private final double fullSide;
   private final double rodSide;
+
+  /** Not a number until somebody asks. */
+  private volatile double greatest = Double.NaN;
 
   /**
    * @param spring what is locked
@@ -47,12 +61,12 @@ public final class LockedSpring {
   public LockedSpring(LockingSpring spring, double gasMass, double compression, double kelvin) {
     this.spring = spring;
     this.compression = compression;
-    this.kelvin = kelvin;
     Bound place = Bound.between(0, Unit.MILLIMETRE.of(spring.stroke()), "mm");
     place.require("compression", Unit.MILLIMETRE.of(compression));
     isotherm = Isotherm.at(kelvin);
     density = gasMass / spring.gasVolume(compression, kelvin);
     pressure = isotherm.pressure(density);
+    gas = new ShutGas(density, kelvin);
     double room = spring.roomLeft(compression, kelvin);
     fullSide = room * spring.fullSide(compression);
     rodSide = room * spring.rodSide(compression);
@@ -89,20 +103,10 @@ public final class LockedSpring {
 
   /** The greatest deflection inwards that stroke, gas and lock allow, m. */
   public double greatest() {
-    double low = 0;
-    double high = spring.stroke() - compression;
-    if (fault(high) == null) {
-      return high;
+    if (Double.isNaN(greatest)) {
+      greatest = tooMuch(0) < 0 ? last(this::tooMuch, spring.lockForce()) : 0;
     }
-    for (int i = 0; i < 60; i++) {
-      double middle = (low + high) / 2;
-      if (fault(middle) == null) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return greatest;
   }
 
   /** The deflection itself, or a refusal that says how far it may go and why. */
@@ -118,23 +122,73 @@ public final class LockedSpring {
   }
 
   /**
-   * How far the rod goes in slowly under a load beyond the open force.
+   * How far the rod goes in slowly under a load beyond the open force; where it comes down on its
+   * stop, up to there. Whether the lock holds that load is another question.
    *
-   * @param load N, above zero
-   * @param accuracy of the deflection, m
-   * @return m; refused, with the bracket searched, where stroke, gas or lock do not hold the load
+   * @param load N; below zero the rod is lifted and does not go in
+   * @return m, to {@link #ACCURACY}; refused where the gas cannot be computed as far as that
    */
-  public double deflection(double load, double accuracy) {
-    double most = greatest();
-    double held = slow(most);
-    if (!(load >= 0 && load <= held)) {
-      Bound bound = Bound.between(0, held, "N");
-      String bracket = bound.text() + " (δ ≤ " + Unit.MILLIMETRE.of(most) + " mm)";
-      throw new Refusal(new Fault("load", load, bracket, "locked-load"));
+  public double slowDeflection(double load) {
+    return deflection(this::slow, load);
+  }
+
+  /** The same under a load that comes at once, too fast for heat to pass. */
+  public double fastDeflection(double load) {
+    return deflection(this::fast, load);
+  }
+
+  private double deflection(UnivariateFunction force, double load) {
+    if (load <= 0) {
+      return 0;
     }
-    return load == 0
-        ? 0
-        : new BrentSolver(accuracy).solve(EVALUATIONS, x -> slow(x) - load, 0, most);
+    double deflection = last(here -> force.value(here) - load, load);
+    if (deflection < strokeLeft()) {
+      // Refuses where the gas ends before it holds the load.
+      force.value(deflection + ACCURACY);
+    }
+    return deflection;
+  }
+
+  /**
+   * The last deflection at which something that rises along the way is not above zero, m.
+   *
+   * @param rising below zero at no deflection
+   * @param load that is reached about there, N, above zero
+   */
+  private double last(UnivariateFunction rising, double load) {
+    double end = strokeLeft();
+    double low = 0;
+    double high = Math.min(load / stiffness(), end);
+    double above = whereKnown(rising, high);
+    while (above <= 0 && high < end) {
+      low = high;
+      high = Math.min(2 * high, end);
+      above = whereKnown(rising, high);
+    }
+    while (Double.isNaN(above) && high - low > ACCURACY) {
+      double middle = (low + high) / 2;
+      double there = whereKnown(rising, middle);
+      if (there <= 0) {
+        low = middle;
+      } else {
+        high = middle;
+        above = there;
+      }
+    }
+    if (!(above > 0)) {
+      return Double.isNaN(above) ? low : high;
+    }
+    return new BracketingNthOrderBrentSolver(RELATIVE, ACCURACY, 0, ORDER)
+        .solve(EVALUATIONS, rising, low, high, AllowedSolution.LEFT_SIDE);
+  }
+
+  /** Not a number where the gas cannot be computed. */
+  private static double whereKnown(UnivariateFunction function, double deflection) {
+    try {
+      return function.value(deflection);
+    } catch (Refusal beyond) {
+      return Double.NaN;
+    }
   }
 
   /**
@@ -171,26 +225,47 @@ public final class LockedSpring {
 
   /** What forbids a deflection, null where nothing does. */
   private String fault(double deflection) {
-    if (!(deflection >= -compression && deflection <= spring.stroke() - compression)) {
+    if (!(deflection >= -compression && deflection <= strokeLeft())) {
       return "locked-stroke";
     }
-    double held;
     try {
-      held = Math.abs(fast(deflection));
-      if (greatestPressure(deflection) > MOST_PRESSURE) {
+      Held held = held(deflection);
+      if (held.pressure > MOST_PRESSURE) {
         return "locked-gas";
       }
-    } catch (Refusal gas) {
+      return held.force > spring.lockForce() ? "locked-force" : null;
+    } catch (Refusal beyond) {
       return "locked-gas";
     }
-    return held > spring.lockForce() ? "locked-force" : null;
   }
 
-  private double greatestPressure(double deflection) {
+  /** By how much a deflection passes the nearer of both limits, N; not above zero within. */
+  private double tooMuch(double deflection) {
+    Held held = held(deflection);
+    return Math.max(
+        held.force - spring.lockForce(), (held.pressure - MOST_PRESSURE) * spring.boreArea());
+  }
+
+  /**
+   * What a fast deflection takes.
+   *
+   * @param force its size, N
+   * @param pressure the greater of both sides, Pa
+   */
+  private record Held(double force, double pressure) {}
+
+  private Held held(double deflection) {
     if (rigid(deflection)) {
-      return pressure + Math.abs(slow(deflection)) / oil(deflection).area();
+      double force = Math.abs(slow(deflection));
+      return new Held(force, pressure + force / oil(deflection).area());
     }
-    return Math.max(fastFull(deflection), fastRod(deflection));
+    double full = fastFull(deflection);
+    double rod = fastRod(deflection);
+    return new Held(Math.abs(force(full, rod)), Math.max(full, rod));
+  }
+
+  private double strokeLeft() {
+    return spring.stroke() - compression;
   }
 
   private boolean rigid(double deflection) {
@@ -216,11 +291,11 @@ public final class LockedSpring {
   }
 
   private double fastFull(double deflection) {
-    return Isentrope.pressure(density, kelvin, fullDensity(deflection));
+    return gas.pressure(fullDensity(deflection));
   }
 
   private double fastRod(double deflection) {
-    return Isentrope.pressure(density, kelvin, rodDensity(deflection));
+    return gas.pressure(rodDensity(deflection));
   }
 
   private double fullDensity(double deflection) {

@@ -27,8 +27,8 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
         fit.part().number(),
         ratio(has().risesEmpty()),
         ratio(has().sinksUnderLightest()),
-        wording.quantity(has().bounceMiddle(), MILLIMETRE, 1),
-        newtons(has().thrust()));
+        wording.quantity(has().greatestBounce(), MILLIMETRE, 1),
+        newtons(has().strength().thrust()));
   }
 
   @Override
@@ -38,10 +38,7 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
             wording.text("seat.row.moves"),
             ratio(has().risesEmpty()) + " / " + ratio(has().sinksUnderLightest())),
         new Labelled(
-            wording.text("seat.row.gives"),
-            wording.bare(has().bounceLow(), MILLIMETRE, 1)
-                + " / "
-                + wording.bare(has().bounceHigh(), MILLIMETRE, 1)),
+            wording.text("seat.row.gives"), wording.bare(has().greatestBounce(), MILLIMETRE, 1)),
         new Labelled(
             wording.text("seat.row.stroke"),
             wording.bare(has().stroke() - has().travel(), MILLIMETRE, 0)));

@@ -22,6 +22,7 @@ import org.staywright.part.Part;
 import org.staywright.part.PartNumber;
 import org.staywright.spring.CoilSpring;
 import org.staywright.spring.Damper;
+import org.staywright.spring.ForceLaw;
 import org.staywright.spring.Locking;
 import org.staywright.spring.LockingSpring;
 import org.staywright.spring.ThickTube;
@@ -79,6 +80,15 @@ class FamilyRangeTest {
     within(Family.TRACTION_SPRING, 1.08, part -> part.spring().progression(), 1.65);
   }
 
+  /** Of a traction spring nothing is throttled: its gas does not pass the piston. */
+  @Test
+  void theFreeRodComesOutNeitherSlowNorFast() {
+    for (Family family : List.of(Family.SEAT_COLUMN, Family.LOCKING_STRUT)) {
+      within(family, RowFigures.SLOWEST_OUT, part -> figures(part).speedsInGas().getMin(), 1);
+      within(family, 0, part -> figures(part).speedsInGas().getMax(), RowFigures.FASTEST_OUT);
+    }
+  }
+
   @Test
   void gasIsHeldWithRoomToSpare() {
     for (Family family :
@@ -124,12 +134,30 @@ class FamilyRangeTest {
     }
   }
 
+  /** 45 kg, of which the feet carry a fifth, on a seat of 9 kg: at 35 °C, new and over-filled. */
+  @Test
+  void stiffColumnsSinkUnderALightSitter() {
+    List<Part> stiff = of(Family.SEAT_COLUMN).stream().filter(FamilyRangeTest::isStiff).toList();
+    assertTrue(stiff.size() >= 80, stiff.size() + " stiff columns");
+    for (Part part : stiff) {
+      ForceLaw strong = part.spring().law(1 + part.forceTolerance() / part.spring().force(), 1);
+      double against = strong.compressing(part.spring().stroke(), 308.15);
+      assertTrue(against <= (9 + 0.8 * 45) * 9.80665, part.description() + ": " + against);
+    }
+  }
+
+  private static boolean isStiff(Part part) {
+    LockingSpring column = (LockingSpring) part.spring();
+    return column.boreArea() > 5 * column.rodArea();
+  }
+
   @Test
   void theSleeveOfAColumnHasTheRoomThatIsClaimed() {
     for (Part part : of(Family.SEAT_COLUMN)) {
       LockingSpring column = (LockingSpring) part.spring();
       double bore = Unit.MILLIMETRE.of(column.boreDiameter());
-      double sleeve = LockingPlan.sleeveMm(Unit.MILLIMETRE.of(column.tubeDiameter()));
+      double rod = Unit.MILLIMETRE.of(column.rodDiameter());
+      double sleeve = LockingPlan.sleeveMm(rod, Unit.MILLIMETRE.of(column.tubeDiameter()));
       double ml = LockingPlan.sleeveMl(bore + 3, sleeve, Unit.MILLIMETRE.of(column.stroke()));
       assertEquals(ml, Unit.MILLILITRE.of(column.rodSideDeadVolume()), 0.006);
       // The wall that is computed with is no thicker than the one that is built.

@@ -29,6 +29,9 @@ final class LockingPlan {
   private static final double STRUT_DEAR = 1.9;
   private static final double RIGID_DEAR = 2.6;
 
+  /** Force class of a stiff column that still sinks under 45 kg, hot and new, N. */
+  private static final double STIFFEST = 280;
+
   private static final Span COLUMN_PROGRESSION = new Span(1.1, 1.3);
 
   /** A lock holds up to this gauge pressure on its piston, unless the rod would buckle. */
@@ -41,6 +44,7 @@ final class LockingPlan {
    *
    * @param innerMm outside of the inner tube where a sleeve lies around it, 0 for none
    * @param sleeveMm bore of that sleeve
+   * @param orificeMm by which the free rod comes out at 0.15 to 0.30 m/s in gas
    */
   private record Size(
       double rodMm,
@@ -56,19 +60,24 @@ final class LockingPlan {
 
   private static final List<Size> COLUMNS =
       List.of(
-          column(10, 35, 20, 31, "M8", 160, 500, 60, 160),
-          column(12, 38, 22, 34, "M10", 200, 710, 80, 200),
-          column(14, 40, 25, 36, "M12", 250, 900, 80, 250),
-          column(16, 50, 28, 45, "M12", 280, 1120, 100, 315),
-          column(20, 55, 32, 50, "M14", 400, 1600, 100, 315));
+          column(10, 35, 20, 31, "M8", 160, 500, 60, 160, 0.6),
+          column(12, 38, 22, 34, "M10", 200, 710, 80, 200, 0.6),
+          column(14, 40, 25, 36, "M12", 250, 900, 80, 250, 0.65),
+          column(16, 50, 28, 45, "M12", 280, 1120, 100, 315, 0.7),
+          column(20, 55, 32, 50, "M14", 400, 1600, 100, 315, 0.75),
+          // Stiffer when locked: more bore to the rod. No stronger than what a light sitter sinks.
+          column(8, 30, 18, 26, "M8", 160, STIFFEST, 80, 160, 0.6),
+          column(10, 38, 23, 33, "M8", 160, STIFFEST, 80, 160, 0.75),
+          column(12, 45, 28, 39, "M10", 160, STIFFEST, 80, 160, 0.95),
+          column(14, 50, 32, 44, "M12", 160, STIFFEST, 80, 160, 1.25));
 
   private static final List<Size> STRUTS =
       List.of(
-          strut(8, 19, 16, "M8", 100, 500, 40, 200),
-          strut(10, 22, 19, "M8", 160, 800, 50, 315),
-          strut(10, 28, 24, "M10", 160, 800, 50, 315),
-          strut(12, 28, 24, "M10", 250, 1250, 63, 400),
-          strut(14, 30, 25, "M12", 315, 1600, 80, 500));
+          strut(8, 19, 16, "M8", 100, 500, 40, 200, 0.5),
+          strut(10, 22, 19, "M8", 160, 800, 50, 315, 0.55),
+          strut(10, 28, 24, "M10", 160, 800, 50, 315, 0.85),
+          strut(12, 28, 24, "M10", 250, 1250, 63, 400, 0.7),
+          strut(14, 30, 25, "M12", 315, 1600, 80, 500, 0.6));
 
   private LockingPlan() {}
 
@@ -115,10 +124,10 @@ final class LockingPlan {
     return PreferredNumbers.of("R5", new Span(stroke, stroke)).length > 0;
   }
 
-  /** Bore of the sleeve of the column with that tube. */
-  static double sleeveMm(double tubeMm) {
+  /** Bore of the sleeve of the column with that rod and tube. */
+  static double sleeveMm(double rodMm, double tubeMm) {
     return COLUMNS.stream()
-        .filter(size -> Math.abs(size.tubeMm - tubeMm) < 1e-9)
+        .filter(size -> Math.hypot(size.rodMm - rodMm, size.tubeMm - tubeMm) < 1e-9)
         .mapToDouble(Size::sleeveMm)
         .findFirst()
         .orElseThrow();
@@ -216,10 +225,11 @@ final class LockingPlan {
       double forceLow,
       double forceHigh,
       double strokeLow,
-      double strokeHigh) {
+      double strokeHigh,
+      double orifice) {
     Span force = new Span(forceLow, forceHigh);
     Span stroke = new Span(strokeLow, strokeHigh);
-    return new Size(rod, tube, bore, bore + 3, sleeve, thread, force, stroke, 75, 1.2);
+    return new Size(rod, tube, bore, bore + 3, sleeve, thread, force, stroke, 75, orifice);
   }
 
   private static Size strut(
@@ -230,9 +240,10 @@ final class LockingPlan {
       double forceLow,
       double forceHigh,
       double strokeLow,
-      double strokeHigh) {
+      double strokeHigh,
+      double orifice) {
     Span force = new Span(forceLow, forceHigh);
     Span stroke = new Span(strokeLow, strokeHigh);
-    return new Size(rod, tube, bore, 0, 0, thread, force, stroke, 85, 1.0);
+    return new Size(rod, tube, bore, 0, 0, thread, force, stroke, 85, orifice);
   }
 }

@@ -3,7 +3,13 @@ package org.staywright.catalog;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.LITRE;
+import static org.staywright.unit.Unit.ROOM;
 
+import java.util.DoubleSummaryStatistics;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import org.staywright.fit.InTime;
+import org.staywright.motion.Strut;
 import org.staywright.part.Part;
 import org.staywright.spring.Damper;
 import org.staywright.spring.ForceLaw;
@@ -26,6 +32,11 @@ record RowFigures(Part part, double endLength) {
 
   /** Tensile strength of a tube of E355+N, Pa (EN 10305-1; shared/materials.csv). */
   static final double TENSILE = 490e6;
+
+  /** How fast the free rod comes out in gas, m/s: common practice, no source. */
+  static final double SLOWEST_OUT = 0.15;
+
+  static final double FASTEST_OUT = 0.3;
 
   /** The fastest a damper is taken to be moved, m/s: common practice, no source. */
   static final double FAST = 0.3;
@@ -65,6 +76,27 @@ record RowFigures(Part part, double endLength) {
   /** Absolute pressure of the strongest, hottest spring strained right through at once, Pa. */
   double peakPressure() {
     return fast().pressure(hardest());
+  }
+
+  /**
+   * Steady speeds of the free rod as it comes out, 20 °C, at evenly spaced places, from where the
+   * oil ends to full compression, m/s.
+   */
+  DoubleSummaryStatistics speedsInGas() {
+    Strut strut = InTime.strut(part, ROOM);
+    double oil = strut.zones().extension();
+    double rest = part.spring().stroke() - oil;
+    return speeds(i -> strut.freeSpeed(oil + rest * i / STEPS, false));
+  }
+
+  /** The same in the oil at the end, m/s. */
+  DoubleSummaryStatistics speedsInOil() {
+    Strut strut = InTime.strut(part, ROOM);
+    return speeds(i -> strut.freeSpeed(strut.zones().extension() * i / STEPS, true));
+  }
+
+  private static DoubleSummaryStatistics speeds(IntToDoubleFunction speed) {
+    return IntStream.rangeClosed(0, STEPS).mapToDouble(speed).summaryStatistics();
   }
 
   /** Load on its mounts in the same stroke, N. */

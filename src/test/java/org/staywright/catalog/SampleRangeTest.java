@@ -4,19 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVPrinter;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.FittingRow;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
+import org.staywright.form.StockRow;
+import org.staywright.part.Family;
 import org.staywright.part.Fitting;
 import org.staywright.part.FittingType;
 import org.staywright.part.Mounting;
@@ -111,6 +116,51 @@ class SampleRangeTest {
       assertTrue(spring.oilVolume() >= room, part.description());
       boolean damped = part.damping().endZone() > 0;
       assertEquals(damped ? Mounting.ROD_DOWN : Mounting.ANY, part.mounting());
+    }
+  }
+
+  /** Common practice, no source. */
+  @Test
+  void theFreeRodComesOutNeitherSlowNorFast() {
+    within(RowFigures.SLOWEST_OUT, part -> figures(part).speedsInGas().getMin(), 1);
+    within(0, part -> figures(part).speedsInGas().getMax(), RowFigures.FASTEST_OUT);
+  }
+
+  /** Ours, with nothing but that missing. */
+  @Test
+  void anOrificeThatAFileDoesNotGiveLetsTheRodOutAsFast() throws IOException {
+    List<String> columns = new ArrayList<>(PartRow.columns(Family.GAS_SPRING));
+    columns.remove("orifice_diameter_mm");
+    StringBuilder text = new StringBuilder();
+    try (CSVPrinter printer = new CSVPrinter(text, RowFile.FORMAT)) {
+      printer.printRecord(columns);
+      for (Part part : parts) {
+        printer.printRecord(PartRow.of(part).cells(columns));
+      }
+    }
+    var read =
+        RowFile.read(
+            new StringReader(text.toString()),
+            StockRow.COLUMNS,
+            cells -> StockRow.read(cells, false).part());
+    assertEquals(List.of(), read.faults());
+    for (Part part : read.rows()) {
+      assertEquals(List.of("orificeDiameterMm"), part.derived());
+      var speeds = figures(part).speedsInGas();
+      assertTrue(speeds.getMin() >= RowFigures.SLOWEST_OUT, part.description() + ": " + speeds);
+      assertTrue(speeds.getMax() <= RowFigures.FASTEST_OUT, part.description() + ": " + speeds);
+    }
+  }
+
+  /** At the most half as fast: our choice. */
+  @Test
+  void endDampedSpringsAreSlowerAtTheEnd() {
+    for (Part part : parts) {
+      if (part.damping().endZone() > 0) {
+        double gas = figures(part).speedsInGas().getMin();
+        double oil = figures(part).speedsInOil().getMax();
+        assertTrue(oil < gas / 2, part.description() + ": " + oil + " after " + gas);
+      }
     }
   }
 

@@ -17,7 +17,7 @@ import java.util.List;
  * @param fixedMm compressed length less stroke
  * @param lubricantMl oil of a spring without end damping
  * @param frictionN friction without pressure
- * @param orificeMm hole in the piston
+ * @param orificeMm hole in the piston, by which the free rod comes out at 0.15 to 0.30 m/s in gas
  * @param massKg at the least and the greatest stroke
  * @param chargeBar highest charge
  * @param wallTimeS time constant of the heat exchange
@@ -52,12 +52,12 @@ record SpringSize(
   static final List<SpringSize> ALL =
       List.of(
           size(4, 12, 10, "M4", 40, 180, 20, 160, 6, 45, 0.2, 4, 0.4, 0.04, 0.09, 155, 1.5, 3),
-          size(6, 15, 12.6, "M6", 63, 400, 40, 250, 7, 52, 0.4, 8, 0.5, 0.08, 0.21, 155, 2, 2.5),
-          size(8, 18, 15.6, "M8", 100, 710, 60, 400, 8, 60, 0.7, 11, 0.6, 0.13, 0.44, 150, 3, 2),
-          size(10, 22, 19, "M8", 160, 1000, 80, 500, 9, 68, 1.2, 14, 0.7, 0.25, 0.83, 135, 4, 2),
-          size(12, 25, 22, "M10", 250, 1400, 100, 630, 10, 76, 1.8, 18, 0.8, 0.37, 1.3, 135, 5, 2),
-          size(16, 32, 28, "M12", 450, 2500, 100, 800, 12, 95, 4, 28, 1, 0.66, 2.8, 135, 7, 1.5),
-          size(20, 40, 35, "M14", 710, 4000, 125, 800, 14, 115, 7, 40, 1.2, 1.2, 4.4, 135, 9, 1.5));
+          size(6, 15, 12.6, "M6", 63, 400, 40, 250, 7, 52, 0.4, 8, 0.4, 0.08, 0.21, 155, 2, 2.5),
+          size(8, 18, 15.6, "M8", 100, 710, 60, 400, 8, 60, 0.7, 11, 0.45, 0.13, 0.44, 150, 3, 2),
+          size(10, 22, 19, "M8", 160, 1000, 80, 500, 9, 68, 1.2, 14, 0.55, 0.25, 0.83, 135, 4, 2),
+          size(12, 25, 22, "M10", 250, 1400, 100, 630, 10, 76, 1.8, 18, 0.6, 0.37, 1.3, 135, 5, 2),
+          size(16, 32, 28, "M12", 450, 2500, 100, 800, 12, 95, 4, 28, 0.7, 0.66, 2.8, 135, 7, 1.5),
+          size(20, 40, 35, "M14", 710, 4000, 125, 800, 14, 115, 7, 40, 0.9, 1.2, 4.4, 135, 9, 1.5));
 
   private static SpringSize size(
       double rod,

@@ -149,7 +149,14 @@ class FamilyCautionsTest {
 
   private static Fit seat(double pressure, double buckling) {
     SeatFigures figures =
-        new SeatFigures(0.12, 0.1, 1.2, 1.2, 0.01, 0.01, 0.01, 1200, 900, 100, pressure, buckling);
+        new SeatFigures(
+            0.12,
+            0.1,
+            1.2,
+            1.2,
+            100,
+            new SeatFigures.Bounce(0.01, 0.01, 0.01),
+            new SeatFigures.Strength(1200, 900, pressure, buckling));
     return new Fit(COLUMN, 1, null, null, RodEnd.FRAME, figures, List.of(), null, 0, 0);
   }
 

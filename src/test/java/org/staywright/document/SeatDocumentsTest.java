@@ -7,6 +7,7 @@ import static org.staywright.document.Stocked.ENGLISH;
 
 import com.lowagie.text.pdf.PdfReader;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -82,9 +83,11 @@ class SeatDocumentsTest {
     SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit());
     SeatCurve.Give give = curve.give(CHOSEN.job(), CHOSEN.fit());
     int last = curve.height().length - 1;
-    assertEquals(figures.bounceLow(), give.heavy()[0], 1e-6);
-    assertEquals(figures.bounceMiddle(), give.heavy()[last / 2], 1e-6);
-    assertEquals(figures.bounceHigh(), give.heavy()[last], 1e-6);
+    assertEquals(figures.bounce().low(), give.heavy()[0], 1e-9);
+    assertEquals(figures.bounce().middle(), give.heavy()[last / 2], 1e-9);
+    assertEquals(figures.bounce().high(), give.heavy()[last], 1e-9);
+    // What the verdict says at most, no height of the curve exceeds.
+    assertEquals(figures.greatestBounce(), Arrays.stream(give.heavy()).max().orElseThrow(), 1e-9);
     assertEquals(figures.travel(), curve.height()[last], 1e-12);
     // Fully out it pushes least: there it is that it must lift the empty seat, 9 kg · g.
     assertEquals(figures.risesEmpty(), curve.risingWeak()[last] / (9 * 9.80665), 1e-9);
@@ -93,6 +96,7 @@ class SeatDocumentsTest {
       assertTrue(curve.rising()[i] < curve.sinking()[i], "at " + i);
       assertTrue(curve.sinking()[i] < curve.sinkingStrong()[i], "at " + i);
       assertTrue(give.light()[i] < give.heavy()[i], "at " + i);
+      assertTrue(give.heavy()[i] < give.settled()[i], "at " + i);
     }
   }
 

@@ -22,7 +22,7 @@ class MountGridTest {
 
   /** Of these jobs some point of the grid has a fit; most random jobs have none. */
   private static final int[] JOBS = {
-    6, 10, 18, 21, 33, 40, 46, 54, 58, 61, 63, 64, 67, 75, 82, 87, 94, 97, 99, 109
+    6, 12, 13, 21, 33, 39, 40, 46, 52, 61, 63, 67, 69, 75, 82, 87, 97, 99, 109, 117
   };
 
   private static final int PARTS = 150;
@@ -36,7 +36,7 @@ class MountGridTest {
   private final long seed = Long.getLong("staywright.seed", SEED);
 
   /** Of those, where some point of the grid keeps what {@link #asked} adds. */
-  private static final int[] BEHAVED = {10, 21};
+  private static final int[] BEHAVED = {13, 18, 21, 33};
 
   @Test
   void isNeverMuchWorseThanAGrid() {

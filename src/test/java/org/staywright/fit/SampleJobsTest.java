@@ -1,14 +1,17 @@
 package org.staywright.fit;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.staywright.form.JobForm;
 import org.staywright.part.Family;
@@ -21,13 +24,28 @@ class SampleJobsTest {
 
   @TestFactory
   Stream<DynamicTest> everySampleJobHasPartsThatFit() throws IOException {
-    List<JsonNode> jobs = new ArrayList<>();
-    try (var in = getClass().getResourceAsStream("/catalog-data/sample-jobs.json")) {
-      new ObjectMapper().readTree(in).forEach(jobs::add);
-    }
+    List<JsonNode> jobs = jobs();
     assertTrue(jobs.size() >= 4, "only " + jobs.size() + " sample jobs");
     return jobs.stream()
         .map(job -> DynamicTest.dynamicTest(job.get("name").asText(), () -> hasFits(job)));
+  }
+
+  @Test
+  void theStoolHasADozenColumnsThatGiveLessThanThirtyMillimetres() throws IOException {
+    ObjectNode stool = (ObjectNode) jobs().get(jobs().size() - 1);
+    stool.put("limit", 200);
+    Ranking ranking = Ranking.of(RANGE, JobForm.read(stool));
+    assertEquals(ranking.fitsTotal(), ranking.fits().size());
+    long stiff = ranking.fits().stream().filter(fit -> fit.seat().greatestBounce() < 0.03).count();
+    assertTrue(stiff >= 12, stiff + " of " + ranking.fitsTotal());
+  }
+
+  private static List<JsonNode> jobs() throws IOException {
+    List<JsonNode> jobs = new ArrayList<>();
+    try (var in = SampleJobsTest.class.getResourceAsStream("/catalog-data/sample-jobs.json")) {
+      new ObjectMapper().readTree(in).forEach(jobs::add);
+    }
+    return jobs;
   }
 
   private static void hasFits(JsonNode job) {

@@ -55,10 +55,13 @@ final class Seats {
     }
   }
 
+  static ObjectNode tree(double seat, double lightest, double heaviest, double travelMm) {
+    return tree(
+        "\"seatMassKg\": %s, \"sitterMassKg\": {\"min\": %s, \"max\": %s}, \"heightTravelMm\": %s"
+            .formatted(seat, lightest, heaviest, travelMm));
+  }
+
   static Job job(double seat, double lightest, double heaviest, double travelMm) {
-    return JobForm.read(
-        tree(
-            "\"seatMassKg\": %s, \"sitterMassKg\": {\"min\": %s, \"max\": %s}, \"heightTravelMm\": %s"
-                .formatted(seat, lightest, heaviest, travelMm)));
+    return JobForm.read(tree(seat, lightest, heaviest, travelMm));
   }
 }
