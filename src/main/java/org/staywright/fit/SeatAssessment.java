@@ -3,13 +3,13 @@ package org.staywright.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.LockedSpring;
 import org.staywright.spring.LockingSpring;
-import org.staywright.unit.Refusal;
 
 /**
  * A column judged for a seat: whether it rises when nobody sits, sinks under the lightest sitter
@@ -54,7 +54,7 @@ final class SeatAssessment {
     }
     try {
       return weighed(figures());
-    } catch (Refusal beyondTheEquationOfState) {
+    } catch (BeyondEquation beyond) {
       return new Assessment(Rejection.PRESSURE, null);
     }
   }

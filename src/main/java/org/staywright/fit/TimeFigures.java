@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Course;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.motion.Stroke;
-import org.staywright.unit.Refusal;
 
 /**
  * What a fit does in time: opened by a hand at its limit, taken over its travel slowly and quickly,
@@ -63,7 +63,7 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
     }
     try {
       return Optional.of(computed(job, fit));
-    } catch (Refusal beyond) {
+    } catch (BeyondEquation beyond) {
       return Optional.empty();
     }
   }

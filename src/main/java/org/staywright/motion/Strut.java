@@ -123,7 +123,7 @@ public final class Strut {
     double density = gas.density(within, kelvin);
     // A step that is only tried may go too far; one that is kept is looked at by Watch.
     double known =
-        Math.max(Isotherm.TEMPERATURE.low(), Math.min(gasKelvin, Isotherm.TEMPERATURE.high()));
+        Math.max(Isotherm.TEMPERATURES.low(), Math.min(gasKelvin, Isotherm.TEMPERATURES.high()));
     Isotherm.State state = Isotherm.at(known).state(density);
     double push = push(state);
     double damping = 0;

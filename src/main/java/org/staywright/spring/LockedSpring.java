@@ -6,6 +6,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.gas.Isentrope;
 import org.staywright.gas.Isotherm;
 import org.staywright.unit.Bound;
@@ -180,7 +181,7 @@ public final class LockedSpring {
       if (greatestPressure(deflection) > MOST_PRESSURE) {
         return "locked-gas";
       }
-    } catch (Refusal gas) {
+    } catch (BeyondEquation gas) {
       return "locked-gas";
     }
     return held > spring.lockForce() ? "locked-force" : null;

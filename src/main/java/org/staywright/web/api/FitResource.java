@@ -95,11 +95,7 @@ public class FitResource {
             asked.of().count() - asked.failed(),
             asked.hand(),
             asked.movingMass());
-    try {
-      return InTimeJson.of(job, Motion.of(released));
-    } catch (Refusal beyond) {
-      throw new Refusal(fault(asked.of(), beyond.faults().get(0).bound(), "motion-beyond-gas"));
-    }
+    return InTimeJson.of(job, Motion.of(released));
   }
 
   @POST
