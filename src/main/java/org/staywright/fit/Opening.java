@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Motion.End;
 import org.staywright.motion.Scene;
@@ -46,7 +47,7 @@ public record Opening(List<Motion> motions, double hand) {
   static Motion at(Job job, Fit fit, double kelvin) {
     Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
     Scene shut = scene.from(scene.course().start());
-    return Motion.of(shut.with(fit.count(), job.requirements().maxHandForce()));
+    return Motion.of(shut.with(fit.count(), new Hand.PushesOn(job.requirements().maxHandForce())));
   }
 
   /** What a job asks in time and a fit misses. */

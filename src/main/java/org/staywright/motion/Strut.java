@@ -171,7 +171,11 @@ public final class Strut {
    * @param mach speed in the orifice over that of sound
    */
   record Instant(
-      double push, double damping, double warming, double heating, double fromWall, double mach) {}
+      double push, double damping, double warming, double heating, double fromWall, double mach) {
+
+    /** Of a spring that has failed. */
+    static final Instant IDLE = new Instant(0, 0, 0, 0, 0, 0);
+  }
 
   private record Liquid(double density, double viscosity) implements Orifice.Fluid {
 

@@ -27,6 +27,7 @@ import org.staywright.form.GasBeyond;
 import org.staywright.form.JobForm;
 import org.staywright.form.MotionRequest;
 import org.staywright.gas.BeyondEquation;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Range;
@@ -133,7 +134,7 @@ public final class InTimePage {
                 request.open(),
                 request.kelvin(),
                 fit.count() - request.failed(),
-                request.hand(),
+                new Hand.PushesOn(request.hand()),
                 request.movingMass());
         return played(request.of().job(), fit, scene);
       } catch (Refusal refusal) {

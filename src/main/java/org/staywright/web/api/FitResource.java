@@ -30,6 +30,7 @@ import org.staywright.form.JobForm;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.MotionRequest;
 import org.staywright.form.WhyJson;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Part;
@@ -93,7 +94,7 @@ public class FitResource {
             asked.open(),
             asked.kelvin(),
             asked.of().count() - asked.failed(),
-            asked.hand(),
+            new Hand.PushesOn(asked.hand()),
             asked.movingMass());
     return InTimeJson.of(job, Motion.of(released));
   }
