@@ -37,15 +37,16 @@ class ArchitectureTest {
     MAY_USE.put("gas", List.of("unit"));
     MAY_USE.put("spring", List.of("gas", "unit"));
     MAY_USE.put("mechanism", List.of("unit"));
-    MAY_USE.put("part", List.of("spring", "unit"));
+    MAY_USE.put("part", List.of("spring", "gas", "unit"));
     MAY_USE.put("motion", List.of("mechanism", "spring", "gas", "unit"));
     MAY_USE.put("fit", List.of("part", "mechanism", "motion", "spring", "gas", "unit"));
     MAY_USE.put("caution", List.of("fit", "part", "mechanism", "spring", "unit"));
     MAY_USE.put("wording", List.of("caution", "fit", "part", "spring", "unit"));
-    MAY_USE.put("form", List.of("fit", "part", "mechanism", "motion", "spring", "unit"));
+    MAY_USE.put("form", List.of("fit", "part", "mechanism", "motion", "spring", "gas", "unit"));
     MAY_USE.put("database", List.of());
     MAY_USE.put("stock", List.of("database", "part", "form", "spring", "unit"));
-    MAY_USE.put("job", List.of("fit", "part", "mechanism", "form", "database", "stock", "unit"));
+    MAY_USE.put(
+        "job", List.of("fit", "part", "mechanism", "form", "database", "stock", "gas", "unit"));
     MAY_USE.put("backup", List.of("database", "form", "stock", "unit"));
     MAY_USE.put(
         "document",

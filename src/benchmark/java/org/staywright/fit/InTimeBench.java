@@ -10,6 +10,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Range;
@@ -26,7 +27,8 @@ public class InTimeBench {
   private final Range range = SampleRange.read();
   private final Job lid = Samples.lid();
   private final Fit fit = Ranking.of(range, lid).fits().get(0);
-  private final Scene shut = InTime.released(lid, fit, false, 293.15, fit.count(), 50, Double.NaN);
+  private final Scene shut =
+      InTime.released(lid, fit, false, 293.15, fit.count(), new Hand.PushesOn(50), Double.NaN);
   private final Spreads usual = Spreads.usual(lid, fit.part());
 
   /** Opened by a hand, through gas and oil to the stop. */

@@ -5,6 +5,7 @@ import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 import org.staywright.motion.Course;
+import org.staywright.motion.Hand;
 import org.staywright.motion.OilZones;
 import org.staywright.motion.Orifice;
 import org.staywright.motion.Scene;
@@ -43,7 +44,7 @@ public final class InTime {
         fit.count(),
         extended,
         q -> rod * mechanism.rise(q).orElse(Double.NaN),
-        0,
+        Hand.NONE,
         course.end(),
         Scene.PATIENCE);
   }
@@ -53,11 +54,11 @@ public final class InTime {
    *
    * @param open whether it is let go open
    * @param working springs that have not failed
-   * @param hand force at the handle, above zero where it opens, N
+   * @param hand at the handle
    * @param moving mass or inertia in place of the mechanism's, NaN for its own
    */
   public static Scene released(
-      Job job, Fit fit, boolean open, double kelvin, int working, double hand, double moving) {
+      Job job, Fit fit, boolean open, double kelvin, int working, Hand hand, double moving) {
     Scene scene = scene(job, fit, kelvin, moving);
     return scene.from(open ? scene.course().end() : scene.course().start()).with(working, hand);
   }

@@ -6,11 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Motion.End;
 import org.staywright.motion.Scene;
-import org.staywright.unit.Refusal;
 
 /**
  * A load opened by a hand at its limit all the way, at every temperature of its job.
@@ -28,7 +29,7 @@ public record Opening(List<Motion> motions, double hand) {
   static Motion at(Job job, Fit fit, double kelvin) {
     Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
     Scene shut = scene.from(scene.course().start());
-    return Motion.of(shut.with(fit.count(), job.requirements().maxHandForce()));
+    return Motion.of(shut.with(fit.count(), new Hand.PushesOn(job.requirements().maxHandForce())));
   }
 
   /** What a job asks in time and a fit misses. */
@@ -46,7 +47,7 @@ public record Opening(List<Motion> motions, double hand) {
       List<Motion> motions =
           temperatures(job.conditions()).stream().map(kelvin -> at(job, fit, kelvin)).toList();
       return new Opening(motions, hand(job)).kept(asked);
-    } catch (Refusal beyond) {
+    } catch (BeyondEquation beyond) {
       return beyond(asked);
     }
   }
@@ -66,7 +67,7 @@ public record Opening(List<Motion> motions, double hand) {
         }
       }
       return true;
-    } catch (Refusal beyond) {
+    } catch (BeyondEquation beyond) {
       return beyond(asked).stream().allMatch(Kept::met);
     }
   }

@@ -1,11 +1,11 @@
 package org.staywright.fit;
 
 import java.util.Optional;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.Spring;
-import org.staywright.unit.Refusal;
 
 /**
  * The hardest stroke of the service: the strongest spring, hot, slammed over the lengths used
@@ -30,7 +30,7 @@ record Peak(Spring spring, ForceLaw.Fast stroke, double hardest, double extended
       ForceLaw.Fast stroke = law.fast(extended - easiest, extended - hardest, kelvin);
       double friction = part.spring().friction(kelvin);
       return Optional.of(new Peak(part.spring(), stroke, hardest, extended, friction));
-    } catch (Refusal beyondTheEquationOfState) {
+    } catch (BeyondEquation beyond) {
       return Optional.empty();
     }
   }

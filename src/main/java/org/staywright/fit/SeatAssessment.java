@@ -3,12 +3,12 @@ package org.staywright.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.LockingSpring;
-import org.staywright.unit.Refusal;
 
 /**
  * A column judged for a seat: whether it rises when nobody sits, sinks under the lightest sitter
@@ -55,7 +55,7 @@ final class SeatAssessment {
     }
     try {
       return weighed(figures());
-    } catch (Refusal beyondTheEquationOfState) {
+    } catch (BeyondEquation beyond) {
       return new Assessment(Rejection.PRESSURE, null);
     }
   }

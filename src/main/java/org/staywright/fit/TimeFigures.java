@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Course;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.motion.Stroke;
-import org.staywright.unit.Refusal;
 
 /**
  * What a fit does in time: opened by a hand at its limit, taken over its travel slowly and quickly,
@@ -63,7 +64,7 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
     }
     try {
       return Optional.of(computed(job, fit));
-    } catch (Refusal beyond) {
+    } catch (BeyondEquation beyond) {
       return Optional.empty();
     }
   }
@@ -83,13 +84,13 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
           new Taken(seconds, opening.most(), closing.most(), opening.choked() || closing.choked()));
     }
     return new TimeFigures(
-        cases, strokes, scene.course().hand(), heldUp(scene.with(fit.count() - 1, 0)));
+        cases, strokes, scene.course().hand(), heldUp(scene.with(fit.count() - 1, Hand.NONE)));
   }
 
   private static Case released(Job job, Fit fit, double kelvin) {
     Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
     return new Case(
-        kelvin, Opening.at(job, fit, kelvin), Motion.of(scene.with(fit.count() - 1, 0)));
+        kelvin, Opening.at(job, fit, kelvin), Motion.of(scene.with(fit.count() - 1, Hand.NONE)));
   }
 
   /** What the hand must hold up at the worst place, friction helping, N. */

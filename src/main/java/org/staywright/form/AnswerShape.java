@@ -28,6 +28,14 @@ public final class AnswerShape {
           required("rodEnd", JobShape.PART_NUMBER),
           required("tubeEnd", JobShape.PART_NUMBER));
 
+  /** As {@link GasBeyond} writes it. */
+  static final Shape GAS_BEYOND =
+      Shape.of(
+          "gas-beyond",
+          required("quantity", Choice.of("temperature", "pressure", "density")),
+          required("value", NUMBER),
+          required("bound", TEXT));
+
   public static final Shape PROBLEM =
       Shape.of(
           "problem",
@@ -45,7 +53,8 @@ public final class AnswerShape {
                       optional("value", new Anything()),
                       required("bound", TEXT),
                       required("code", TEXT),
-                      required("detail", TEXT)))));
+                      required("detail", TEXT)))),
+          optional("beyond", GAS_BEYOND));
 
   private AnswerShape() {}
 

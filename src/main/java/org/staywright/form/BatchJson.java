@@ -18,6 +18,7 @@ import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;
 import org.staywright.form.Kind.Text;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -35,7 +36,8 @@ public final class BatchJson {
           optional("fitsTotal", NUMBER),
           optional("nearTotal", NUMBER),
           optional("best", new Anything()),
-          optional("faults", new Many(new Anything())));
+          optional("faults", new Many(new Anything())),
+          optional("beyond", AnswerShape.GAS_BEYOND));
 
   public static final Shape RESULTS = Shape.of("batch-results", required("items", new Many(FOUND)));
 
@@ -105,6 +107,14 @@ public final class BatchJson {
     return json;
   }
 
+  /** A job in which the gas would leave what can be computed. */
+  public static ObjectNode beyond(int row, String name, BeyondEquation gas) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("row", row).put("name", name).put("verdict", "refused");
+    GasBeyond.of(gas).addTo(json);
+    return json;
+  }
+
   /** The same as a row of CSV. */
   public static List<String> cells(JsonNode result) {
     List<String> cells = new ArrayList<>();
@@ -118,6 +128,9 @@ public final class BatchJson {
     List<String> codes = new ArrayList<>();
     best.path("blockedBy").forEach(blocker -> codes.add(blocker.path("code").asText()));
     result.path("faults").forEach(fault -> codes.add(fault.path("code").asText()));
+    if (result.has("beyond")) {
+      codes.add("beyond-" + result.at("/beyond/quantity").asText());
+    }
     cells.add(String.join(" ", codes));
     return cells;
   }

@@ -33,11 +33,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;
 import org.staywright.spring.GasRoom;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 
 /**
@@ -204,12 +204,12 @@ final class Completion {
               get(FORCE_CLASS),
               get(FRICTION),
               progression));
-    } catch (Refusal beyondTheGas) {
+    } catch (BeyondEquation beyond) {
       cells.fault(
           new Fault(
               FORCE_CLASS.column(),
               NumberColumn.text(get(FORCE_CLASS)),
-              beyondTheGas.faults().get(0).bound(),
+              beyond.bound().text(),
               "gas-out-of-bounds"));
       return Double.NaN;
     }

@@ -2,6 +2,8 @@ package org.staywright.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
@@ -11,7 +13,6 @@ import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 
 /** What the numbers of a part must have in common, so that every figure of it can be computed. */
@@ -19,9 +20,6 @@ final class PartCheck {
 
   /** How far extended less compressed length may be from the stroke, mm. */
   private static final double LENGTH_SLACK_MM = 1;
-
-  /** Where the equation of state of nitrogen ends. */
-  private static final Bound HIGHEST = Bound.between(0, 1000, "bar");
 
   /** How far the two sides of a locking piston may be from the gas volume, ml. */
   private static final double VOLUME_SLACK_ML = 0.1;
@@ -87,13 +85,11 @@ final class PartCheck {
     try {
       double strongest = 1 + part.forceTolerance() / spring.force();
       filled.law(2 - strongest, 1);
-      double slammed =
-          filled.law(strongest, 1).fastPressure(rest, hardest, part.limits().hottest());
-      HIGHEST.require("pressure", Unit.BAR.of(slammed));
-    } catch (Refusal refusal) {
-      Fault gas = refusal.faults().get(0);
+      filled.law(strongest, 1).fastPressure(rest, hardest, part.limits().hottest());
+    } catch (BeyondEquation beyond) {
       String value = NumberColumn.text(PartColumn.FORCE_CLASS.of(part));
-      String bound = gas.where() + " " + gas.bound();
+      String bound =
+          beyond.quantity().name().toLowerCase(Locale.ROOT) + " " + beyond.bound().text();
       faults.add(new Fault(PartColumn.FORCE_CLASS.column(), value, bound, "gas-out-of-bounds"));
     }
   }

@@ -1,7 +1,6 @@
 package org.staywright.gas;
 
-import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
+import static org.staywright.gas.BeyondEquation.Quantity.TEMPERATURE;
 
 /**
  * Nitrogen compressed or expanded so fast that no heat passes the wall: constant entropy, by the
@@ -86,15 +85,14 @@ public final class Isentrope {
       double step = (entropy - state.entropy()) * kelvin / state.cv();
       double next = kelvin + Math.max(-LONGEST_STEP_K, Math.min(LONGEST_STEP_K, step));
       if (Math.abs(next - kelvin) <= 1e-10 * kelvin) {
-        return Nitrogen.FAST_TEMPERATURE.require("temperature", next);
+        return BeyondEquation.within(TEMPERATURE, next, Nitrogen.FAST_TEMPERATURE);
       }
       if ((next > high && kelvin == high) || (next < low && kelvin == low)) {
-        Nitrogen.FAST_TEMPERATURE.require("temperature", next);
+        BeyondEquation.within(TEMPERATURE, next, Nitrogen.FAST_TEMPERATURE);
       }
       kelvin = Math.max(low, Math.min(high, next));
     }
-    throw new Refusal(
-        new Fault("temperature", kelvin, "T in " + low + "…" + high + " K", "no-convergence"));
+    throw new BeyondEquation(TEMPERATURE, kelvin, Nitrogen.FAST_TEMPERATURE);
   }
 
   /**

@@ -1,5 +1,8 @@
 package org.staywright.gas;
 
+import static org.staywright.gas.BeyondEquation.Quantity.DENSITY;
+import static org.staywright.gas.BeyondEquation.Quantity.PRESSURE;
+import static org.staywright.gas.BeyondEquation.Quantity.TEMPERATURE;
 import static org.staywright.gas.Nitrogen.D;
 import static org.staywright.gas.Nitrogen.IDEAL;
 import static org.staywright.gas.Nitrogen.L;
@@ -12,8 +15,6 @@ import static org.staywright.unit.Unit.ROOM;
 
 import java.util.Arrays;
 import org.staywright.unit.Bound;
-import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
 
 /**
  * Nitrogen at one temperature: every property as a function of density.
@@ -28,7 +29,7 @@ public final class Isotherm {
   private static final int HIGHEST_DECAY = Arrays.stream(L).max().orElseThrow();
 
   /** Temperatures the equation is used at, K. */
-  public static final Bound TEMPERATURE = Nitrogen.TEMPERATURE;
+  public static final Bound TEMPERATURES = Nitrogen.TEMPERATURE;
 
   /** Springs are filled at it, a million of them one after the other. */
   private static final Isotherm AT_ROOM = new Isotherm(ROOM);
@@ -43,9 +44,12 @@ public final class Isotherm {
    * @param kelvin temperature, K, 213…624
    */
   public static Isotherm at(double kelvin) {
-    return kelvin == ROOM
-        ? AT_ROOM
-        : new Isotherm(Nitrogen.TEMPERATURE.require("temperature", kelvin));
+    return kelvin == ROOM ? AT_ROOM : new Isotherm(requireTemperature(kelvin));
+  }
+
+  /** The temperature, where the equation is good for it, K. */
+  public static double requireTemperature(double kelvin) {
+    return BeyondEquation.within(TEMPERATURE, kelvin, Nitrogen.TEMPERATURE);
   }
 
   Isotherm(double kelvin) {
@@ -69,9 +73,9 @@ public final class Isotherm {
    * @return absolute pressure, Pa
    */
   public double pressure(double density) {
-    Nitrogen.DENSITY.require("density", density);
+    BeyondEquation.within(DENSITY, density, Nitrogen.DENSITY);
     double pressure = density * R / MOLAR_MASS * kelvin * compressibility(density);
-    return Nitrogen.PRESSURE.require("pressure", pressure);
+    return BeyondEquation.within(PRESSURE, pressure, Nitrogen.PRESSURE);
   }
 
   /** Z = p / (ρ R T) = 1 + δ α_δ. */
@@ -98,7 +102,7 @@ public final class Isotherm {
    * @return density, kg/m³
    */
   public double density(double pressure) {
-    Nitrogen.PRESSURE.require("pressure", pressure);
+    BeyondEquation.within(PRESSURE, pressure, Nitrogen.PRESSURE);
     double low = Nitrogen.DENSITY.low();
     double high = Nitrogen.DENSITY.high();
     double density = Math.min(pressure * MOLAR_MASS / (R * kelvin), 400);
@@ -120,8 +124,7 @@ public final class Isotherm {
       }
       density = next;
     }
-    throw new Refusal(
-        new Fault("pressure", pressure, "ρ in " + low + "…" + high + " kg/m³", "no-convergence"));
+    throw new BeyondEquation(PRESSURE, pressure, Nitrogen.PRESSURE);
   }
 
   /** α, δα_δ, δ²α_δδ, τα_τ, τ²α_ττ, δτα_δτ of the residual part. */

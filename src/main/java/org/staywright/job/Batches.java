@@ -29,6 +29,7 @@ import org.staywright.form.BatchJson;
 import org.staywright.form.JobFile;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Refusal;
@@ -197,6 +198,8 @@ public class Batches {
       return BatchJson.of(waiting.row(), name, job, Ranking.of(range, job));
     } catch (Refusal refusal) {
       return BatchJson.refused(waiting.row(), name, refusal);
+    } catch (BeyondEquation gas) {
+      return BatchJson.beyond(waiting.row(), name, gas);
     }
   }
 

@@ -1,12 +1,16 @@
 package org.staywright.motion;
 
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.ode.AbstractIntegrator;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.events.EventHandler.Action;
 
-/** What ends or breaks one phase of a motion: a stop, a reversal, oil, or breaking loose. */
+/**
+ * What ends or breaks one phase of a motion: a stop, a reversal, oil, breaking loose, or a hand
+ * that changes its grip.
+ */
 final class Phase {
 
   /** Events are looked for at least this often, s, and found this well. */
@@ -22,19 +26,28 @@ final class Phase {
 
   private final Scene scene;
   private final int direction;
+  private final Grip grip;
   private Motion.End end;
+  private Grip next;
 
   /**
    * @param direction of the motion, 0 for rest
+   * @param grip of the hand
    */
-  Phase(Scene scene, int direction) {
+  Phase(Scene scene, int direction, Grip grip) {
     this.scene = scene;
     this.direction = direction;
+    this.grip = grip;
   }
 
   /** What ended the motion, null where it goes on. */
   Motion.End end() {
     return end;
+  }
+
+  /** How the hand goes on in the midst of the motion, null where it came to rest or an end. */
+  Grip next() {
+    return next;
   }
 
   void addTo(AbstractIntegrator integrator) {
@@ -49,6 +62,33 @@ final class Phase {
     if (scene.strut().damped()) {
       add(integrator, this::oil, rising -> Action.RESET_DERIVATIVES);
     }
+    if (scene.hand() instanceof Hand.LetsGo hand && direction == Math.signum(hand.force())) {
+      addHand(integrator, Math.abs(hand.force()) * scene.course().hand());
+    }
+  }
+
+  private void addHand(AbstractIntegrator integrator, double most) {
+    if (grip == Grip.PUSHING) {
+      double pace = Hand.LetsGo.PACE / scene.course().hand();
+      add(
+          integrator,
+          y -> direction * y[Run.SPEED] - pace,
+          (rising, y) -> rising ? gripped(Grip.at(asked(y), most)) : Action.CONTINUE);
+    } else if (grip == Grip.STEERING) {
+      add(integrator, this::asked, (rising, y) -> gripped(Grip.GONE));
+      add(integrator, y -> asked(y) - most, (rising, y) -> gripped(Grip.PUSHING));
+    }
+  }
+
+  private Action gripped(Grip by) {
+    next = by;
+    return Action.STOP;
+  }
+
+  /** What it takes to keep the speed, in the direction of the motion, N·m or N. */
+  private double asked(double[] y) {
+    Strut.Instant now = scene.instant(y[Run.Q], y[Run.SPEED], y[Run.KELVIN]);
+    return scene.resistance(y[Run.Q], y[Run.SPEED], now) - direction * scene.drive(y[Run.Q], now);
   }
 
   private Action ended(Motion.End by) {
@@ -58,7 +98,7 @@ final class Phase {
 
   /** Above zero where what drives it is more than what holds it. */
   private double loose(double[] y) {
-    double drive = scene.drive(y[Run.Q], scene.instant(y[Run.Q], 0, y[Run.KELVIN]));
+    double drive = scene.pushed(y[Run.Q], scene.instant(y[Run.Q], 0, y[Run.KELVIN]));
     return Math.abs(drive) - scene.friction(y[Run.Q]);
   }
 
@@ -77,6 +117,13 @@ final class Phase {
       AbstractIntegrator integrator,
       ToDoubleFunction<double[]> at,
       Function<Boolean, Action> then) {
+    add(integrator, at, (rising, y) -> then.apply(rising));
+  }
+
+  private static void add(
+      AbstractIntegrator integrator,
+      ToDoubleFunction<double[]> at,
+      BiFunction<Boolean, double[], Action> then) {
     integrator.addEventHandler(
         new EventHandler() {
           @Override
@@ -89,7 +136,7 @@ final class Phase {
 
           @Override
           public Action eventOccurred(double t, double[] y, boolean rising) {
-            return then.apply(rising);
+            return then.apply(rising, y);
           }
 
           @Override

@@ -24,12 +24,13 @@ final class Run {
   private static final int KEPT = 5;
   private static final int WALL = 6;
   private static final int PUSH = 7;
-  private static final int SIZE = 8;
+  private static final int HAND = 8;
+  private static final int SIZE = 9;
 
   /** Absolute errors of one step allowed: rad or m, and their rates, K, J. */
-  private static final double[] ABSOLUTE = {1e-8, 1e-7, 1e-4, 1e-5, 1e-5, 1e-5, 1e-5, 1e-5};
+  private static final double[] ABSOLUTE = {1e-8, 1e-7, 1e-4, 1e-5, 1e-5, 1e-5, 1e-5, 1e-5, 1e-5};
 
-  private static final double[] RELATIVE = {1e-8, 1e-7, 1e-8, 1e-7, 1e-7, 1e-7, 1e-7, 1e-7};
+  private static final double[] RELATIVE = {1e-8, 1e-7, 1e-8, 1e-7, 1e-7, 1e-7, 1e-7, 1e-7, 1e-7};
   private static final double SHORTEST_STEP = 1e-13;
   private static final double LONGEST_STEP = 0.1;
 
@@ -48,6 +49,9 @@ final class Run {
   private final double[] y = new double[SIZE];
   private double time;
   private int evaluations;
+
+  /** What the hand does in the midst of a motion, null while all is at rest. */
+  private Grip grip;
 
   Run(Scene scene) {
     this.scene = scene;
@@ -70,17 +74,22 @@ final class Run {
     return result(end == null ? Motion.End.TIME : end, exhausted || end == null);
   }
 
-  /** Runs from rest to the next rest; what ended the motion, or null where it goes on. */
+  /** Runs to the next rest or grip; what ended the motion, or null where it goes on. */
   private Motion.End phase() {
-    y[SPEED] = 0;
-    double drive = scene.drive(y[Q], scene.instant(y[Q], 0, y[KELVIN]));
-    int direction = Math.abs(drive) > scene.friction(y[Q]) ? (int) Math.signum(drive) : 0;
-    if (direction == 0 || againstStop(direction)) {
-      return rest(direction);
+    if (grip == null) {
+      y[SPEED] = 0;
+      double drive = scene.pushed(y[Q], scene.instant(y[Q], 0, y[KELVIN]));
+      int loose = Math.abs(drive) > scene.friction(y[Q]) ? (int) Math.signum(drive) : 0;
+      if (loose == 0 || againstStop(loose)) {
+        return rest(loose);
+      }
+      y[SPEED] = loose * NUDGE;
+      grip = Grip.PUSHING;
     }
-    y[SPEED] = direction * NUDGE;
-    Phase phase = new Phase(scene, direction);
-    advance(new Moving(direction), phase);
+    int direction = (int) Math.signum(y[SPEED]);
+    Phase phase = new Phase(scene, direction, grip);
+    advance(new Moving(direction, grip), phase);
+    grip = phase.next();
     return phase.end() != null || time < scene.timeLimit() ? phase.end() : Motion.End.TIME;
   }
 
@@ -91,13 +100,13 @@ final class Run {
   /** Held by friction or a stop: for good, unless the gas comes to its senses and breaks loose. */
   private Motion.End rest(int direction) {
     Strut strut = scene.strut();
-    double settled = scene.drive(y[Q], scene.instant(y[Q], 0, strut.kelvin()));
+    double settled = scene.pushed(y[Q], scene.instant(y[Q], 0, strut.kelvin()));
     boolean stuck = Math.abs(settled) <= scene.friction(y[Q]);
     boolean pressed = direction != 0 && Math.signum(settled) == direction;
     if (stuck || pressed || Double.isInfinite(strut.wallTime())) {
       return Motion.End.REST;
     }
-    advance(new Moving(0), new Phase(scene, 0));
+    advance(new Moving(0, Grip.PUSHING), new Phase(scene, 0, Grip.PUSHING));
     return time >= scene.timeLimit() ? Motion.End.REST : null;
   }
 
@@ -163,7 +172,7 @@ final class Run {
     return new Energy(
         kinetic,
         course.work(y[Q]) - course.work(scene.start()),
-        scene.hand() * course.hand() * (y[Q] - scene.start()),
+        y[HAND],
         y[FRICTION],
         y[DAMPING],
         strut.hasGas() ? n * given : y[PUSH],
@@ -176,9 +185,11 @@ final class Run {
   private final class Moving implements FirstOrderDifferentialEquations {
 
     private final int direction;
+    private final Grip grip;
 
-    Moving(int direction) {
+    Moving(int direction, Grip grip) {
       this.direction = direction;
+      this.grip = grip;
     }
 
     @Override
@@ -194,17 +205,23 @@ final class Run {
       int n = scene.springs();
       Strut.Instant now = scene.instant(q, speed, state[KELVIN]);
       double friction = scene.friction(q);
-      double damping = n * now.damping() * Math.abs(lever) + course.drag(q, speed);
-      double drive = scene.drive(q, now);
+      double damping = scene.damping(q, speed, now);
+      double pull = scene.drive(q, now) - direction * (friction + damping);
+      double hand =
+          switch (grip) {
+            case PUSHING -> scene.hand().force() * course.hand();
+            case STEERING -> -pull;
+            case GONE -> 0;
+          };
       rate[Q] = speed;
-      rate[SPEED] =
-          direction == 0 ? 0 : (drive - direction * (friction + damping)) / scene.inertia();
+      rate[SPEED] = direction == 0 ? 0 : (pull + hand) / scene.inertia();
       rate[KELVIN] = now.heating();
       rate[FRICTION] = friction * direction * speed;
       rate[DAMPING] = damping * direction * speed;
       rate[KEPT] = n * now.warming();
       rate[WALL] = now.fromWall();
       rate[PUSH] = n * now.push() * lever * speed;
+      rate[HAND] = hand * speed;
     }
   }
 }

@@ -12,7 +12,7 @@ import org.staywright.unit.Bound;
  * @param springs that work; a failed one is taken to have lost its gas and do nothing
  * @param extended mount to mount at full extension, m
  * @param rodRise sine of the rod end's direction over q, +1 straight up, NaN where nobody knows
- * @param hand force at the handle, above zero where it opens, N
+ * @param hand at the handle
  * @param start where it is let go at rest, rad or m
  * @param timeLimit s
  */
@@ -23,7 +23,7 @@ public record Scene(
     int springs,
     double extended,
     DoubleUnaryOperator rodRise,
-    double hand,
+    Hand hand,
     double start,
     double timeLimit) {
 
@@ -43,8 +43,8 @@ public record Scene(
   }
 
   /** The same with some of the springs, and with a hand. */
-  public Scene with(int working, double force) {
-    return new Scene(course, inertia, strut, working, extended, rodRise, force, start, timeLimit);
+  public Scene with(int working, Hand other) {
+    return new Scene(course, inertia, strut, working, extended, rodRise, other, start, timeLimit);
   }
 
   double compression(double q) {
@@ -58,6 +58,9 @@ public record Scene(
 
   /** What the springs do at q, moving at a speed of the mechanism. */
   Strut.Instant instant(double q, double speed, double gasKelvin) {
+    if (springs == 0) {
+      return Strut.Instant.IDLE;
+    }
     double stretching = course.lever(q) * speed;
     boolean oiled = stretching != 0 && oilDepth(q, stretching > 0) > 0;
     return strut.at(compression(q), -stretching, gasKelvin, oiled);
@@ -65,13 +68,27 @@ public record Scene(
 
   /** What pulls at rest beyond friction, positive where it opens; 0 within friction. N·m or N. */
   public double resting(double q) {
-    double drive = drive(q, instant(q, 0, strut.kelvin()));
+    double drive = pushed(q, instant(q, 0, strut.kelvin()));
     return Math.signum(drive) * Math.max(0, Math.abs(drive) - friction(q));
   }
 
-  /** Everything but friction and damping, positive where it opens, N·m or N. */
+  /** Springs and load without friction and damping, positive where they open, N·m or N. */
   double drive(double q, Strut.Instant springs) {
-    return this.springs * springs.push() * course.lever(q) + course.load(q) + hand * course.hand();
+    return this.springs * springs.push() * course.lever(q) + course.load(q);
+  }
+
+  /** The same with the hand's whole force. */
+  double pushed(double q, Strut.Instant springs) {
+    return drive(q, springs) + hand.force() * course.hand();
+  }
+
+  /** What resists a motion: friction and damping, not below zero, N·m or N. */
+  double resistance(double q, double speed, Strut.Instant springs) {
+    return friction(q) + damping(q, speed, springs);
+  }
+
+  double damping(double q, double speed, Strut.Instant springs) {
+    return this.springs * springs.damping() * Math.abs(course.lever(q)) + course.drag(q, speed);
   }
 
   /** Friction that must be overcome, N·m or N. */

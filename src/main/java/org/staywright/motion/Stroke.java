@@ -39,10 +39,8 @@ public record Stroke(double[] q, double[] hand, double[] gasKelvin, boolean chok
     for (int i = 0; i < SAMPLES; i++) {
       q[i] = from + (to - from) * i / (SAMPLES - 1);
       Strut.Instant now = scene.instant(q[i], speed, kelvin[i]);
-      double resists =
-          scene.friction(q[i]) + scene.springs() * now.damping() * Math.abs(course.lever(q[i]));
-      double drive = scene.with(scene.springs(), 0).drive(q[i], now);
-      hand[i] = (resists - (opening ? 1 : -1) * drive) / course.hand();
+      double resists = scene.resistance(q[i], speed, now);
+      hand[i] = (resists - (opening ? 1 : -1) * scene.drive(q[i], now)) / course.hand();
       choked |= now.mach() >= 1;
     }
     return new Stroke(q, hand, kelvin, choked);

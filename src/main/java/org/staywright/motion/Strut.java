@@ -123,7 +123,7 @@ public final class Strut {
     double density = gas.density(within, kelvin);
     // A step that is only tried may go too far; one that is kept is looked at by Watch.
     double known =
-        Math.max(Isotherm.TEMPERATURE.low(), Math.min(gasKelvin, Isotherm.TEMPERATURE.high()));
+        Math.max(Isotherm.TEMPERATURES.low(), Math.min(gasKelvin, Isotherm.TEMPERATURES.high()));
     Isotherm.State state = Isotherm.at(known).state(density);
     double push = push(state);
     double damping = 0;
@@ -176,7 +176,11 @@ public final class Strut {
    * @param mach speed in the orifice over that of sound
    */
   record Instant(
-      double push, double damping, double warming, double heating, double fromWall, double mach) {}
+      double push, double damping, double warming, double heating, double fromWall, double mach) {
+
+    /** Of a spring that has failed. */
+    static final Instant IDLE = new Instant(0, 0, 0, 0, 0, 0);
+  }
 
   private record Liquid(double density, double viscosity) implements Orifice.Fluid {
 

@@ -42,7 +42,7 @@ final class Watch implements StepHandler {
   }
 
   private void see(double[] y) {
-    Isotherm.TEMPERATURE.require("temperature", y[Run.KELVIN]);
+    Isotherm.requireTemperature(y[Run.KELVIN]);
     double speed = y[Run.SPEED];
     Strut.Instant now = scene.instant(y[Run.Q], speed, y[Run.KELVIN]);
     double along = Math.signum(-scene.course().lever(y[Run.Q]) * speed);

@@ -3,9 +3,9 @@ package org.staywright.part;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import java.util.Optional;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.Spring;
-import org.staywright.unit.Refusal;
 
 /**
  * What a part must bear at its worst, whatever the job: the strongest specimen, hot, strained over
@@ -29,7 +29,7 @@ public record Strength(
   public static Optional<Strength> of(Part part) {
     try {
       return Optional.of(hardest(part));
-    } catch (Refusal beyondTheEquationOfState) {
+    } catch (BeyondEquation beyond) {
       return Optional.empty();
     }
   }

@@ -8,6 +8,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.gas.Isotherm;
 import org.staywright.gas.ShutGas;
 import org.staywright.unit.Bound;
@@ -234,7 +235,7 @@ public final class LockedSpring {
         return "locked-gas";
       }
       return held.force > spring.lockForce() ? "locked-force" : null;
-    } catch (Refusal beyond) {
+    } catch (BeyondEquation gas) {
       return "locked-gas";
     }
   }

@@ -5,7 +5,6 @@ import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.MediaType;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
-import org.staywright.wording.Wording;
 
 /** Gives an error the look of a page, wherever a page was asked for. */
 public final class ErrorPages {
@@ -22,9 +21,12 @@ public final class ErrorPages {
   }
 
   private static TemplateInstance page(int status) {
-    Wording wording = Say.wording();
-    String key = "page.error." + known(status);
-    return Templates.error(status, wording.text(key), wording.text(key + ".advice"));
+    return page(status, Say.wording().text("page.error." + known(status) + ".advice"));
+  }
+
+  /** A page that says what to do in a sentence of its own. */
+  public static TemplateInstance page(int status, String advice) {
+    return Templates.error(status, Say.wording().text("page.error." + known(status)), advice);
   }
 
   private static int known(int status) {

@@ -23,8 +23,11 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Spreads;
 import org.staywright.fit.TimeFigures;
 import org.staywright.form.ChanceRequest;
+import org.staywright.form.GasBeyond;
 import org.staywright.form.JobForm;
 import org.staywright.form.MotionRequest;
+import org.staywright.gas.BeyondEquation;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Range;
@@ -91,6 +94,9 @@ public final class InTimePage {
     private final Wording wording;
     private final List<Fault> faults = new ArrayList<>();
 
+    /** What the gas of the motion asked for would leave, in words; null where it does not. */
+    private String beyond;
+
     Asking(InTimeQuery asked, Judged judged, Range range, Wording wording) {
       this.asked = asked;
       this.judged = judged;
@@ -113,6 +119,7 @@ public final class InTimePage {
           figures == null ? null : InTimeView.of(job, figures, wording),
           figures == null ? null : MotionsView.of(job, figures, wording),
           played,
+          beyond,
           chance);
     }
 
@@ -127,7 +134,7 @@ public final class InTimePage {
                 request.open(),
                 request.kelvin(),
                 fit.count() - request.failed(),
-                request.hand(),
+                new Hand.PushesOn(request.hand()),
                 request.movingMass());
         return played(request.of().job(), fit, scene);
       } catch (Refusal refusal) {
@@ -139,10 +146,8 @@ public final class InTimePage {
     private PlayedView played(Job job, Fit fit, Scene scene) {
       try {
         return PlayedView.of(job, fit, Motion.of(scene), scene.springs(), wording);
-      } catch (Refusal beyond) {
-        String bound = beyond.faults().get(0).bound();
-        String number = judged.pick().partNumber();
-        faults.add(new Fault("#/partNumber", number, bound, "motion-beyond-gas"));
+      } catch (BeyondEquation gas) {
+        beyond = BeyondWords.of(GasBeyond.of(gas), "motion", wording);
         return null;
       }
     }

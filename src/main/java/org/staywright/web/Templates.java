@@ -52,6 +52,7 @@ final class Templates {
       InTimeView time,
       MotionsView motions,
       PlayedView played,
+      String beyond,
       ChanceView chance);
 
   static native TemplateInstance detail(Bench bench, FitView fit);

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.JobForm;
 import org.staywright.form.Jobs;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Family;
@@ -107,7 +108,7 @@ class BesideTest {
   /** With every spring failed. */
   private static Motion fall(Job job) {
     Scene scene = InTime.scene(job, fit(job), 293.15, Double.NaN);
-    return Motion.of(scene.with(0, 0));
+    return Motion.of(scene.with(0, Hand.NONE));
   }
 
   @Test

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.staywright.unit.Refusal;
 
 class IsentropeTest {
 
@@ -108,8 +107,8 @@ class IsentropeTest {
   @Test
   void refusesAStrokeThatEndsTooHotOrTooCold() {
     double start = Isotherm.at(353.15).density(100e5);
-    assertThrows(Refusal.class, () -> Isentrope.temperature(start, 353.15, 5 * start));
+    assertThrows(BeyondEquation.class, () -> Isentrope.temperature(start, 353.15, 5 * start));
     double cold = Isotherm.at(233.15).density(100e5);
-    assertThrows(Refusal.class, () -> Isentrope.temperature(cold, 233.15, 0.3 * cold));
+    assertThrows(BeyondEquation.class, () -> Isentrope.temperature(cold, 233.15, 0.3 * cold));
   }
 }

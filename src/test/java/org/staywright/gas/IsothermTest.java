@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.check.Facts;
-import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 
 /** Published values are in {@link NitrogenChecks}; here is what must hold everywhere. */
@@ -110,8 +109,10 @@ class IsothermTest {
   @ParameterizedTest
   @ValueSource(doubles = {212.99, 624.01, 0, -1, Double.NaN, Double.POSITIVE_INFINITY})
   void refusesTemperaturesItWasNotMadeFor(double kelvin) {
-    Refusal refusal = assertThrows(Refusal.class, () -> Isotherm.at(kelvin));
-    assertEquals("≥ 213 and ≤ 624 K", refusal.faults().get(0).bound());
+    BeyondEquation beyond = assertThrows(BeyondEquation.class, () -> Isotherm.at(kelvin));
+    assertEquals(BeyondEquation.Quantity.TEMPERATURE, beyond.quantity());
+    assertEquals(kelvin, beyond.value());
+    assertEquals("≥ 213 and ≤ 624 K", beyond.bound().text());
   }
 
   @Test
@@ -124,15 +125,17 @@ class IsothermTest {
   @ValueSource(doubles = {-1, 1.0000001e8, Double.NaN, Double.POSITIVE_INFINITY})
   void refusesPressuresItWasNotMadeFor(double pascal) {
     Isotherm isotherm = Isotherm.at(293.15);
-    Refusal refusal = assertThrows(Refusal.class, () -> isotherm.density(pascal));
-    assertEquals("≥ 0 and ≤ 100000000 Pa", refusal.faults().get(0).bound());
+    BeyondEquation beyond = assertThrows(BeyondEquation.class, () -> isotherm.density(pascal));
+    assertEquals(BeyondEquation.Quantity.PRESSURE, beyond.quantity());
+    assertEquals(pascal, beyond.value());
+    assertEquals("≥ 0 and ≤ 100000000 Pa", beyond.bound().text());
   }
 
   /** No room left for the gas, or less than none: a density that is infinite or negative. */
   @ParameterizedTest
   @ValueSource(doubles = {-1e-9, -300, 650, 701, Double.NaN, Double.POSITIVE_INFINITY})
   void refusesDensitiesNoSpringMayReach(double density) {
-    assertThrows(Refusal.class, () -> Isotherm.at(293.15).pressure(density));
+    assertThrows(BeyondEquation.class, () -> Isotherm.at(293.15).pressure(density));
   }
 
   @Test
@@ -141,7 +144,7 @@ class IsothermTest {
     for (CSVRecord row : Facts.of("nitrogen-points")) {
       double kelvin = Facts.number(row, "T_K");
       if (!Nitrogen.TEMPERATURE.holds(kelvin)) {
-        assertThrows(Refusal.class, () -> Isotherm.at(kelvin));
+        assertThrows(BeyondEquation.class, () -> Isotherm.at(kelvin));
         refused++;
       }
     }

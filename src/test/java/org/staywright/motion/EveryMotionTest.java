@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.staywright.fit.InTime;
 import org.staywright.fit.SampleRange;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
@@ -20,7 +21,6 @@ import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.Spring;
-import org.staywright.unit.Refusal;
 
 /** Every family of the sample range on every mechanism, let go at both ends. */
 class EveryMotionTest {
@@ -53,7 +53,7 @@ class EveryMotionTest {
             assertTrue(!motion.moved() || motion.energy().imbalance() < 1e-3, what);
             moved += motion.moved() ? 1 : 0;
             done++;
-          } catch (Refusal beyond) {
+          } catch (BeyondEquation beyond) {
             // Slammed so hard that its gas leaves what is known of it: refused, not computed.
             assertTrue(part.family().hasGas(), beyond.toString());
           }

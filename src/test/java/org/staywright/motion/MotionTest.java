@@ -10,6 +10,7 @@ import java.util.EnumSet;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.spring.GasSpring;
 import org.staywright.unit.Refusal;
 
@@ -74,7 +75,7 @@ class MotionTest {
             2,
             extended,
             q -> -down.rodRise().applyAsDouble(q),
-            0,
+            Hand.NONE,
             0,
             60);
     assertTrue(
@@ -95,10 +96,10 @@ class MotionTest {
   void opensUnderAHandThatPushesEnough() {
     Scene alone = lid(18, 2).from(0);
     assertEquals(Motion.End.REST, Motion.of(alone).end());
-    Motion pushed = Motion.of(alone.with(2, 60));
+    Motion pushed = Motion.of(alone.with(2, new Hand.PushesOn(60)));
     assertEquals(Motion.End.STOP, pushed.end());
     assertTrue(pushed.energy().hand() > 0);
-    assertTrue(Motion.of(alone.with(2, 120)).endTime() < pushed.endTime());
+    assertTrue(Motion.of(alone.with(2, new Hand.PushesOn(120))).endTime() < pushed.endTime());
   }
 
   @Test
@@ -124,7 +125,8 @@ class MotionTest {
     double ring = SPRING.boreArea() - SPRING.rodArea();
     Orifice tiny = new Orifice(0.15e-3, 2e-3, 1, ring);
     Strut strut = new Strut(SPRING.charged(), ROOM, tiny, OilZones.NONE, 3);
-    Motion motion = Motion.of(Scenes.scene(Scenes.lid(30), strut, 1, 0.43).with(1, -200));
+    Motion motion =
+        Motion.of(Scenes.scene(Scenes.lid(30), strut, 1, 0.43).with(1, new Hand.PushesOn(-200)));
     assertTrue(motion.choked());
     double fastest = 0;
     for (int i = 0; i < motion.time().length; i++) {
@@ -141,9 +143,9 @@ class MotionTest {
     double ring = SPRING.boreArea() - SPRING.rodArea();
     Orifice tiny = new Orifice(0.15e-3, 2e-3, 1, ring);
     Strut strut = new Strut(SPRING.charged(), ROOM, tiny, OilZones.NONE, 3);
-    Scene scene = Scenes.scene(Scenes.lid(200), strut, 1, 0.43).with(1, -2000);
-    Refusal refusal = assertThrows(Refusal.class, () -> Motion.of(scene));
-    assertEquals("temperature", refusal.faults().get(0).where());
+    Scene scene = Scenes.scene(Scenes.lid(200), strut, 1, 0.43).with(1, new Hand.PushesOn(-2000));
+    BeyondEquation beyond = assertThrows(BeyondEquation.class, () -> Motion.of(scene));
+    assertEquals(BeyondEquation.Quantity.TEMPERATURE, beyond.quantity());
   }
 
   @Test
@@ -161,7 +163,7 @@ class MotionTest {
   @Test
   void breaksLooseWhenTheGasHasCooled() {
     // Slammed shut and held by friction while the gas is warm; then it settles further.
-    Scene scene = lid(19.5, 2).with(2, -58);
+    Scene scene = lid(19.5, 2).with(2, new Hand.PushesOn(-58));
     Motion motion = Motion.of(scene);
     assertTrue(motion.energy().imbalance() < 1e-3);
     assertTrue(motion.hottest() > ROOM);

@@ -78,7 +78,7 @@ final class Scenes {
         springs,
         extended,
         q -> -mechanism.rise(q).orElse(Double.NaN),
-        0,
+        Hand.NONE,
         course.end(),
         Scene.PATIENCE);
   }
@@ -103,7 +103,7 @@ final class Scenes {
         0,
         plain.extended(),
         plain.rodRise(),
-        0,
+        Hand.NONE,
         height,
         Scene.PATIENCE);
   }
@@ -138,9 +138,33 @@ final class Scenes {
         0,
         plain.extended(),
         plain.rodRise(),
-        0,
+        Hand.NONE,
         1 + amplitude,
         5);
+  }
+
+  /** A mass that one force drives over the first half of a metre and another over the second. */
+  static Scene humped(double mass, double first, double second) {
+    ForceProfile table =
+        new ForceProfile(
+            List.of(
+                new ForceProfile.Point(1, -first),
+                new ForceProfile.Point(1.45, -first),
+                new ForceProfile.Point(1.55, -second),
+                new ForceProfile.Point(2.5, -second)));
+    Scene plain = scene(table, bare(spring(400, 0.16)), 0, 0.38);
+    Drag rubber = (q, speed) -> 30 * Math.abs(speed);
+    Travel travel = table.travel(table.end());
+    return new Scene(
+        new Course(travel, travel.load(), rubber),
+        mass,
+        plain.strut(),
+        0,
+        plain.extended(),
+        plain.rodRise(),
+        Hand.NONE,
+        1,
+        Scene.PATIENCE);
   }
 
   /** The same with a linear damper along the way. */
@@ -149,7 +173,8 @@ final class Scenes {
     Damper damper = new Damper(8e-3, 18e-3, 15e-3, 0.5, 1.2, 0.7, 0, 0, 1, 0, 5e-6, linear, linear);
     Strut strut = new Strut(damper.law(), 293.15, null, OilZones.NONE, 1);
     Scene plain = oscillator(mass, rate, amplitude);
-    return new Scene(plain.course(), mass, strut, 1, 1.2, plain.rodRise(), 0, plain.start(), 2);
+    return new Scene(
+        plain.course(), mass, strut, 1, 1.2, plain.rodRise(), Hand.NONE, plain.start(), 2);
   }
 
   /** Anything somebody might let go. */
@@ -162,7 +187,8 @@ final class Scenes {
             strut,
             random.nextInt(3),
             0.34 + spring.stroke());
-    double hand = random.nextInt(3) == 0 ? between(random, -150, 150) : 0;
+    double force = random.nextInt(3) == 0 ? between(random, -150, 150) : 0;
+    Hand hand = random.nextBoolean() ? new Hand.PushesOn(force) : new Hand.LetsGo(force);
     double start = random.nextBoolean() ? scene.course().start() : scene.course().end();
     return scene.from(start).with(scene.springs(), hand);
   }

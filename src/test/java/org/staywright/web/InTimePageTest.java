@@ -79,6 +79,21 @@ class InTimePageTest {
   }
 
   @Test
+  void whereTheGasCannotFollowIsSaidInWordsAndOfNoField() {
+    inTime()
+        .queryParam("failedSprings", "0")
+        .queryParam("release", "from-closed")
+        .queryParam("handForceN", "5000")
+        .queryParam("hand", "pushes-on")
+        .get("/in-time")
+        .then()
+        .statusCode(200)
+        .body(containsString("role=\"alert\"><p>The temperature of the gas would be "))
+        .body(containsString("Ask for less force at the hand"))
+        .body(not(containsString("href=\"#f-")));
+  }
+
+  @Test
   void whatStraysDecidesWhatMattersMost() {
     RequestSpecification still = inTime();
     for (String name :

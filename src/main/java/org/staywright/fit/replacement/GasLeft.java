@@ -1,9 +1,9 @@
 package org.staywright.fit.replacement;
 
 import java.util.Optional;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Part;
 import org.staywright.spring.Spring;
-import org.staywright.unit.Refusal;
 
 /**
  * Share of its gas that an old spring still has, by what a scale showed of it and what it pushed
@@ -72,7 +72,7 @@ public record GasLeft(double share, double plusMinus) {
         if (!Double.isNaN(shown(scale, spring, factor, share))) {
           return share;
         }
-      } catch (Refusal beyond) {
+      } catch (BeyondEquation beyond) {
         // Denser than the gas law reaches: a smaller share may do.
       }
     }

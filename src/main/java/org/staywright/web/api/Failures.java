@@ -1,5 +1,7 @@
 package org.staywright.web.api;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
@@ -9,11 +11,15 @@ import java.util.Locale;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.staywright.database.Unreachable;
+import org.staywright.form.GasBeyond;
 import org.staywright.form.Unreadable;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.job.Stale;
 import org.staywright.job.Tasks;
 import org.staywright.stock.Overtaken;
 import org.staywright.unit.Refusal;
+import org.staywright.web.BeyondWords;
+import org.staywright.web.ErrorPages;
 import org.staywright.web.Measured;
 import org.staywright.web.Preference;
 import org.staywright.wording.Wording;
@@ -26,6 +32,21 @@ public final class Failures {
   @ServerExceptionMapper
   public Response faulty(Refusal refusal) {
     return Problem.of(wording(), 422).at(refusal.faults()).response();
+  }
+
+  @ServerExceptionMapper
+  public Response beyondEquation(BeyondEquation gas, UriInfo uri) {
+    String path = uri.getPath();
+    String asked = path.substring(path.lastIndexOf('/') + 1);
+    GasBeyond beyond = GasBeyond.of(gas);
+    if (!path.startsWith("/api")) {
+      String advice = BeyondWords.of(beyond, asked, Preference.now().wording());
+      return Response.status(422).entity(ErrorPages.page(422, advice)).build();
+    }
+    ObjectNode more = JsonNodeFactory.instance.objectNode();
+    beyond.addTo(more);
+    String sentence = BeyondWords.of(beyond, asked, wording());
+    return Problem.saying(422, sentence, wording()).with(more).response();
   }
 
   @ServerExceptionMapper

@@ -30,6 +30,7 @@ import org.staywright.form.JobForm;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.MotionRequest;
 import org.staywright.form.WhyJson;
+import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Part;
@@ -93,13 +94,9 @@ public class FitResource {
             asked.open(),
             asked.kelvin(),
             asked.of().count() - asked.failed(),
-            asked.hand(),
+            new Hand.PushesOn(asked.hand()),
             asked.movingMass());
-    try {
-      return InTimeJson.of(job, Motion.of(released));
-    } catch (Refusal beyond) {
-      throw new Refusal(fault(asked.of(), beyond.faults().get(0).bound(), "motion-beyond-gas"));
-    }
+    return InTimeJson.of(job, Motion.of(released));
   }
 
   @POST

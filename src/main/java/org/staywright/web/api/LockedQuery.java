@@ -44,12 +44,10 @@ final class LockedQuery {
     }
   }
 
-  /** With the value as it was typed; what the gas itself refuses is laid to the temperature. */
+  /** With the value as it was typed. */
   private static Fault named(Fault fault, JsonNode query) {
     String parameter = PARAMETERS.get(fault.where());
-    return parameter == null
-        ? new Fault("temperatureC", number(query, "temperatureC"), fault.bound(), "locked-heat")
-        : new Fault(parameter, query.get(parameter).numberValue(), fault.bound(), fault.code());
+    return new Fault(parameter, query.get(parameter).numberValue(), fault.bound(), fault.code());
   }
 
   private static double si(JsonNode query, String name) {

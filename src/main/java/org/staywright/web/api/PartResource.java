@@ -10,7 +10,6 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.List;
 import org.staywright.document.Datasheet;
 import org.staywright.form.CurveJson;
 import org.staywright.form.PageJson;
@@ -22,8 +21,6 @@ import org.staywright.part.Selection;
 import org.staywright.spring.ForceCurve;
 import org.staywright.spring.ForceLaw;
 import org.staywright.stock.CurrentRange;
-import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 import org.staywright.web.Preference;
 import org.staywright.wording.PartText;
@@ -67,22 +64,8 @@ public class PartResource {
     ForceLaw law =
         part.spring()
             .law(query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
-    return CurveJson.of(part, kelvin, curve(law, kelvin, query));
-  }
-
-  private static ForceCurve curve(ForceLaw law, double kelvin, JsonNode query) {
-    try {
-      return ForceCurve.of(law, kelvin, query.get("samples").intValue());
-    } catch (Refusal beyond) {
-      Fault gas = beyond.faults().get(0);
-      throw new BadQuery(
-          List.of(
-              new Fault(
-                  "forceFactor",
-                  query.get("forceFactor").numberValue(),
-                  gas.bound(),
-                  "curve-beyond-gas")));
-    }
+    ForceCurve curve = ForceCurve.of(law, kelvin, query.get("samples").intValue());
+    return CurveJson.of(part, kelvin, curve);
   }
 
   @GET

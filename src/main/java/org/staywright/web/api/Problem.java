@@ -46,6 +46,11 @@ public final class Problem {
     return new Problem(wording, status, wording.text(key, values));
   }
 
+  /** A problem whose sentence is made already. */
+  static Problem saying(int status, String sentence, Wording wording) {
+    return new Problem(wording, status, sentence);
+  }
+
   /** Lists faults by their JSON pointers. */
   Problem at(List<Fault> faults) {
     return listing(faults, "pointer");

@@ -56,7 +56,12 @@ record Route(
       List.of(
           get("/parts", "listParts", SearchShape.PARTS, AnswerShape.page(RangeAnswer.PART)),
           get("/parts/{partNumber}", "part", null, RangeAnswer.PART),
-          get("/parts/{partNumber}/curve", "partCurve", SearchShape.CURVE, RangeAnswer.PART_CURVE),
+          refusing(
+              get(
+                  "/parts/{partNumber}/curve",
+                  "partCurve",
+                  SearchShape.CURVE,
+                  RangeAnswer.PART_CURVE)),
           refusing(
               get(
                   "/parts/{partNumber}/locked-curve",

@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
@@ -92,7 +93,11 @@ class InTimeTest {
     motion(asked.put("handForceN", -5000)).statusCode(200).body("choked", is(true));
     motion(asked.put("handForceN", 5000).put("release", "from-closed"))
         .statusCode(422)
-        .body("errors[0].code", is("motion-beyond-gas"));
+        .body("detail", containsString("Ask for less force at the hand"))
+        .body("beyond.quantity", is("temperature"))
+        .body("beyond.value", greaterThan(350.85f))
+        .body("beyond.bound", is("≥ -60.15 and ≤ 350.85 °C"))
+        .body("errors", nullValue());
     assertTrue(System.nanoTime() - began < 5e9, "never a hang");
   }
 

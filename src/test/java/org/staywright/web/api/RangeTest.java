@@ -1,11 +1,13 @@
 package org.staywright.web.api;
 
 import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,10 +19,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.spring.ForceLaw;
+import org.staywright.spring.GasSpring;
 import org.staywright.stock.CurrentRange;
 
 @QuarkusTest
@@ -85,6 +89,37 @@ class RangeTest {
         .body("price.breaks", hasSize(part.offer().price().breaks().size()))
         .body("stock", is(part.offer().stock()))
         .body("derived", hasSize(part.derived().size()));
+  }
+
+  @Test
+  void aCurveThatLeavesTheEquationOfStateSaysWhatDidAndLaysItToNoField() {
+    Range range = current.get();
+    String number =
+        IntStream.range(0, range.size())
+            .mapToObj(range::part)
+            .filter(part -> part.spring() instanceof GasSpring && leavesTheEquation(part))
+            .findFirst()
+            .orElseThrow()
+            .number();
+    given()
+        .get("/api/v1/parts/" + number + "/curve?forceFactor=2&temperatureC=150")
+        .then()
+        .statusCode(422)
+        .contentType("application/problem+json")
+        .body("detail", containsString("Lower forceFactor"))
+        .body("beyond.quantity", is("pressure"))
+        .body("beyond.bound", is("≥ 0 and ≤ 1000 bar"))
+        .body("errors", nullValue());
+  }
+
+  /** Slammed from end to end, filled to twice its force and hot. */
+  private static boolean leavesTheEquation(Part part) {
+    try {
+      part.spring().law(2, 1).fast(0, part.spring().stroke(), 423.15);
+      return false;
+    } catch (BeyondEquation beyond) {
+      return beyond.quantity() == BeyondEquation.Quantity.PRESSURE;
+    }
   }
 
   @Test
