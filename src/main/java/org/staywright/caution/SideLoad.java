@@ -29,6 +29,8 @@ final class SideLoad implements CautionRule {
                 "side-load",
                 new Figure(offset, Unit.MILLIMETRE, 1),
                 new Figure(figures.strength().swing(), Unit.DEGREE, 1),
-                Figure.of(figures.strength().peakMountLoad() * Math.sin(figures.strength().swing()), Unit.NEWTON)));
+                Figure.of(
+                    figures.strength().peakMountLoad() * Math.sin(figures.strength().swing()),
+                    Unit.NEWTON)));
   }
 }

@@ -13,7 +13,8 @@ final class TwistWhenOneFails implements CautionRule {
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     return fit.count() > 1
-        ? Optional.of(Caution.warning("twist", Figure.of(figures.strength().peakMountLoad(), Unit.NEWTON)))
+        ? Optional.of(
+            Caution.warning("twist", Figure.of(figures.strength().peakMountLoad(), Unit.NEWTON)))
         : Optional.empty();
   }
 }

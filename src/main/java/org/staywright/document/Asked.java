@@ -1,6 +1,5 @@
 package org.staywright.document;
 
-
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.NEWTON;
@@ -49,15 +48,10 @@ final class Asked {
   private void strength() {
     Part part = fit.part();
     most("peak-pressure", part.limits().pressure(), fit.outcome().peakPressure(), BAR, 0);
-    least(
-        "buckling",
-        Assessment.LEAST_BUCKLING_FACTOR,
-        fit.outcome().bucklingFactor(),
-        null,
-        1);
+    least("buckling", Assessment.LEAST_BUCKLING_FACTOR, fit.outcome().bucklingFactor(), null, 1);
     if (fit.outcome() instanceof SeatFigures seat) {
       double lock = ((LockingSpring) part.spring()).lockForce();
-      most("lock-load", lock, seat.lockLoad(), NEWTON, 0);
+      most("lock-load", lock, seat.strength().lockLoad(), NEWTON, 0);
       return;
     }
     Figures.Strength has = fit.figures().strength();
@@ -70,11 +64,7 @@ final class Asked {
   private void requirement(Kept kept) {
     FigureText text = FigureText.in(wording);
     Unit unit = kept.criterion().unit(job.mechanism().kind());
-    row(
-        text.label(kept.criterion()),
-        text.asked(kept, unit),
-        text.has(kept, unit),
-        kept.met());
+    row(text.label(kept.criterion()), text.asked(kept, unit), text.has(kept, unit), kept.met());
   }
 
   private void most(String name, double asked, double has, Unit unit, int decimals) {

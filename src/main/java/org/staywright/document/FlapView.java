@@ -58,8 +58,7 @@ final class FlapView {
     this.em = Math.max(box.width(), box.height()) / ACROSS;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, flap, fit, end);
-    this.besides =
-        beside.stream().map(each -> new BesideSketch(sketch, each, this::at)).toList();
+    this.besides = beside.stream().map(each -> new BesideSketch(sketch, each, this::at)).toList();
     this.reach = new Reach(sketch, flap, fit, stand, q);
   }
 

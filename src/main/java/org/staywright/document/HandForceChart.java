@@ -72,7 +72,8 @@ public final class HandForceChart {
     plot.level(Role.LIMIT, wording.text("document.limit", newtons(limit)), limit);
     plot.curve(Role.CURVE_2, wording.text("document.opening"), travel, curve.nominal().open());
     plot.curve(Role.CURVE_3, wording.text("document.closing"), travel, curve.nominal().close());
-    for (Free.Stretch each : Free.stretches(travel, curve.nominal().open(), curve.nominal().close())) {
+    for (Free.Stretch each :
+        Free.stretches(travel, curve.nominal().open(), curve.nominal().close())) {
       plot.stretch(each.way().role(), wording.text(each.way().key()), each.from(), each.to());
     }
     labels();

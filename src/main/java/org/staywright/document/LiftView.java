@@ -77,7 +77,8 @@ final class LiftView {
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
-  static Drawing of(StraightLift lift, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
+  static Drawing of(
+      StraightLift lift, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
     return new LiftView(lift, fit, beside, Stand.START, null, wording).draw(motion);
   }
 

@@ -80,7 +80,13 @@ public final class OverlayChart {
      */
     public static Line hand(String letter, FitCurve curve, Kind kind, double limit) {
       Subject subject = kind == Kind.TURNS ? Subject.TURNS : Subject.SHIFTS;
-      return new Line(letter, subject, limit, curve.travel().q(), curve.nominal().open(), curve.nominal().close());
+      return new Line(
+          letter,
+          subject,
+          limit,
+          curve.travel().q(),
+          curve.nominal().open(),
+          curve.nominal().close());
     }
 
     /**

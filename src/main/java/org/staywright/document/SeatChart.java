@@ -65,10 +65,10 @@ public final class SeatChart {
     frame(plot, "seat.push", NEWTON);
     String rising = wording.text("seat.rising");
     String sinking = wording.text("seat.sinking");
-    int weak = edge(plot, Role.CURVE_2, "document.weakest", rising, curve.risingWeak());
+    int weak = edge(plot, Role.CURVE_2, "document.least", rising, curve.risingWeak());
     plot.band(Role.BAND_2, weak, plot.curve(Role.CURVE_2, rising, height, curve.rising()));
     int usual = plot.curve(Role.CURVE_3, sinking, height, curve.sinking());
-    int strong = edge(plot, Role.CURVE_3, "document.strongest", sinking, curve.sinkingStrong());
+    int strong = edge(plot, Role.CURVE_3, "document.most", sinking, curve.sinkingStrong());
     plot.band(Role.BAND_3, usual, strong);
     level(plot, seat.empty(), "seat.level.empty");
     level(plot, seat.light(), "seat.level.lightest");

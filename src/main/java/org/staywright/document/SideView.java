@@ -72,7 +72,12 @@ public final class SideView {
   }
 
   private static Drawing of(
-      Mechanism mechanism, Fit fit, FitCurve curve, List<Beside> beside, Stand stand, Wording wording) {
+      Mechanism mechanism,
+      Fit fit,
+      FitCurve curve,
+      List<Beside> beside,
+      Stand stand,
+      Wording wording) {
     if (mechanism instanceof HingedFlap flap) {
       return FlapView.of(flap, fit, beside, stand, wording);
     }

@@ -34,7 +34,8 @@ public final class Sparkline {
         wording.text(
             "document.sparkline.about",
             wording.quantity(Arrays.stream(curve.nominal().open()).max().orElseThrow(), NEWTON, 0),
-            wording.quantity(Arrays.stream(curve.nominal().close()).max().orElseThrow(), NEWTON, 0));
+            wording.quantity(
+                Arrays.stream(curve.nominal().close()).max().orElseThrow(), NEWTON, 0));
     return sketch.drawing(wording.text("document.sparkline"), about, 0.2);
   }
 

@@ -94,7 +94,9 @@ public final class Specification {
     pairs.add(pair("ideal.sheet.rms", newtons(made.figures().hand().rms())));
     pairs.add(pair("ideal.sheet.most", newtons(made.figures().hand().worst())));
     pairs.add(
-        pair("ideal.sheet.length", wording.quantity(made.figures().lengths().extended(), MILLIMETRE, 1)));
+        pair(
+            "ideal.sheet.length",
+            wording.quantity(made.figures().lengths().extended(), MILLIMETRE, 1)));
     if (stock != null) {
       pairs.add(pair("ideal.sheet.stock-part", stock.count() + " × " + stock.part().number()));
       pairs.add(pair("ideal.sheet.stock-rms", newtons(stock.figures().hand().rms())));

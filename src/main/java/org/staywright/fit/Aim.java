@@ -2,7 +2,6 @@ package org.staywright.fit;
 
 import java.math.BigDecimal;
 import java.util.List;
-import org.staywright.unit.Unit;
 
 /**
  * What a search for mounts strives for, as one number, the less the better: what is missed comes
@@ -69,15 +68,13 @@ final class Aim {
           Standing.lost(job, count)
               - 100
                   * (weights.price() * Math.min(1, cheapest / Math.max(cost, 1e-9))
-                  + weights.supply() / (1 + days / Standing.WEEK_DAYS));
+                      + weights.supply() / (1 + days / Standing.WEEK_DAYS));
     };
   }
 
   /** An assessed part at a place. */
   double of(Fit fit) {
-    return fit.fits()
-        ? place(fit) + cost(fit)
-        : missed(fit.blockedBy());
+    return fit.fits() ? place(fit) + cost(fit) : missed(fit.blockedBy());
   }
 
   /** Load and swing at a place settle which end fittings do, and so what the set costs there. */

@@ -35,11 +35,7 @@ final class Alongside {
   }
 
   private static void add(
-      Beside beside,
-      Job.Conditions conditions,
-      SpringState state,
-      Travel travel,
-      Acting acting) {
+      Beside beside, Job.Conditions conditions, SpringState state, Travel travel, Acting acting) {
     double kelvin = state.kelvin(conditions);
     DoubleUnaryOperator force = state.law(beside.part(), conditions).slow(kelvin);
     double rub = beside.part().spring().friction(kelvin);

@@ -9,9 +9,9 @@ import static org.staywright.unit.Unit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.staywright.fit.Figures.Strength;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.SeatColumn;
-import org.staywright.fit.Figures.Strength;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -161,8 +161,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
       if (early == null && peak.isEmpty()) {
         early = Rejection.PRESSURE;
       }
-      Figures figures =
-          peak.map(hardest -> Figuring.of(job, path, hung, hardest)).orElse(null);
+      Figures figures = peak.map(hardest -> Figuring.of(job, path, hung, hardest)).orElse(null);
       return new Trial(hung, rod, tube, path, early, figures);
     }
 
@@ -201,10 +200,15 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
       Travel travel = path.travel();
       return switch (early) {
         case TOO_LONG_CLOSED ->
-            out(early, travel.shortest() - asked.compressedReserve(), hung.compressed(), MILLIMETRE);
+            out(
+                early,
+                travel.shortest() - asked.compressedReserve(),
+                hung.compressed(),
+                MILLIMETRE);
         case TOO_SHORT_OPEN ->
             asked.openStop() == Job.OpenStop.FLAP_STOP
-                ? out(early, travel.longest() + asked.extendedReserve(), hung.extended(), MILLIMETRE)
+                ? out(
+                    early, travel.longest() + asked.extendedReserve(), hung.extended(), MILLIMETRE)
                 : out(early);
         case AGEING ->
             out(
@@ -225,8 +229,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
         return out(Rejection.PRESSURE, part.limits().pressure(), strength().peakPressure(), BAR);
       }
       if (strength().bucklingFactor() < LEAST_BUCKLING_FACTOR) {
-        return out(
-            Rejection.BUCKLING, LEAST_BUCKLING_FACTOR, strength().bucklingFactor(), null);
+        return out(Rejection.BUCKLING, LEAST_BUCKLING_FACTOR, strength().bucklingFactor(), null);
       }
       if (overloads(rod) || overloads(tube)) {
         double rating = Math.min(rod.rating(), tube.rating());

@@ -76,8 +76,7 @@ public final class Criteria {
       double limit = needed.get(i);
       double has = criterion.has(bare, outcome);
       if (!criterion.met(limit, has)) {
-        missed.add(
-            new Blocker(criterion, limit, has, criterion.miss(job, outcome, limit, has)));
+        missed.add(new Blocker(criterion, limit, has, criterion.miss(job, outcome, limit, has)));
       }
     }
     return missed;

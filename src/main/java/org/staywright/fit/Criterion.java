@@ -18,8 +18,8 @@ import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
 /**
- * What can be asked of a fit and be missed by a little: one row each, read by whoever judges, shows,
- * writes or reads requirements.
+ * What can be asked of a fit and be missed by a little: one row each, read by whoever judges,
+ * shows, writes or reads requirements.
  */
 public enum Criterion implements Coded {
   /** One limit for both ways. */
@@ -36,8 +36,7 @@ public enum Criterion implements Coded {
       atMost(NEWTON)
           .field("maxHandOpenN", Term.HAND)
           .asked(
-              job ->
-                  job.requirements().oneHandLimit() ? null : job.requirements().handOpenLimit())
+              job -> job.requirements().oneHandLimit() ? null : job.requirements().handOpenLimit())
           .has(figures -> figures.hand().openWorst().value())
           .ofTheLoad()
           .margin()
@@ -46,8 +45,7 @@ public enum Criterion implements Coded {
       atMost(NEWTON)
           .field("maxHandCloseN", Term.HAND)
           .asked(
-              job ->
-                  job.requirements().oneHandLimit() ? null : job.requirements().handCloseLimit())
+              job -> job.requirements().oneHandLimit() ? null : job.requirements().handCloseLimit())
           .has(figures -> figures.hand().closeWorst().value())
           .ofTheLoad()
           .margin()
@@ -143,11 +141,7 @@ public enum Criterion implements Coded {
           .asked(job -> job.mechanism().end())
           .hasUnderSeat(SeatFigures::stroke)),
   RISES_EMPTY(
-      atLeast(null)
-          .on(Term.SEAT)
-          .asked(job -> 1.0)
-          .hasUnderSeat(SeatFigures::risesEmpty)
-          .margin()),
+      atLeast(null).on(Term.SEAT).asked(job -> 1.0).hasUnderSeat(SeatFigures::risesEmpty).margin()),
   SINKS_UNDER_LIGHTEST(
       atLeast(null)
           .on(Term.SEAT)

@@ -42,7 +42,8 @@ public enum Figure implements Coded {
   ONE_FAILED_HOLD(FEEL, IN_NEWTONS, 0, MORE, Source.hand(f -> f.oneFailed().hold())),
   ONE_FAILED_HAND(FEEL, IN_NEWTONS, 0, LESS, Source.hand(f -> f.oneFailed().hand())),
   SELF_OPENS_FROM(FEEL, ON_THE_WAY, 0, NEITHER, Source.hand(f -> f.hand().selfOpensFrom())),
-  SELF_OPENS_FROM_WORST(FEEL, ON_THE_WAY, 0, NEITHER, Source.hand(f -> f.hand().selfOpensFromWorst())),
+  SELF_OPENS_FROM_WORST(
+      FEEL, ON_THE_WAY, 0, NEITHER, Source.hand(f -> f.hand().selfOpensFromWorst())),
   STAYS_FROM(FEEL, ON_THE_WAY, 0, NEITHER, Source.hand(f -> f.hand().staysFrom())),
   STAYS_PUT(FEEL, IN_NEWTONS, 0, MORE, Source.hand(f -> f.hand().staysPut())),
   CLOSED_HOLD(FEEL, IN_MOMENT, 1, NEITHER, Source.hand(f -> f.hold().closed())),
@@ -57,15 +58,18 @@ public enum Figure implements Coded {
   LENGTH_MAX(LENGTHS, IN_MILLIMETRES, 1, NEITHER, Source.hand(f -> f.lengths().max())),
   COMPRESSED(LENGTHS, IN_MILLIMETRES, 1, NEITHER, Source.hand(f -> f.lengths().compressed())),
   EXTENDED(LENGTHS, IN_MILLIMETRES, 1, NEITHER, Source.hand(f -> f.lengths().extended())),
-  COMPRESSED_RESERVE(LENGTHS, IN_MILLIMETRES, 1, MORE, Source.hand(f -> f.lengths().compressedReserve())),
-  EXTENDED_RESERVE(LENGTHS, IN_MILLIMETRES, 1, MORE, Source.hand(f -> f.lengths().extendedReserve())),
+  COMPRESSED_RESERVE(
+      LENGTHS, IN_MILLIMETRES, 1, MORE, Source.hand(f -> f.lengths().compressedReserve())),
+  EXTENDED_RESERVE(
+      LENGTHS, IN_MILLIMETRES, 1, MORE, Source.hand(f -> f.lengths().extendedReserve())),
   PRESS_TO_HANG(LENGTHS, IN_NEWTONS, 0, LESS, Source.hand(f -> f.hanging().press())),
   LIFT_TO_HANG(LENGTHS, ON_THE_WAY, 0, LESS, Source.hand(f -> f.hanging().lift())),
   PEAK_MOUNT_LOAD(STRENGTH, IN_NEWTONS, 0, LESS, Source.hand(f -> f.strength().peakMountLoad())),
   STOP_LOAD(STRENGTH, IN_NEWTONS, 0, LESS, Source.hand(f -> f.strength().stopLoad())),
   SWING(STRENGTH, IN_DEGREES, 1, NEITHER, Source.hand(f -> f.strength().swing())),
   RISES_EMPTY_RATIO(FEEL, AS_NUMBER, 2, MORE, Source.seat(SeatFigures::risesEmpty)),
-  SINKS_UNDER_LIGHTEST_RATIO(FEEL, AS_NUMBER, 2, MORE, Source.seat(SeatFigures::sinksUnderLightest)),
+  SINKS_UNDER_LIGHTEST_RATIO(
+      FEEL, AS_NUMBER, 2, MORE, Source.seat(SeatFigures::sinksUnderLightest)),
   BOUNCE_LOW(FEEL, IN_MILLIMETRES, 1, LESS, Source.seat(seat -> seat.bounce().low())),
   BOUNCE_MIDDLE(FEEL, IN_MILLIMETRES, 1, LESS, Source.seat(seat -> seat.bounce().middle())),
   BOUNCE_HIGH(FEEL, IN_MILLIMETRES, 1, LESS, Source.seat(seat -> seat.bounce().high())),

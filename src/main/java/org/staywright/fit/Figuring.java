@@ -177,8 +177,8 @@ final class Figuring {
   }
 
   /**
-   * With the spring as the stop, the pull on each mount at rest, in the worst corner:
-   * (S + Q − M_f)/(n·|L′|).
+   * With the spring as the stop, the pull on each mount at rest, in the worst corner: (S + Q −
+   * M_f)/(n·|L′|).
    *
    * @param weak S of the weak springs at the end
    * @param strong S of the strong springs at the end
@@ -201,8 +201,7 @@ final class Figuring {
               double rub = hung.part().spring().friction(state.kelvin(job.conditions()));
               return states.of(state).without(travel, rub);
             });
-    return new OneFailed(
-        hold(travel, fewer, 1).open().value(), hand(job, travel, fewer).worst());
+    return new OneFailed(hold(travel, fewer, 1).open().value(), hand(job, travel, fewer).worst());
   }
 
   private static Hanging hanging(Job job, Travel travel, Hung hung) {

@@ -40,8 +40,7 @@ record Forces(double[] each, double[] moment, double[] friction) {
     for (int i = 0; i < each.length; i++) {
       double lever = travel.lever()[i];
       moment[i] = count * each[i] * lever + pushed[i];
-      friction[i] =
-          count * rub * Math.abs(lever) + rubbed[i] + travel.friction();
+      friction[i] = count * rub * Math.abs(lever) + rubbed[i] + travel.friction();
     }
     return new Forces(each, moment, friction);
   }

@@ -65,7 +65,9 @@ public final class InTime {
 
   /** The length at which its springs are fully extended, m. */
   static double extended(Job job, Fit fit) {
-    return job.mechanism() instanceof SeatColumn seat ? seat.end() : fit.figures().lengths().extended();
+    return job.mechanism() instanceof SeatColumn seat
+        ? seat.end()
+        : fit.figures().lengths().extended();
   }
 
   /**

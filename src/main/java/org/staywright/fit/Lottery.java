@@ -90,8 +90,7 @@ final class Lottery {
     Travel travel = new Paths(job).of(extended).travel();
     placing = Placing.of(job.mechanism(), travel);
     specimen = new Specimen(job, fit.part(), extended, travel);
-    companions =
-        job.beside().stream().map(beside -> Companion.of(job, beside, travel)).toList();
+    companions = job.beside().stream().map(beside -> Companion.of(job, beside, travel)).toList();
     sigma = Arrays.copyOf(wide, DEVIATES + companions.size());
     for (int k = 0; k < DEVIATES; k++) {
       sigma[k] /= 2;
@@ -144,8 +143,7 @@ final class Lottery {
    * @param closing largest force of the hand, N
    * @param years until it no longer holds
    */
-  private record Drawn(
-      double open, double closed, double opening, double closing, double years) {}
+  private record Drawn(double open, double closed, double opening, double closing, double years) {}
 
   private Drawn one() {
     Job.Conditions conditions = job.conditions();
@@ -200,7 +198,10 @@ final class Lottery {
   private Map<Source, Double> shares(Correlation correlation) {
     Map<Source, Double> shares = new EnumMap<>(Source.class);
     for (int k = 0; k < deviate.length; k++) {
-      shares.merge(k < DEVIATES ? SOURCE[k] : Source.FORCE, sigma[k] == 0 ? 0 : correlation.squared(k), Double::sum);
+      shares.merge(
+          k < DEVIATES ? SOURCE[k] : Source.FORCE,
+          sigma[k] == 0 ? 0 : correlation.squared(k),
+          Double::sum);
     }
     return shares;
   }

@@ -1,7 +1,5 @@
 package org.staywright.fit;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.SeatColumn;

@@ -33,8 +33,7 @@ public final class Term {
 
   static final Set<String> FLAP = Set.of(HingedFlap.CODE);
   static final Set<String> MOVED = Set.of(HingedFlap.CODE, StraightLift.CODE);
-  static final Set<String> BY_HAND =
-      Set.of(HingedFlap.CODE, StraightLift.CODE, ForceProfile.CODE);
+  static final Set<String> BY_HAND = Set.of(HingedFlap.CODE, StraightLift.CODE, ForceProfile.CODE);
   static final Set<String> SEAT = Set.of(SeatColumn.CODE);
 
   static final Bound HAND = Bound.above(0, 2000, "N");

@@ -116,7 +116,9 @@ final class Variety {
             place -> {
               Job there = job.at(place.mounts());
               Fit fit =
-                  place.fit().scored(standing.score(Candidate.of(criteria, place.row(), place.fit())));
+                  place
+                      .fit()
+                      .scored(standing.score(Candidate.of(criteria, place.row(), place.fit())));
               return new Arrangement(
                   place.mounts(),
                   fit,

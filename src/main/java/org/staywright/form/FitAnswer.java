@@ -19,8 +19,8 @@ import org.staywright.fit.Figure;
 import org.staywright.fit.Rejection;
 import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;
-import org.staywright.form.Kind.Many;
 import org.staywright.form.Kind.Flag;
+import org.staywright.form.Kind.Many;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
 
@@ -90,9 +90,7 @@ public final class FitAnswer {
           required("closedHold", EXTREME));
 
   private static final Shape BARE =
-      shape(
-          "bare",
-          numbers("handOpenWorstN", "handCloseWorstN", "handRmsN", "holdOpenN", "dropJ"));
+      shape("bare", numbers("handOpenWorstN", "handCloseWorstN", "handRmsN", "holdOpenN", "dropJ"));
 
   private static final List<Field> FIT =
       List.of(
@@ -147,7 +145,9 @@ public final class FitAnswer {
                       "rejected",
                       numbers(
                           Stream.of(Rejection.values()).map(Coded::code).toArray(String[]::new)))),
-              required("weights", shape("weights", numbers("effort", "margin", "landing", "price", "supply"))),
+              required(
+                  "weights",
+                  shape("weights", numbers("effort", "margin", "landing", "price", "supply"))),
               required("fits", new Many(FIT_SHAPE)),
               required("near", new Many(NEAR_SHAPE))));
 

@@ -1,9 +1,7 @@
 package org.staywright.form;
 
-import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;

@@ -17,8 +17,8 @@ import java.util.function.Function;
 import org.staywright.fit.Balance;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Ideal;
-import org.staywright.form.Kind.Choice;
 import org.staywright.fit.Job;
+import org.staywright.form.Kind.Choice;
 import org.staywright.spring.GasSpring;
 
 /** The spring that would be made for a job, beside the best of the range. */

@@ -1,9 +1,6 @@
 package org.staywright.form;
 
 import static org.staywright.unit.Unit.CELSIUS;
-import static org.staywright.unit.Unit.DEGREE;
-import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -5,9 +5,6 @@ import static org.staywright.form.Field.required;
 import static org.staywright.form.Field.withDefault;
 import static org.staywright.form.Field.withDefaults;
 import static org.staywright.unit.Unit.CELSIUS;
-import static org.staywright.unit.Unit.DEGREE;
-import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +12,6 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.staywright.fit.Job.OpenStop;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Weights;
 import org.staywright.form.Kind.Amount;

@@ -10,8 +10,8 @@ import static org.staywright.unit.Unit.NEWTON;
 import java.util.List;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
-import org.staywright.mechanism.StraightLift;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.StraightLift;
 
 /** A guided load on a straight line. */
 final class LiftForm implements MountedForm {

@@ -7,7 +7,6 @@ import static org.staywright.unit.Unit.NEWTON;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.staywright.fit.Job.OpenStop;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;

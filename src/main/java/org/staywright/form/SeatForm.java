@@ -7,11 +7,10 @@ import static org.staywright.unit.Unit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 

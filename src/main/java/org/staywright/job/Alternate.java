@@ -21,12 +21,7 @@ import org.staywright.part.Range;
  * @param closeMore the same closing
  */
 public record Alternate(
-    String part,
-    int stock,
-    Double handOpen,
-    Double handClose,
-    Double openMore,
-    Double closeMore) {
+    String part, int stock, Double handOpen, Double handClose, Double openMore, Double closeMore) {
 
   /** So many of the best are looked at: beyond them nobody would go. */
   private static final int LOOKED_AT = 50;

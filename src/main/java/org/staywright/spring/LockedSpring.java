@@ -187,7 +187,7 @@ public final class LockedSpring {
   private static double whereKnown(UnivariateFunction function, double deflection) {
     try {
       return function.value(deflection);
-    } catch (Refusal beyond) {
+    } catch (BeyondEquation beyond) {
       return Double.NaN;
     }
   }

@@ -1,6 +1,5 @@
 package org.staywright.web;
 
-
 import java.util.List;
 import java.util.Locale;
 import org.staywright.fit.Criteria;

@@ -73,10 +73,7 @@ public record FitRow(
         price(fit, wording),
         lead(fit.leadTimeDays(), wording),
         fit.blockedBy().stream()
-            .map(
-                blocker ->
-                    FitText.in(wording)
-                        .blocker(blocker, blocker.unit(job.mechanism())))
+            .map(blocker -> FitText.in(wording).blocker(blocker, blocker.unit(job.mechanism())))
             .toList(),
         cleared,
         alike);

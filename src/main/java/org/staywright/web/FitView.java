@@ -62,7 +62,8 @@ public record FitView(
             part(fit.part().number(), text.describe(fit.part()))));
     if (fit.rodFitting() != null) {
       parts.add(
-          new Labelled(wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
+          new Labelled(
+              wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
       parts.add(
           new Labelled(
               wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));

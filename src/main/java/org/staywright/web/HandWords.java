@@ -1,7 +1,5 @@
 package org.staywright.web;
 
-import static org.staywright.unit.Unit.BAR;
-import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
@@ -17,7 +15,6 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.part.Fitting;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -49,12 +46,15 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
     String hold = ratio == null ? "–" : wording.number(ratio.value(), 2);
     return List.of(
         new Labelled(
-            wording.text("page.row.hand"), pair(has().hand().openWorst().value(), has().hand().closeWorst().value(), NEWTON)),
+            wording.text("page.row.hand"),
+            pair(has().hand().openWorst().value(), has().hand().closeWorst().value(), NEWTON)),
         new Labelled(wording.text("page.row.hold"), hold),
         new Labelled(
             wording.text("page.row.reserves"),
             pair(
-                has().lengths().compressedReserve(), has().lengths().extendedReserve(), MILLIMETRE)));
+                has().lengths().compressedReserve(),
+                has().lengths().extendedReserve(),
+                MILLIMETRE)));
   }
 
   @Override

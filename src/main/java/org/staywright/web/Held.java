@@ -5,7 +5,6 @@ import org.staywright.document.Stand;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.form.JobForm;
-import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
@@ -33,7 +32,9 @@ public record Held(
     FitWords words = FitWords.of(job, fit, wording);
     FitText text = FitText.in(wording);
     List<String> missed =
-        fit.blockedBy().stream().map(each -> text.blocker(each, each.unit(job.mechanism()))).toList();
+        fit.blockedBy().stream()
+            .map(each -> text.blocker(each, each.unit(job.mechanism())))
+            .toList();
     String pick = new Pick(fit.count(), fit.part().number(), !fit.fits()).toString();
     return new Held(
         pick,

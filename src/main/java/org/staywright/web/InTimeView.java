@@ -36,7 +36,8 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
       Wording wording = text.wording();
       List<String> verdicts = new ArrayList<>();
       for (Kept kept : behaviour.opening().kept(job.requirements())) {
-        String key = "page.time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
+        String key =
+            "page.time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
         verdicts.add(
             Double.isInfinite(kept.has())
                 ? wording.text("page.time.kept.never")

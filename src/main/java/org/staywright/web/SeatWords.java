@@ -1,6 +1,5 @@
 package org.staywright.web;
 
-import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 

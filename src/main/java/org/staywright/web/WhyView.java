@@ -55,10 +55,7 @@ public record WhyView(
     String rank = wording.number(each.rank(), 0);
     List<String> reasons = new ArrayList<>();
     reasons.add(wording.text(fits ? "page.why.fits" : "page.why.near", rank));
-    judged
-        .fit()
-        .blockedBy()
-        .forEach(by -> reasons.add(text.blocker(by, by.unit(job.mechanism()))));
+    judged.fit().blockedBy().forEach(by -> reasons.add(text.blocker(by, by.unit(job.mechanism()))));
     if (!fits) {
       reasons.add(cleared.of(1, judged.fit()));
     }

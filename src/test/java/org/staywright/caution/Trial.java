@@ -49,7 +49,8 @@ final class Trial {
         new Figures(
             new Figures.Lengths(0, end, 0, lengthOpen, 0, lengthOpen, 0, extended),
             new Figures.Hand(0, 0, 0, none, none, null, null, null, null),
-            new Figures.Hold(null, extreme(heldOpen), 0, extreme(closedHold), latchPush, shuts, null),
+            new Figures.Hold(
+                null, extreme(heldOpen), 0, extreme(closedHold), latchPush, shuts, null),
             new Figures.Landing(null, false),
             new Figures.Strength(peakPressure, peakMountLoad, 0, bucklingFactor, swing),
             new Figures.OneFailed(heldWithOneFailed, handWithOneFailed),

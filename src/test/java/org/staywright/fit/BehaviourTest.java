@@ -38,17 +38,17 @@ class BehaviourTest {
 
   @Test
   void eachDirectionHasItsOwnLimitWhereOneIsGiven() {
-    for (Fit fit : all(
-        Samples.asking(
-            Samples.lid(),
-            Samples.lid()
-                .requirements()
-                .with(Criterion.HAND_OPEN, 70)
-                .with(Criterion.HAND_CLOSE, 35)))) {
+    for (Fit fit :
+        all(
+            Samples.asking(
+                Samples.lid(),
+                Samples.lid()
+                    .requirements()
+                    .with(Criterion.HAND_OPEN, 70)
+                    .with(Criterion.HAND_CLOSE, 35)))) {
       FitCurve curve = FitCurve.of(Samples.lid(), fit);
       assertEquals(max(curve.openMost()) > 70, misses(fit, Criterion.HAND_OPEN), fit.toString());
-      assertEquals(
-          max(curve.closeMost()) > 35, misses(fit, Criterion.HAND_CLOSE), fit.toString());
+      assertEquals(max(curve.closeMost()) > 35, misses(fit, Criterion.HAND_CLOSE), fit.toString());
     }
   }
 

@@ -94,7 +94,8 @@ class MountGridTest {
     Found found = MountSearch.of(range, job, zones, 1, Progress.UNSEEN);
     assertFalse(found.arrangements().isEmpty(), where);
     Fit first = found.arrangements().get(0).fit();
-    Candidate ours = Candidate.of(Criteria.of(job), range.row(first.part().number()).orElseThrow(), first);
+    Candidate ours =
+        Candidate.of(Criteria.of(job), range.row(first.part().number()).orElseThrow(), first);
     List<Candidate> all = new ArrayList<>(grid);
     all.add(ours);
     Standing standing = new Standing(job, all, List.of());

@@ -65,7 +65,8 @@ class OtherMechanismsTest {
       double weak = fit.count() * gasForceWeak(job, fit, 0.65) / (21 * 9.80665);
       assertEquals(weak, fit.figures().hold().ratio().value(), 1e-9);
       assertEquals(
-          20 * 9.80665 - fit.count() * spring.force(fit.figures().lengths().extended() - 0.45, kelvin),
+          20 * 9.80665
+              - fit.count() * spring.force(fit.figures().lengths().extended() - 0.45, kelvin),
           fit.figures().hold().closed(),
           1e-6);
     }
@@ -145,17 +146,21 @@ class OtherMechanismsTest {
     for (int i = 0; i < own.size(); i++) {
       Figures a = own.get(i).figures();
       Figures b = made.get(i).figures();
-      assertEquals(a.hold().ratio().value(),
+      assertEquals(
+          a.hold().ratio().value(),
           b.hold().ratio().value(),
-          1e-9 * a.hold().ratio().value(), where);
+          1e-9 * a.hold().ratio().value(),
+          where);
       assertEquals(a.lengths().closed(), b.lengths().closed(), 1e-12, where);
       assertEquals(a.lengths().open(), b.lengths().open(), 1e-12, where);
       assertEquals(a.lengths().compressedReserve(), b.lengths().compressedReserve(), 1e-12, where);
       assertEquals(a.lengths().extendedReserve(), b.lengths().extendedReserve(), 1e-12, where);
       assertEquals(a.peakPressure(), b.peakPressure(), 1e-9 * a.peakPressure(), where);
-      assertEquals(a.strength().peakMountLoad(),
+      assertEquals(
+          a.strength().peakMountLoad(),
           b.strength().peakMountLoad(),
-          1e-9 * a.strength().peakMountLoad(), where);
+          1e-9 * a.strength().peakMountLoad(),
+          where);
       // The least of another 61 lengths.
       assertEquals(a.bucklingFactor(), b.bucklingFactor(), 1e-3 * a.bucklingFactor(), where);
       Travel travel = flap.travel(flap.end());

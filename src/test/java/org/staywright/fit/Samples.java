@@ -207,8 +207,7 @@ public final class Samples {
           switch (random.nextInt(6)) {
             case 0 -> asked.with(Criterion.HAND_OPEN, between(random, 20, 150));
             case 1 -> asked.with(Criterion.HAND_CLOSE, between(random, 20, 150));
-            case 2 ->
-                asked.with(Criterion.RISES, mechanism.start() + way * random.nextDouble());
+            case 2 -> asked.with(Criterion.RISES, mechanism.start() + way * random.nextDouble());
             case 3 ->
                 asked.with(
                     new Still(

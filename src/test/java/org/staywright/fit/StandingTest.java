@@ -49,9 +49,9 @@ class StandingTest {
         100 * (0.4 * 0.8 + 0.25 * 0.2 + 0.1 * 0.75 + 0.15 * 0.5 + 0.1 * 0.5) - 10,
         standing.score(CALM),
         1e-9);
-    // effort 0.2, margin 1 (capped), landing 0.75, price 0 (unknown), supply 1; a pair loses nothing
-    assertEquals(
-        100 * (0.4 * 0.2 + 0.25 + 0.1 * 0.75 + 0.1), standing.score(PRICELESS), 1e-9);
+    // effort 0.2, margin 1 (capped), landing 0.75, price 0 (unknown), supply 1; a pair loses
+    // nothing
+    assertEquals(100 * (0.4 * 0.2 + 0.25 + 0.1 * 0.75 + 0.1), standing.score(PRICELESS), 1e-9);
   }
 
   @Test

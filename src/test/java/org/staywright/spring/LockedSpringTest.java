@@ -12,6 +12,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.staywright.gas.BeyondEquation;
+import org.staywright.gas.BeyondEquation.Quantity;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -186,8 +188,8 @@ class LockedSpringTest {
   @Test
   void refusesALoadThatTheGasCannotBeComputedFor() {
     LockedSpring locked = STRUT.locked(0.06, ROOM);
-    assertEquals("pressure", refused(() -> locked.slowDeflection(50_000)).where());
-    assertEquals("temperature", refused(() -> locked.fastDeflection(50_000)).where());
+    assertEquals(Quantity.PRESSURE, beyond(() -> locked.slowDeflection(50_000)));
+    assertEquals(Quantity.TEMPERATURE, beyond(() -> locked.fastDeflection(50_000)));
   }
 
   @Test
@@ -295,5 +297,9 @@ class LockedSpringTest {
 
   private static Fault refused(Runnable run) {
     return assertThrows(Refusal.class, run::run).faults().get(0);
+  }
+
+  private static Quantity beyond(Runnable run) {
+    return assertThrows(BeyondEquation.class, run::run).quantity();
   }
 }
