@@ -126,6 +126,9 @@ public final class LockedSpring {
    * @return m; refused, with the bracket searched, where stroke, gas or lock do not hold the load
    */
   public double deflection(double load, double accuracy) {
+    if (load == 0) {
+      return 0;
+    }
     double most = greatest();
     double held = slow(most);
     if (!(load >= 0 && load <= held)) {
@@ -133,9 +136,7 @@ public final class LockedSpring {
       String bracket = bound.text() + " (δ ≤ " + Unit.MILLIMETRE.of(most) + " mm)";
       throw new Refusal(new Fault("load", load, bracket, "locked-load"));
     }
-    return load == 0
-        ? 0
-        : new BrentSolver(accuracy).solve(EVALUATIONS, x -> slow(x) - load, 0, most);
+    return new BrentSolver(accuracy).solve(EVALUATIONS, x -> slow(x) - load, 0, most);
   }
 
   /**

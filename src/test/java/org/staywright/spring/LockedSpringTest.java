@@ -139,6 +139,7 @@ class LockedSpringTest {
     assertEquals("locked-load", fault.code());
     assertTrue(fault.bound().contains("δ ≤"), fault.bound());
     assertEquals("locked-load", refused(() -> locked.deflection(-1, 1e-9)).code());
+    assertEquals(0, STRUT.locked(STRUT.stroke(), ROOM).deflection(0, 1e-9), "right at its end too");
     assertEquals("locked-load", refused(() -> locked.deflection(Double.NaN, 1e-9)).code());
   }
 
