@@ -93,9 +93,11 @@ public final class SeatChart {
     double[] settled = shown(give.settled(), MILLIMETRE);
     Plot plot = plot(0, Math.max(most(settled), 1), 6);
     frame(plot, "seat.give", MILLIMETRE);
-    plot.curve(Role.CURVE_1, wording.text("seat.lightest"), height, light);
-    plot.curve(Role.CURVE_3, wording.text("seat.heaviest"), height, heavy);
-    plot.dashed(Role.CURVE_3, wording.text("seat.settled"), height, settled);
+    String heaviest = wording.text("seat.heaviest");
+    plot.curve(
+        Role.CURVE_1, wording.text("seat.at-once", wording.text("seat.lightest")), height, light);
+    plot.curve(Role.CURVE_3, wording.text("seat.at-once", heaviest), height, heavy);
+    plot.dashed(Role.CURVE_3, wording.text("seat.settled", heaviest), height, settled);
     ends(
         plot,
         new Ending(Role.CURVE_1, light, "seat.lightest"),
