@@ -13,6 +13,7 @@ import java.time.ZoneOffset;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 import org.staywright.fit.Progress;
 
 class TasksTest {
@@ -122,9 +123,6 @@ class TasksTest {
   }
 
   private static void await(Task task, Task.State state) throws InterruptedException {
-    for (int i = 0; i < 1000 && task.state() != state; i++) {
-      Thread.sleep(5);
-    }
-    assertEquals(state, task.state());
+    Patience.until(task::state, state::equals);
   }
 }
