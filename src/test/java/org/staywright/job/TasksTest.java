@@ -115,6 +115,26 @@ class TasksTest {
     assertThrows(Tasks.Busy.class, () -> tasks.start(progress -> 1));
   }
 
+  @Test
+  void closesOnlyWhenWhatRanHasEnded() throws Exception {
+    Task task =
+        tasks.start(
+            progress -> {
+              while (progress.goOn(1, 2)) {
+                Thread.onSpinWait();
+              }
+              // The last piece of its work.
+              long end = System.nanoTime() + 200_000_000;
+              while (System.nanoTime() < end) {
+                Thread.onSpinWait();
+              }
+              return "all of it";
+            });
+    await(task, Task.State.RUNNING);
+    tasks.close();
+    assertEquals("all of it", task.result());
+  }
+
   private Object untilStopped(Progress progress) {
     while (progress.goOn(1, 2)) {
       Thread.onSpinWait();
