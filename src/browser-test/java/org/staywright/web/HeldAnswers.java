@@ -13,6 +13,9 @@ final class HeldAnswers {
   private final Pattern address;
   private final Queue<Route> held = new ArrayDeque<>();
 
+  /**
+   * @param path a regular expression
+   */
   HeldAnswers(Page page, String path) {
     this.page = page;
     this.address = Pattern.compile("/" + path + "\\?");
