@@ -129,10 +129,9 @@ public final class Strut {
     double damping = 0;
     double mach = 0;
     if (orifice != null && pace != 0) {
-      double through = orifice.speed(pace);
-      Orifice.Fluid fluid = oiled ? oil : new Gas(state, known, density);
-      damping = orifice.pressureDrop(through, fluid) * orifice.ring();
-      mach = through / fluid.speedOfSound();
+      Throttle throttle = throttle(state, known, density, oiled);
+      damping = throttle.force(pace);
+      mach = throttle.mach(pace);
     }
     double capacity = gas.gasMass() * state.cv();
     double squeezing = known * state.pressurePerKelvin() * area * pace / capacity;
@@ -161,11 +160,45 @@ public final class Strut {
   public double freeSpeed(double compression, boolean oiled) {
     double density = gas.density(compression, kelvin);
     Isotherm.State state = Isotherm.at(kelvin).state(density);
-    double drop = Math.max(0, Math.abs(push(state)) - friction) / orifice.ring();
-    double through = orifice.speedAt(drop, oiled ? oil : new Gas(state, kelvin, density));
-    boolean compressing = area < 0;
-    return through / orifice.speed(compressing ? 1 : -1);
+    double force = Math.max(0, Math.abs(push(state)) - friction);
+    return throttle(state, kelvin, density, oiled).speedAt(force, area < 0);
   }
+
+  /**
+   * Whether oil would pass the orifice.
+   *
+   * @param compression m
+   * @param extending which way it moves
+   * @param rodRise sine of the rod end's direction, +1 straight up
+   */
+  public boolean oiled(double compression, boolean extending, double rodRise) {
+    return zones.depth(compression, extending, rodRise) > 0;
+  }
+
+  /** Slow force with what damps it, the gas as warm as the wall. */
+  public Stand stand(double compression, boolean oiled) {
+    if (gas == null) {
+      return new Stand(plain.applyAsDouble(compression), null);
+    }
+    double density = gas.density(compression, kelvin);
+    Isotherm.State state = Isotherm.at(kelvin).state(density);
+    return new Stand(push(state), orifice == null ? null : throttle(state, kelvin, density, oiled));
+  }
+
+  private Throttle throttle(Isotherm.State state, double known, double density, boolean oiled) {
+    return new Throttle(orifice, oiled ? oil : new Gas(state, known, density));
+  }
+
+  /** Against the motion, of a spring that is no gas spring but damps by its speed; N. */
+  public double resistance(double speed) {
+    return Math.abs(resistance.force(speed));
+  }
+
+  /**
+   * @param push without friction and damping, N
+   * @param throttle what its fluid must pass, null where nothing is throttled
+   */
+  public record Stand(double push, Throttle throttle) {}
 
   /**
    * @param push without friction and damping, N

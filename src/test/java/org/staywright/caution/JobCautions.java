@@ -26,6 +26,7 @@ final class JobCautions {
     bad.peakPressure = 1e9;
     bad.bucklingFactor = 3.1;
     bad.swing = 0.1;
+    bad.undampedStop = true;
     Trial pair = new Trial();
     pair.part = Trial.damped();
     pair.count = 2;

@@ -11,15 +11,22 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.SampleRange;
 import org.staywright.fit.Samples;
+import org.staywright.fit.Slam;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.part.Range;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
 
 /** What the figures of a job call for, and when they do not. */
 class JobCautionsTest {
@@ -110,6 +117,51 @@ class JobCautionsTest {
     assertFalse(has(idle, "end-damping-short"));
     trial.part = Trial.PART;
     assertFalse(has(trial.of(LID), "end-damping-idle"));
+  }
+
+  @Test
+  void aSpringThatIsAnUndampedStopIsTold() {
+    assertFalse(has(trial.of(LID), "undamped-stop"));
+    trial.undampedStop = true;
+    assertEquals(Severity.WARNING, named(trial.of(LID), "undamped-stop").severity());
+  }
+
+  @Test
+  void aFlapThatSlamsNamesItsEndItsEnergyItsSpeedAndTheCorner() {
+    Range range = SampleRange.read();
+    Fit fit =
+        Ranking.of(range, LID).fits().stream()
+            .filter(each -> Slam.of(LID, each, false).isPresent())
+            .findFirst()
+            .orElseThrow();
+    Slam slam = Slam.of(LID, fit, false).orElseThrow();
+    Caution caution =
+        Cautions.of(LID, fit).stream()
+            .filter(each -> each.code().equals("slams") && each.at().end().equals("shut"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Severity.DANGER, caution.severity());
+    assertEquals(slam.energy(), caution.figures().get(0).si());
+    assertEquals(slam.speed(), caution.figures().get(1).si());
+    assertTrue(caution.source().contains("ISO 14120:2015, from memory"));
+    String sentence = CautionText.in(Wording.english().about(HingedFlap.CODE)).sentence(caution);
+    assertTrue(sentence.contains(" falls shut with up to "), sentence);
+    assertTrue(sentence.contains("(cold and aged, heavy)"), sentence);
+    assertTrue(sentence.contains("For comparison only"), sentence);
+  }
+
+  @Test
+  void whatComesSoftlyToBothItsEndsDoesNotSlam() {
+    Range range = SampleRange.read();
+    Fit soft =
+        Ranking.of(range, LID).fits().stream()
+            .filter(fit -> Slam.of(LID, fit, true).isEmpty())
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        Cautions.of(LID, soft).stream()
+            .filter(each -> each.code().equals("slams"))
+            .noneMatch(each -> each.at().end().equals("open")));
   }
 
   @Test

@@ -37,6 +37,7 @@ final class Trial {
   double peakMountLoad = 700;
   double bucklingFactor = 4;
   double swing;
+  boolean undampedStop;
 
   List<Caution> of(Job job) {
     return Cautions.of(job, fit(job));
@@ -51,7 +52,7 @@ final class Trial {
             new Figures.Hand(0, 0, 0, none, none, null, null, null, null),
             new Figures.Hold(
                 null, extreme(heldOpen), 0, extreme(closedHold), latchPush, shuts, null),
-            new Figures.Landing(null, false),
+            new Figures.Landing(null, undampedStop),
             new Figures.Strength(peakPressure, peakMountLoad, 0, bucklingFactor, swing),
             new Figures.OneFailed(heldWithOneFailed, handWithOneFailed),
             new Figures.Hanging(0, 0.0));

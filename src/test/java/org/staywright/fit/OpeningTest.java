@@ -4,9 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.form.JobForm;
+import org.staywright.form.JsonText;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.part.Range;
 
@@ -60,6 +66,26 @@ class OpeningTest {
     Fit first = fast.get(0);
     assertEquals(limit, first.blockedBy().get(0).needed());
     assertEquals(stopSpeed(job, first), first.blockedBy().get(0).has(), 1e-12);
+  }
+
+  /** A speed limit at the stop is usable: damped parts meet it in every corner. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/jobs/flap.json", "/ways/level-lid.json"})
+  void aLidThatPagesOpenWithIsMetByDampedPartsAtOneAndAHalfMetresASecond(String file)
+      throws IOException {
+    ObjectNode lid;
+    try (var in = OpeningTest.class.getResourceAsStream(file)) {
+      lid = (ObjectNode) JsonText.read(in.readAllBytes()).tree();
+    }
+    lid.withObject("/requirements").put("maxStopSpeedMmPerS", 1500);
+    Job job = JobForm.read(lid, RANGE);
+    Ranking ranking = Ranking.of(RANGE, job);
+    assertTrue(ranking.fitsTotal() > 0, ranking.fitsTotal() + " fit");
+    assertTrue(ranking.fits().stream().anyMatch(fit -> fit.part().endZone() > 0));
+    for (Fit fit : ranking.fits()) {
+      Kept kept = Opening.kept(job, fit).get(0);
+      assertTrue(kept.met() && kept.has() <= 1.5, fit.part().number() + " " + kept);
+    }
   }
 
   @Test

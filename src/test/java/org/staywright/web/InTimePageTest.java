@@ -34,10 +34,13 @@ class InTimePageTest {
   @Test
   void aPageOfItsOwnPlaysTheMotionAndTellsHowSureItIs() {
     inTime()
+        .queryParam("failedSprings", "0")
+        .queryParam("release", "from-closed")
+        .queryParam("handForceN", "80")
         .get("/in-time")
         .then()
         .statusCode(200)
-        .body(containsString("data-seconds=\"0."))
+        .body(matchesPattern("(?s).*data-seconds=\"[1-9]\\..*"))
         .body(containsString("data-track=\""))
         .body(containsString("It meets the stop after"))
         .body(containsString("The motion in figures"))

@@ -1,0 +1,17 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+
+/** A spring that is the stop takes every blow itself: it wants oil at that end. */
+final class UndampedStop implements CautionRule {
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
+    return figures.landing().undampedStop()
+        ? Optional.of(Caution.warning("undamped-stop"))
+        : Optional.empty();
+  }
+}
