@@ -6,6 +6,7 @@ import org.staywright.gas.Isotherm;
 import org.staywright.gas.IsothermFit;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Column;
+import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.spring.GasSpring;
 
@@ -123,10 +124,17 @@ final class Block {
             Misses.of(missed, stopped),
             figures.hand().rms(),
             criteria.margin(figures),
-            () -> null,
+            new Once<>(() -> speed(survivor, counts[c])),
             price.amount(),
             price.days(),
             null));
+  }
+
+  /** At its open end, as the plain assessment has it. */
+  private Double speed(Survivor survivor, int count) {
+    Part part = range.part(survivor.row());
+    return EndSpeed.of(
+        job, survivor.path(), Hung.of(part, count, survivor.rod(), survivor.tube()));
   }
 
   /** How far the balance of moments may be off. */

@@ -4,7 +4,6 @@ import java.util.function.Function;
 import org.staywright.fit.Figures.Hand;
 import org.staywright.fit.Figures.Hanging;
 import org.staywright.fit.Figures.Hold;
-import org.staywright.fit.Figures.Landing;
 import org.staywright.fit.Figures.Lengths;
 import org.staywright.fit.Figures.OneFailed;
 import org.staywright.fit.Figures.Strength;
@@ -58,7 +57,7 @@ final class Figuring {
         lengths(travel, hung),
         hand(job, travel, states),
         hold(travel, states, hung.part().spring().sense()),
-        new Landing(null, false),
+        EndSpeed.landing(job, path, hung),
         strength(job, travel, states, hung, peak),
         oneFailed(job, travel, states, hung),
         hanging(job, travel, hung));
