@@ -93,26 +93,6 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
     return first;
   }
 
-  /**
-   * Whether a part would meet the requirements, its strength aside: a quick look before the whole
-   * assessment.
-   */
-  static boolean meets(Job job, Paths paths, Hung hung) {
-    Path path = paths.of(hung.extended());
-    return path.blocker() == null
-        && path.misfit(job.requirements(), hung.compressed(), hung.extended()) == null
-        && spares(job, path.travel(), hung)
-        && paths.criteria().missed(Figuring.slow(job, path, hung)).isEmpty();
-  }
-
-  /** Whether the stroke asked for is left at both ends: the cheapest to tell. */
-  private static boolean spares(Job job, Travel travel, Hung hung) {
-    Requirements asked = job.requirements();
-    return travel.shortest() - hung.compressed() >= asked.compressedReserve()
-        && (asked.openStop() == Job.OpenStop.SPRING_STOP
-            || hung.extended() - travel.longest() >= asked.extendedReserve());
-  }
-
   /** Where the rod hangs: as wished, else at the end that is lower at the start of the travel. */
   public static RodEnd rodEnd(Job job) {
     RodEnd wish = job.mechanism().rodEnd();

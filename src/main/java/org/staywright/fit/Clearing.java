@@ -11,7 +11,7 @@ import org.staywright.part.Range;
  * Finds the smallest single change of a job that makes a near part fit. Every knob is turned
  * further and further, all by the same effort, until the plain {@link Assessment} of one calls the
  * part a fit; the step from which it does is then found by bisection. A fit that comes and goes
- * between two efforts tried is passed over.
+ * between two efforts tried is passed over. No knob here gives up that a load stays open or shut.
  */
 public final class Clearing {
 
@@ -31,7 +31,7 @@ public final class Clearing {
   private static final int NONE = -1;
 
   private final Job job;
-  private final Paths paths;
+  private final Retrial.Changed unchanged;
   private final Range range;
   private final List<Knob> free;
   private final List<Knob> asked;
@@ -42,17 +42,24 @@ public final class Clearing {
   public Clearing(Job job, Range range, List<Knob> knobs) {
     this.job = job;
     this.range = range;
-    paths = new Paths(job);
+    unchanged = Retrial.Changed.of(job);
     free = knobs.stream().filter(knob -> !knob.asked()).toList();
     asked = knobs.stream().filter(Knob::asked).toList();
   }
 
-  /** The smallest change that clears a near part; empty where no single one does. */
+  /**
+   * The smallest change that clears a near part; empty where no single one does, and where no
+   * spring is needed: a load that is harder to move would be no mend.
+   */
   public Optional<Change> of(Fit near) {
-    return smallest(near, free, true).or(() -> smallest(near, asked, false));
+    if (near.blockedBy().stream().anyMatch(each -> each.criterion() == Criterion.NO_GAIN)) {
+      return Optional.empty();
+    }
+    Retrial trial = new Retrial(range, near);
+    return smallest(near, trial, free, true).or(() -> smallest(near, trial, asked, false));
   }
 
-  private Optional<Change> smallest(Fit near, List<Knob> knobs, boolean swaps) {
+  private Optional<Change> smallest(Fit near, Retrial trial, List<Knob> knobs, boolean swaps) {
     int[] tried = new int[knobs.size()];
     boolean toSwap = swaps;
     for (int level = 0; level <= LEVELS; level++) {
@@ -61,13 +68,13 @@ public final class Clearing {
       double least = Double.POSITIVE_INFINITY;
       if (toSwap && cost >= SWAP) {
         toSwap = false;
-        best = swap(near).orElse(null);
+        best = swap(near, trial).orElse(null);
         least = best == null ? least : SWAP;
       }
       int[] found =
           IntStream.range(0, tried.length)
               .parallel()
-              .map(i -> found(near, knobs.get(i), tried[i], knobs.get(i).steps(cost)))
+              .map(i -> found(trial, knobs.get(i), tried[i], knobs.get(i).steps(cost)))
               .toArray();
       for (int i = 0; i < tried.length; i++) {
         Knob knob = knobs.get(i);
@@ -85,53 +92,17 @@ public final class Clearing {
   }
 
   /** The first step that fits, {@link #NONE} where the farthest does not. */
-  private int found(Fit near, Knob knob, int tried, int steps) {
-    return steps > tried && fits(near, knob, steps) ? first(near, knob, tried, steps) : NONE;
-  }
-
-  /** The first step that fits, between one that does not and one that does. */
-  private int first(Fit near, Knob knob, int misses, int fits) {
-    int low = misses;
-    int high = fits;
-    while (high - low > 1) {
-      int middle = (low + high) >>> 1;
-      if (fits(near, knob, middle)) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return high;
-  }
-
-  private boolean fits(Fit near, Knob knob, int steps) {
-    Knob.Turned turned = knob.at(steps).orElse(null);
-    return turned != null && fits(turned.job(), turned.paths(), near, near.count(), 0);
-  }
-
-  /**
-   * @param longer what another end fitting adds to the length, m
-   */
-  private boolean fits(Job changed, Paths along, Fit near, int count, double longer) {
-    if (near.outcome() instanceof Figures figures) {
-      Figures.Lengths now = figures.lengths();
-      Hung hung =
-          new Hung(near.part(), count, now.compressed() + longer, now.extended() + longer, 0);
-      if (!Assessment.meets(changed, along, hung)) {
-        return false;
-      }
-    }
-    Fit fit = Assessment.still(changed, along, range, near.part(), count).fit();
-    return fit != null && fit.fits() && Opening.keeps(changed, fit);
+  private static int found(Retrial trial, Knob knob, int tried, int steps) {
+    return steps > tried && trial.fits(knob, steps) ? trial.first(knob, tried, steps) : NONE;
   }
 
   /** A column is one, without end fittings. */
-  private Optional<Change> swap(Fit near) {
+  private Optional<Change> swap(Fit near, Retrial trial) {
     if (!job.fitted()) {
       return Optional.empty();
     }
     return IntStream.of(near.count() + 1, near.count() - 1)
-        .filter(count -> count >= 1 && count <= MOST_SPRINGS && fits(job, paths, near, count, 0))
+        .filter(count -> count >= 1 && count <= MOST_SPRINGS && trial.fits(unchanged, count, 0))
         .mapToObj(
             count ->
                 new Change(
@@ -140,12 +111,12 @@ public final class Clearing {
                     BigDecimal.valueOf(count),
                     ""))
         .findFirst()
-        .or(() -> fitting(near, true))
-        .or(() -> fitting(near, false));
+        .or(() -> fitting(near, trial, true))
+        .or(() -> fitting(near, trial, false));
   }
 
   /** The end fitting nearest in length that clears it, on one end. */
-  private Optional<Change> fitting(Fit near, boolean rod) {
+  private Optional<Change> fitting(Fit near, Retrial trial, boolean rod) {
     Fitting old = rod ? near.rodFitting() : near.tubeFitting();
     Job.FittingWish wish = rod ? job.rodEnd() : job.tubeEnd();
     if (old == null) {
@@ -156,7 +127,9 @@ public final class Clearing {
         .filter(fitting -> old.thread().equals(fitting.thread()) && !old.equals(fitting))
         .sorted((one, other) -> Double.compare(apart(one, old), apart(other, old)))
         .filter(
-            fitting -> fits(with(fitting, rod), paths, near, near.count(), longer(fitting, old)))
+            fitting ->
+                trial.fits(
+                    unchanged.with(with(fitting, rod)), near.count(), longer(fitting, old)))
         .map(
             fitting ->
                 new Change(

@@ -2,6 +2,7 @@ package org.staywright.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
@@ -50,6 +51,11 @@ public final class Criteria {
   static Criteria roughly(Job job) {
     boolean known = job.requirements().openStop() == Job.OpenStop.FLAP_STOP;
     return new Criteria(job, new Paths(job).bare(), each -> known || !each.atTheEnd());
+  }
+
+  /** Of what is asked only some; nothing that is measured by the load alone. */
+  static Criteria only(Job job, Set<Criterion> some) {
+    return new Criteria(job, null, some::contains);
   }
 
   /** All that is asked of it beside what it has, what a motion must tell last. */

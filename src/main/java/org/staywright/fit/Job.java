@@ -90,6 +90,21 @@ public record Job(
     return with(mechanism, springCounts, rodEnd, tubeEnd, filters, limit, parts);
   }
 
+  /** The same job with its load or geometry changed. */
+  public Job moving(Mechanism other) {
+    return with(other, springCounts, rodEnd, tubeEnd, filters, limit, beside);
+  }
+
+  /** The same job asking otherwise. */
+  public Job asking(Requirements other) {
+    return with(conditions, other, filters, rankBy);
+  }
+
+  /** The same job in another service. */
+  public Job under(Conditions other) {
+    return with(other, requirements, filters, rankBy);
+  }
+
   /** The same job with other wishes for the end fittings. */
   public Job with(FittingWish rod, FittingWish tube) {
     return with(mechanism, springCounts, rod, tube, filters, limit, beside);
@@ -108,32 +123,25 @@ public record Job(
 
   /** The same job for gas springs that are yet to be made: those with the least hand force. */
   Job forSpringsToMake() {
-    return new Job(
-        name,
-        mechanism,
-        springCounts,
-        rodEnd,
-        tubeEnd,
-        conditions,
-        requirements,
-        new Filters(Set.of(Family.GAS_SPRING), null, false),
-        RankBy.LEAST_EFFORT,
-        limit,
-        weights,
-        beside);
+    Filters any = new Filters(Set.of(Family.GAS_SPRING), null, false);
+    return with(conditions, requirements, any, RankBy.LEAST_EFFORT);
   }
 
   /** The same job in another order. */
   Job by(RankBy order) {
+    return with(conditions, requirements, filters, order);
+  }
+
+  private Job with(Conditions service, Requirements asked, Filters allowed, RankBy order) {
     return new Job(
         name,
         mechanism,
         springCounts,
         rodEnd,
         tubeEnd,
-        conditions,
-        requirements,
-        filters,
+        service,
+        asked,
+        allowed,
         order,
         limit,
         weights,

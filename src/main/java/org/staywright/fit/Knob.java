@@ -12,9 +12,6 @@ import java.util.function.Function;
  */
 public final class Knob {
 
-  /** A changed job with what all parts share in it. */
-  record Turned(Job job, Paths paths) {}
-
   private final String path;
   private final String unit;
   private final BigDecimal from;
@@ -22,7 +19,7 @@ public final class Knob {
   private final double ease;
   private final boolean asked;
   private final Function<BigDecimal, Optional<Job>> job;
-  private final Map<Integer, Optional<Turned>> made = new HashMap<>();
+  private final Map<Integer, Optional<Retrial.Changed>> made = new HashMap<>();
 
   /**
    * @param path JSON pointer of the number in the job
@@ -63,9 +60,8 @@ public final class Knob {
     return steps * Math.abs(step.doubleValue()) / ease;
   }
 
-  Optional<Turned> at(int steps) {
-    return made.computeIfAbsent(
-        steps, n -> job.apply(value(n)).map(turned -> new Turned(turned, new Paths(turned))));
+  Optional<Retrial.Changed> at(int steps) {
+    return made.computeIfAbsent(steps, n -> job.apply(value(n)).map(Retrial.Changed::of));
   }
 
   Change change(int steps) {

@@ -21,6 +21,6 @@ public record CurveRequest(Job job, String partNumber, int count) {
 
   static CurveRequest of(FitRequest.JsonTree asked, Range range) {
     return new CurveRequest(
-        JobForm.read(asked.job(), range), asked.text("/partNumber"), asked.whole("/count"));
+        FitRequest.job(asked.job(), range), asked.text("/partNumber"), asked.whole("/count"));
   }
 }

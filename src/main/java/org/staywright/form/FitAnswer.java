@@ -116,13 +116,18 @@ public final class FitAnswer {
           optional("has", NUMBER),
           required("unit", TEXT));
 
-  private static final Shape CHANGE =
-      Shape.of(
-          "change",
-          required("path", new Choice(JobKnobs.paths(), List.of())),
-          required("from", new Anything()),
-          required("to", new Anything()),
-          required("unit", TEXT));
+  private static final Shape CHANGE = change("change", JobKnobs.paths(), new Anything());
+
+  private static final Shape HOLDS_FROM = change("holds-from", ConditionKnobs.paths(), NUMBER);
+
+  private static Shape change(String name, List<String> paths, Kind value) {
+    return Shape.of(
+        name,
+        required("path", new Choice(paths, List.of())),
+        required("from", value),
+        required("to", value),
+        required("unit", TEXT));
+  }
 
   static final Shape FIT_SHAPE = shape("fit", FIT);
 
@@ -130,7 +135,10 @@ public final class FitAnswer {
       shape(
           "near-fit",
           FIT,
-          List.of(required("blockedBy", new Many(BLOCKER)), optional("clearedBy", CHANGE)));
+          List.of(
+              required("blockedBy", new Many(BLOCKER)),
+              optional("clearedBy", CHANGE),
+              optional("holdsFrom", HOLDS_FROM)));
 
   public static final Shape FITS =
       shape(

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import org.staywright.form.Kind.Whole;
+import org.staywright.fit.Job;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -48,6 +50,18 @@ final class FitRequest {
       throw new Refusal(faults);
     }
     return new JsonTree(tree);
+  }
+
+  /** The job in a sound body, its faults placed there. */
+  static Job job(JsonNode job, Range range) {
+    try {
+      return JobForm.read(job, range);
+    } catch (Refusal refusal) {
+      throw new Refusal(
+          refusal.faults().stream()
+              .map(fault -> fault.at(fault.where().replaceFirst("^#", "#/job")))
+              .toList());
+    }
   }
 
   /** A seat has no handle, and with it no hand's force. */

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import org.staywright.fit.Bare;
 import org.staywright.fit.Blocker;
@@ -18,6 +19,7 @@ import org.staywright.fit.Extreme;
 import org.staywright.fit.Figure;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
+import org.staywright.fit.HoldsFrom;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Rejection;
@@ -45,22 +47,30 @@ public final class FitsJson {
   private final Mechanism mechanism;
   private final Function<Fit, List<Note>> cautions;
   private final Clearing clearing;
+  private final HoldsFrom holdsFrom;
 
-  private FitsJson(Job job, Function<Fit, List<Note>> cautions, Clearing clearing) {
+  private FitsJson(
+      Job job, Function<Fit, List<Note>> cautions, Clearing clearing, HoldsFrom holdsFrom) {
     this.job = job;
     this.mechanism = job.mechanism();
     this.cautions = cautions;
     this.clearing = clearing;
+    this.holdsFrom = holdsFrom;
   }
 
   /**
    * @param job that was ranked for
    * @param cautions what a fit calls for, in words
    * @param clearing of the first near rows
+   * @param holdsFrom of those that nothing clears
    */
   public static ObjectNode of(
-      Job job, Ranking ranking, Function<Fit, List<Note>> cautions, Clearing clearing) {
-    FitsJson form = new FitsJson(job, cautions, clearing);
+      Job job,
+      Ranking ranking,
+      Function<Fit, List<Note>> cautions,
+      Clearing clearing,
+      HoldsFrom holdsFrom) {
+    FitsJson form = new FitsJson(job, cautions, clearing, holdsFrom);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("considered", ranking.considered());
     json.put("springNeeded", ranking.springNeeded());
@@ -114,7 +124,7 @@ public final class FitsJson {
    * @param rank among others
    */
   static ObjectNode of(Job job, Fit fit, int rank, Function<Fit, List<Note>> cautions) {
-    return new FitsJson(job, cautions, null).fit(fit, rank);
+    return new FitsJson(job, cautions, null, null).fit(fit, rank);
   }
 
   private ObjectNode fit(Fit fit, int rank) {
@@ -145,13 +155,17 @@ public final class FitsJson {
     if (!fit.fits()) {
       ArrayNode blockers = json.putArray("blockedBy");
       fit.blockedBy().forEach(blocker -> blockers.add(blocker(mechanism, blocker)));
-      json.set("clearedBy", clearing == null || rank > Clearing.ROWS ? null : cleared(fit));
+      mend(fit, clearing == null || rank > Clearing.ROWS, json);
     }
     return json;
   }
 
-  private JsonNode cleared(Fit fit) {
-    return clearing.of(fit).map(FitsJson::change).orElse(null);
+  private void mend(Fit near, boolean unsolved, ObjectNode json) {
+    Optional<Change> cleared = unsolved ? Optional.empty() : clearing.of(near);
+    Optional<Change> holds =
+        unsolved || cleared.isPresent() ? Optional.empty() : holdsFrom.of(near);
+    json.set("clearedBy", cleared.map(FitsJson::change).orElse(null));
+    json.set("holdsFrom", holds.map(FitsJson::change).orElse(null));
   }
 
   private static JsonNode change(Change change) {

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +15,8 @@ import org.staywright.unit.TypedNumber;
 import org.staywright.unit.Unit;
 
 /**
- * Dotted names with texts, as HTML forms, queries and CSV rows have them, to a tree for a shape.
- * Text that is not what the shape wants stays text, so that the shape reports it.
+ * Dotted names with texts, as HTML forms, queries and CSV rows have them, to a tree for a shape and
+ * back. Text that is not what the shape wants stays text, so that the shape reports it.
  */
 public final class FlatForm {
 
@@ -43,6 +45,41 @@ public final class FlatForm {
     return new FlatForm(true).read(shape, values);
   }
 
+  /** The other way: texts by dotted name; nothing for null. */
+  public static Map<String, List<String>> texts(Shape shape, JsonNode tree) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    flatten(shape, "", tree, values);
+    return values;
+  }
+
+  private static void flatten(
+      Shape shape, String name, JsonNode node, Map<String, List<String>> values) {
+    String prefix = name.isEmpty() ? "" : name + ".";
+    Kind kind = shape.field(name).map(Field::kind).orElse(null);
+    if (node.isObject()) {
+      node.properties().forEach(e -> flatten(shape, prefix + e.getKey(), e.getValue(), values));
+    } else if (kind instanceof Kind.Many many && many.of() instanceof Shape && !many.tabular()) {
+      for (int i = 0; i < node.size(); i++) {
+        flatten(shape, prefix + i, node.get(i), values);
+      }
+    } else if (!node.isNull()) {
+      values.put(name, texts(node));
+    }
+  }
+
+  /** Of one field. */
+  public static List<String> texts(JsonNode value) {
+    if (!value.isArray()) {
+      return List.of(value.asText());
+    }
+    if (value.path(0).isObject()) {
+      return List.of(FlatTable.text(value));
+    }
+    List<String> texts = new ArrayList<>();
+    value.forEach(each -> texts.add(each.asText()));
+    return texts;
+  }
+
   private ObjectNode read(Shape shape, Map<String, List<String>> values) {
     ObjectNode tree = NODES.objectNode();
     values.forEach(
@@ -66,7 +103,12 @@ public final class FlatForm {
     String[] steps = name.split("\\.");
     for (int i = 0; i < steps.length - 1; i++) {
       JsonNode next = parent.get(steps[i]);
-      parent = next instanceof ObjectNode object ? object : parent.putObject(steps[i]);
+      if (Character.isDigit(steps[i + 1].charAt(0))) {
+        ArrayNode list = next instanceof ArrayNode array ? array : parent.putArray(steps[i]);
+        parent = entry(list, Integer.parseInt(steps[++i]));
+      } else {
+        parent = next instanceof ObjectNode object ? object : parent.putObject(steps[i]);
+      }
     }
     String last = steps[steps.length - 1];
     if (!parent.has(last)) {
@@ -74,15 +116,23 @@ public final class FlatForm {
     }
   }
 
+  /** One that is passed over is there and empty, so that it is missed where it stands. */
+  private static ObjectNode entry(ArrayNode list, int index) {
+    while (list.size() <= index) {
+      list.addObject();
+    }
+    return (ObjectNode) list.get(index);
+  }
+
   private JsonNode several(Kind kind, List<String> texts) {
-    if (kind instanceof Kind.Many many && many.of() instanceof Shape row) {
+    if (kind instanceof Kind.Many many && many.of() instanceof Shape row && many.tabular()) {
       return FlatTable.rows(row, String.join("\n", texts), this::one);
     }
     Kind entry =
         kind instanceof Kind.Listing listing
             ? listing.of()
             : kind instanceof Kind.Many many ? many.of() : null;
-    if (entry != null) {
+    if (entry != null && !(entry instanceof Shape)) {
       ArrayNode list = NODES.arrayNode();
       for (String text : texts) {
         for (String each : text.split("[,;\\s]+")) {

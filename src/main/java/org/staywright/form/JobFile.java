@@ -51,7 +51,7 @@ public final class JobFile {
   }
 
   /**
-   * @param range that the dampers of jobs are looked up in
+   * @param range that parts beside the springs are looked up in
    */
   public static JobFile json(byte[] body, Range range) {
     JobFile file = new JobFile(range);
@@ -81,7 +81,7 @@ public final class JobFile {
   }
 
   /**
-   * @param range that the dampers of jobs are looked up in
+   * @param range that parts beside the springs are looked up in
    */
   public static JobFile csv(byte[] body, Range range) {
     JobFile file = new JobFile(range);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.staywright.fit.Contradictions;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Weights;
@@ -43,7 +44,7 @@ public final class JobForm {
   public static Job read(JsonNode document) {
     JobForm form = new JobForm(withDefaults(document));
     form.tree.refuse("/beside/0/partNumber", "nothing-beside-in-this");
-    return form.job();
+    return form.consistent(form.job());
   }
 
   /**
@@ -53,7 +54,29 @@ public final class JobForm {
    */
   public static Job read(JsonNode document, Range range) {
     JobForm form = new JobForm(withDefaults(document));
+    return form.consistent(BesideForm.added(form.job(), form.tree, range));
+  }
+
+  /** The job of a document that was taken once: what no part could do is then for it to be told. */
+  public static Job stored(JsonNode document, Range range) {
+    JobForm form = new JobForm(withDefaults(document));
     return BesideForm.added(form.job(), form.tree, range);
+  }
+
+  /** Refuses what contradicts itself. */
+  private Job consistent(Job job) {
+    List<Fault> faults = contradictions(tree, Contradictions.of(job));
+    if (!faults.isEmpty()) {
+      throw new Refusal(faults);
+    }
+    return job;
+  }
+
+  /** With the values as they were given. */
+  static List<Fault> contradictions(JobTree tree, List<Fault> found) {
+    return found.stream()
+        .map(f -> tree.fault(f.where(), f.bound(), f.code()).at("#" + f.where()))
+        .toList();
   }
 
   /** The document with every default filled in; a refusal names every fault in it. */

@@ -1,83 +1,54 @@
 package org.staywright.form;
 
-import com.fasterxml.jackson.core.JsonPointer;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.staywright.fit.Criterion;
 import org.staywright.fit.Job;
 import org.staywright.fit.Knob;
 import org.staywright.fit.Yield;
+import org.staywright.form.Turnable.Turn;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mounted;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Range;
-import org.staywright.unit.Refusal;
-import org.staywright.unit.Unit;
 
-/**
- * The numbers of a job that could be changed to make a near part fit. A changed job is read from
- * the changed document, so that what is found holds for whoever sends that document.
- */
+/** The numbers of a job that could be changed to make a near part fit. */
 public final class JobKnobs {
 
-  /**
-   * @param path of a number in the document
-   * @param unit of it
-   * @param step smallest change worth telling apart
-   * @param ease a change that costs as little as one spring more; of a requirement a share of it
-   * @param yield of a requirement, null for what is built
-   */
-  private record Place(String path, String unit, BigDecimal step, double ease, Yield yield) {
+  /** Changes that cost as much as one spring more. */
+  private static final double LENGTH_MM = 10;
 
-    Knob knob(ObjectNode tree, BigDecimal from, Range range) {
-      boolean asked = yield != null;
-      double measure = asked ? ease * from.abs().doubleValue() : ease;
-      return new Knob(path, unit, from, step, measure, asked, to -> changed(tree, to, range));
-    }
+  private static final double ANGLE_DEG = 4;
 
-    /** Its dotted name. */
-    String field() {
-      return path.substring(1).replace('/', '.');
-    }
-
-    private Optional<Job> changed(ObjectNode tree, BigDecimal to, Range range) {
-      if (yield != null && yield.floor() != null && to.doubleValue() < yield.floor()) {
-        return Optional.empty();
-      }
-      JsonPointer pointer = JsonPointer.compile(path);
-      ObjectNode copy = tree.deepCopy();
-      ObjectNode parent = (ObjectNode) copy.at(pointer.head());
-      parent.put(pointer.last().getMatchingProperty(), to);
-      try {
-        return Optional.of(JobForm.read(copy, range));
-      } catch (Refusal outOfBounds) {
-        return Optional.empty();
-      }
-    }
-  }
-
-  private static final double MOUNT_MM = 10;
-
-  /** Share of a requirement that costs as much as one spring more. */
+  /** The same of a requirement, as a share of it. */
   private static final double ASKED = 0.15;
 
   /** Mass, tolerance, friction and conditions are as they are; a change of them mends nothing. */
-  private static final List<Place> PLACES =
-      Stream.concat(
-              Stream.of(
-                  mount("/mounts/frameMm/x", "0.1"),
-                  mount("/mounts/frameMm/x", "-0.1"),
-                  mount("/mounts/frameMm/y", "0.1"),
-                  mount("/mounts/frameMm/y", "-0.1"),
-                  mount("/mounts/movingMm/x", "0.1"),
-                  mount("/mounts/movingMm/x", "-0.1"),
-                  mount("/mounts/movingMm/y", "0.1"),
-                  mount("/mounts/movingMm/y", "-0.1"),
-                  built("/load/openingAngleDeg", Unit.DEGREE, "-0.1", 4),
-                  built("/load/travelMm", Unit.MILLIMETRE, "-0.1", 10),
-                  built("/load/heightTravelMm", Unit.MILLIMETRE, "-0.1", 10)),
+  private static final List<Turnable> PLACES =
+      Stream.of(
+              either("frameMm/x", (mounts, x) -> framed(mounts, x, mounts.frame().y())),
+              either("frameMm/y", (mounts, y) -> framed(mounts, mounts.frame().x(), y)),
+              either("movingMm/x", (mounts, x) -> moved(mounts, x, mounts.moving().y())),
+              either("movingMm/y", (mounts, y) -> moved(mounts, mounts.moving().x(), y)),
+              less(
+                  "/load/openingAngleDeg",
+                  ANGLE_DEG,
+                  (job, end) -> job.moving(((HingedFlap) job.mechanism()).to(end))),
+              less(
+                  "/load/travelMm",
+                  LENGTH_MM,
+                  (job, end) -> job.moving(((StraightLift) job.mechanism()).to(end))),
+              less(
+                  "/load/heightTravelMm",
+                  LENGTH_MM,
+                  (job, end) -> job.moving(((SeatColumn) job.mechanism()).to(end))),
               Stream.of(Criterion.values()).flatMap(JobKnobs::asked))
+          .flatMap(places -> places)
           .toList();
 
   private static final List<String> WORDS =
@@ -85,32 +56,51 @@ public final class JobKnobs {
 
   private JobKnobs() {}
 
-  private static Stream<Place> asked(Criterion criterion) {
+  private interface Moving {
+    Mounts of(Mounts mounts, double to);
+  }
+
+  private static Stream<Turnable> either(String mount, Moving moving) {
+    Turn turn = (job, to) -> job.at(moving.of(((Mounted) job.mechanism()).mounts(), to));
+    return Stream.of("0.1", "-0.1")
+        .map(step -> built("/mounts/" + mount, step, LENGTH_MM, turn));
+  }
+
+  private static Mounts framed(Mounts mounts, double x, double y) {
+    return mounts.with(new Point(x, y), mounts.moving());
+  }
+
+  private static Mounts moved(Mounts mounts, double x, double y) {
+    return mounts.with(mounts.frame(), new Point(x, y));
+  }
+
+  private static Stream<Turnable> less(String path, double ease, Turn turn) {
+    return Stream.of(built(path, "-0.1", ease, turn));
+  }
+
+  private static Turnable built(String path, String step, double ease, Turn turn) {
+    return new Turnable(path, new BigDecimal(step), ease, null, turn);
+  }
+
+  private static Stream<Turnable> asked(Criterion criterion) {
+    Turn turn = (job, to) -> job.asking(job.requirements().with(criterion, to));
     return criterion.yields().stream()
         .flatMap(
             yield ->
                 criterion.asks().stream()
                     .map(
                         ask ->
-                            new Place(
-                                "/requirements/" + ask.field(),
-                                ask.bound().unit(),
+                            new Turnable(
+                                RequirementsShape.AT + ask.field(),
                                 yield.step(),
                                 ASKED,
-                                yield)));
+                                yield,
+                                turn)));
   }
 
   /** Every entry of a job that may have to be changed, as JSON pointers. */
   public static List<String> paths() {
-    return Stream.concat(PLACES.stream().map(Place::path), WORDS.stream()).distinct().toList();
-  }
-
-  private static Place mount(String path, String step) {
-    return built(path, Unit.MILLIMETRE, step, MOUNT_MM);
-  }
-
-  private static Place built(String path, Unit unit, String step, double ease) {
-    return new Place(path, unit.symbol(), new BigDecimal(step), ease, null);
+    return Stream.concat(PLACES.stream().map(Turnable::path), WORDS.stream()).distinct().toList();
   }
 
   /**
@@ -118,16 +108,6 @@ public final class JobKnobs {
    * @param range that it is judged by
    */
   public static List<Knob> of(ObjectNode tree, Range range) {
-    Shape shape = JobShape.of(tree.at("/load/type").textValue());
-    return PLACES.stream()
-        .filter(place -> shape.field(place.field()).isPresent())
-        .flatMap(
-            place -> {
-              JsonNode value = tree.at(place.path());
-              return value.isNumber()
-                  ? Stream.of(place.knob(tree, value.decimalValue(), range))
-                  : Stream.empty();
-            })
-        .toList();
+    return Turnable.knobs(PLACES, tree, range);
   }
 }

@@ -227,9 +227,23 @@ public sealed interface Kind
    */
   record Many(Kind of, int least, int most) implements Kind {
 
+    private static final Pattern INDEX = Pattern.compile("0|[1-9]\\d{0,3}");
+
     /** Any number. */
     public Many(Kind of) {
       this(of, 0, Integer.MAX_VALUE);
+    }
+
+    /** Whether entries are plain enough for the lines of a table; else their fields have names. */
+    public boolean tabular() {
+      return of instanceof Shape row
+          && row.fields().values().stream()
+              .noneMatch(field -> field.kind() instanceof Shape || field.kind() instanceof Variants);
+    }
+
+    /** Whether a text is the index of an entry that there may be. */
+    boolean hasRoomFor(String index) {
+      return INDEX.matcher(index).matches() && Integer.parseInt(index) < most;
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.fit.Contradictions;
 import org.staywright.fit.Job;
 import org.staywright.fit.Zone;
 import org.staywright.fit.Zones;
@@ -45,9 +46,9 @@ public record MountsRequest(Job job, Zones zones, ObjectNode document) {
         faults.add(new Fault("#/load/type", type, "", "no-mounts-to-find"));
       } else {
         JobTree job = new JobTree(tree);
-        if (job.given("/damper")) {
-          faults.add(
-              job.fault("/damper/partNumber", "", "no-damper-in-zones").at("#/damper/partNumber"));
+        if (job.size("/beside") > 0) {
+          String first = "/beside/0/partNumber";
+          faults.add(job.fault(first, "", "nothing-beside-in-zones").at("#" + first));
         }
         boolean zoned = tree.hasNonNull("zones");
         if (zoned && ZonesShape.faults(job).isEmpty() && complete(tree.get("zones"))) {
@@ -62,8 +63,13 @@ public record MountsRequest(Job job, Zones zones, ObjectNode document) {
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }
-    Zones zones = ZonesShape.read(new JobTree(tree));
-    return new MountsRequest(JobForm.unchecked(tree), zones, (ObjectNode) tree);
+    JobTree sound = new JobTree(tree);
+    Job job = JobForm.unchecked(tree);
+    faults.addAll(JobForm.contradictions(sound, Contradictions.wherever(job)));
+    if (!faults.isEmpty()) {
+      throw new Refusal(faults);
+    }
+    return new MountsRequest(job, ZonesShape.read(sound), (ObjectNode) tree);
   }
 
   private static boolean complete(JsonNode zones) {

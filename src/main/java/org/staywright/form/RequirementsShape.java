@@ -23,7 +23,7 @@ import org.staywright.unit.Unit;
 /** What a job asks, field by field: from the table of criteria, and what is no number alone. */
 final class RequirementsShape {
 
-  private static final String AT = "/requirements/";
+  static final String AT = "/requirements/";
 
   /** Where it is to stay put: both ends of a stretch. */
   private static final List<String> STILL_DEG = List.of("staysPutFromDeg", "staysPutToDeg");

@@ -25,21 +25,26 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
     return new Shape(name, byName);
   }
 
-  /** A field by its dotted name, {@code load.massKg}. */
+  /** A field by its dotted name, {@code load.massKg}; of an entry of a list by its index too. */
   public Optional<Field> field(String dotted) {
     int dot = dotted.indexOf('.');
     if (dot < 0) {
       return Optional.ofNullable(fields.get(dotted));
     }
     Field outer = fields.get(dotted.substring(0, dot));
-    if (outer == null) {
-      return Optional.empty();
-    }
-    String inner = dotted.substring(dot + 1);
-    if (outer.kind() instanceof Variants variants) {
+    return outer == null ? Optional.empty() : within(outer.kind(), dotted.substring(dot + 1));
+  }
+
+  private static Optional<Field> within(Kind kind, String inner) {
+    if (kind instanceof Variants variants) {
       return variants.shapes().stream().flatMap(s -> s.field(inner).stream()).findFirst();
     }
-    return outer.kind() instanceof Shape shape ? shape.field(inner) : Optional.empty();
+    if (kind instanceof Many many && many.of() instanceof Shape entry && !many.tabular()) {
+      int dot = inner.indexOf('.');
+      boolean there = dot > 0 && many.hasRoomFor(inner.substring(0, dot));
+      return there ? entry.field(inner.substring(dot + 1)) : Optional.empty();
+    }
+    return kind instanceof Shape shape ? shape.field(inner) : Optional.empty();
   }
 
   /**

@@ -71,7 +71,7 @@ public final class WhyJson {
     if (!faults.isEmpty()) {
       throw new Refusal(faults);
     }
-    return new Request(JobForm.read(tree.get("job"), range), tree.get("partNumber").textValue());
+    return new Request(FitRequest.job(tree.get("job"), range), tree.get("partNumber").textValue());
   }
 
   /**

@@ -194,7 +194,7 @@ public class Batches {
     JsonNode document = tree(waiting.document());
     String name = document.path("name").asText();
     try {
-      Job job = JobForm.read(document, range);
+      Job job = JobForm.stored(document, range);
       return BatchJson.of(waiting.row(), name, job, Ranking.of(range, job));
     } catch (Refusal refusal) {
       return BatchJson.refused(waiting.row(), name, refusal);

@@ -106,10 +106,10 @@ public class Jobs {
   /**
    * The job in SI.
    *
-   * @param range that dampers beside its springs are taken from
+   * @param range that parts beside its springs are taken from
    */
   public static Job read(SavedJob job, Range range) {
-    return JobForm.read(document(job), range);
+    return JobForm.stored(document(job), range);
   }
 
   static JsonNode document(SavedJob job) {

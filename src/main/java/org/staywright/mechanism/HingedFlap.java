@@ -133,6 +133,18 @@ public record HingedFlap(
         masses, centreOfMass, handle, sense, end, tilt, friction, elsewhere, ownInertia, seal);
   }
 
+  /** The same opened farther or less far, rad. */
+  public HingedFlap to(double angle) {
+    return new HingedFlap(
+        masses, centreOfMass, handle, sense, angle, tilt, friction, mounts, ownInertia, seal);
+  }
+
+  /** The same on a frame tilted otherwise, rad. */
+  public HingedFlap tilted(double angle) {
+    return new HingedFlap(
+        masses, centreOfMass, handle, sense, end, angle, friction, mounts, ownInertia, seal);
+  }
+
   @Override
   public double lateralOffset() {
     return mounts.lateralOffset();

@@ -41,6 +41,11 @@ public record SeatColumn(
     return empty() + share * heaviest * STANDARD_GRAVITY;
   }
 
+  /** The same with more or less height to be set, m. */
+  public SeatColumn to(double travel) {
+    return new SeatColumn(seatMass, lightest, heaviest, share, travel);
+  }
+
   @Override
   public Kind kind() {
     return Kind.SHIFTS;

@@ -101,6 +101,11 @@ public record StraightLift(
     return new StraightLift(masses, end, direction, friction, elsewhere);
   }
 
+  /** The same moved farther or less far, m. */
+  public StraightLift to(double travel) {
+    return new StraightLift(masses, travel, direction, friction, mounts);
+  }
+
   @Override
   public double lateralOffset() {
     return mounts.lateralOffset();

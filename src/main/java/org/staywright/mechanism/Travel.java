@@ -102,25 +102,28 @@ public record Travel(
 
   /** The first of every so many samples: a coarser view, whose ends are the same if they divide. */
   public Travel every(int step) {
-    double[] lengths = every(step, length);
+    return at(IntStream.rangeClosed(0, last() / step).map(i -> i * step).toArray());
+  }
+
+  /** Only some of the samples. */
+  public Travel at(int... samples) {
+    double[] lengths = at(samples, length);
     DoubleSummaryStatistics extremes = Arrays.stream(lengths).summaryStatistics();
     return new Travel(
-        every(step, q),
+        at(samples, q),
         lengths,
         extremes.getMin(),
         extremes.getMax(),
-        every(step, lever),
-        every(step, load),
-        every(step, heavy),
-        every(step, light),
+        at(samples, lever),
+        at(samples, load),
+        at(samples, heavy),
+        at(samples, light),
         hand,
         friction);
   }
 
-  private static double[] every(int step, double[] all) {
-    return IntStream.range(0, (all.length - 1) / step + 1)
-        .mapToDouble(i -> all[i * step])
-        .toArray();
+  private static double[] at(int[] samples, double[] all) {
+    return Arrays.stream(samples).mapToDouble(i -> all[i]).toArray();
   }
 
   public int last() {

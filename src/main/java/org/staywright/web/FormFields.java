@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.staywright.form.Field;
+import org.staywright.form.FlatForm;
 import org.staywright.form.Kind;
 import org.staywright.form.Shape;
 import org.staywright.part.Fitting;
@@ -28,7 +30,8 @@ public final class FormFields {
   private static final String RANK_BY = "rankBy";
 
   /** A member of an entry of a list. */
-  private static final Pattern ENTRY = Pattern.compile(".*/(\\d{1,9})/(\\w+)");
+  private static final Pattern ENTRY =
+      Pattern.compile("(.*)/(\\d{1,9})/((?:[a-zA-Z]\\w*/)*[a-zA-Z]\\w*)");
 
   /** Faults said of one field; more of a kind tell nothing new. */
   private static final int MOST_SAID = 5;
@@ -68,25 +71,34 @@ public final class FormFields {
     }
   }
 
-  /** "#/load/centreOfMassMm/x" to "load.centreOfMassMm.x"; an entry of a list to the list. */
-  private static String name(String pointer) {
-    return pointer.replaceFirst("^#?/?", "").replaceFirst("/\\d+(/.*)?$", "").replace('/', '.');
+  /** "#/load/centreOfMassMm/x" to "load.centreOfMassMm.x"; a line of a table to the table. */
+  private String name(String pointer) {
+    String name = dotted(pointer);
+    return has(name) ? name : dotted(pointer.replaceFirst("/\\d+(/.*)?$", ""));
   }
 
-  /** A field by its label; in a table also which entry and what of it. */
+  private static String dotted(String pointer) {
+    return pointer.replaceFirst("^#?/?", "").replace('/', '.');
+  }
+
+  /** A field by its label; in a list also which entry and what of it. */
   private String place(String pointer) {
-    String name = name(pointer);
     Matcher entry = ENTRY.matcher(pointer);
     if (!entry.matches()) {
-      return label(name);
+      return label(name(pointer));
     }
-    int number = Integer.parseInt(entry.group(1)) + 1;
+    String list = dotted(entry.group(1));
+    int number = Integer.parseInt(entry.group(2)) + 1;
     return wording.text(
-        "page.entry", label(name), wording.number(number, 0), label(name + "." + entry.group(2)));
+        "page.entry",
+        label(list),
+        wording.number(number, 0),
+        label(list + "." + dotted(entry.group(3))));
   }
 
+  /** The same for every entry of a list. */
   private String label(String name) {
-    String key = "page.field." + name;
+    String key = "page.field." + name.replaceAll("\\.\\d+", "");
     return wording.knows(key) ? wording.text(key) : name;
   }
 
@@ -115,10 +127,25 @@ public final class FormFields {
           all.add(of(name));
         }
         collect(name + ".", inner, all);
+      } else if (name.equals(Slot.BESIDE) && field.kind() instanceof Kind.Many many) {
+        Shape entry = (Shape) many.of();
+        Slot.numbers(typed.texts(), false).forEach(slot -> collect(name + "." + slot + ".", entry, all));
       } else {
         all.add(of(name));
       }
     }
+  }
+
+  /** What acts along: each slot that is filled, and one to fill in. */
+  public List<Slot> beside() {
+    int most = ((Kind.Many) shape.field(Slot.BESIDE).orElseThrow().kind()).most();
+    int shown = Math.min(most, Slot.numbers(typed.values(), true).size() + 1);
+    return IntStream.range(0, shown).mapToObj(slot -> Slot.of(this, slot)).toList();
+  }
+
+  /** True where anything in a list is wrong. */
+  public boolean anyWrongIn(String list) {
+    return faults.keySet().stream().anyMatch(name -> (name + ".").startsWith(list + "."));
   }
 
   /** True where one of the fields, named with spaces between, is wrong. */
@@ -166,7 +193,7 @@ public final class FormFields {
     if (given != null || field == null || field.fallback() == null) {
       return given == null ? List.of() : given;
     }
-    return JobQuery.flat(field.fallback()).getOrDefault("", List.of());
+    return field.fallback().isObject() ? List.of() : FlatForm.texts(field.fallback());
   }
 
   /** Some keyboards for decimals have no minus sign. */

@@ -2,13 +2,12 @@ package org.staywright.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.fit.Rejection;
 import org.staywright.form.FlatForm;
-import org.staywright.form.FlatTable;
+import org.staywright.form.JobShape;
 
 /**
  * A job as it travels in a query: dotted names with texts.
@@ -32,7 +31,8 @@ record JobQuery(Bench bench, Typed typed, String saved) {
 
   /** Of a bench, whatever type of load it names. */
   static JobQuery of(Bench bench, Map<String, List<String>> parameters) {
-    Typed typed = Typed.of(bench.shape(), parameters, Say.wording());
+    Typed typed =
+        Slot.closedUp(Typed.of(bench.shape(), Slot.renamed(parameters), Say.wording()));
     Map<String, List<String>> values = typed.values();
     values.replaceAll((name, texts) -> name.startsWith("fittings.") ? last(texts) : texts);
     if (!values.isEmpty()) {
@@ -49,7 +49,7 @@ record JobQuery(Bench bench, Typed typed, String saved) {
 
   /** The same job as a document has it. */
   static JobQuery of(JsonNode tree, String saved) {
-    JobQuery query = of(flat(tree));
+    JobQuery query = of(FlatForm.texts(JobShape.JOB, tree));
     return new JobQuery(query.bench, query.typed, saved);
   }
 
@@ -73,30 +73,6 @@ record JobQuery(Bench bench, Typed typed, String saved) {
   /** The zones of its mounts, for a form that does not show them. */
   public List<Pair> zones() {
     return pairs().stream().filter(pair -> pair.name().startsWith("zones.")).toList();
-  }
-
-  /** Texts by dotted name; nothing for null. */
-  static Map<String, List<String>> flat(JsonNode tree) {
-    Map<String, List<String>> values = new LinkedHashMap<>();
-    flatten("", tree, values);
-    return values;
-  }
-
-  private static void flatten(String name, JsonNode node, Map<String, List<String>> values) {
-    if (node.isObject()) {
-      String prefix = name.isEmpty() ? "" : name + ".";
-      node.properties().forEach(e -> flatten(prefix + e.getKey(), e.getValue(), values));
-    } else if (node.isArray()) {
-      if (node.path(0).isObject()) {
-        values.put(name, List.of(FlatTable.text(node)));
-        return;
-      }
-      List<String> texts = new ArrayList<>();
-      node.forEach(each -> texts.add(each.asText()));
-      values.put(name, texts);
-    } else if (!node.isNull()) {
-      values.put(name, List.of(node.asText()));
-    }
   }
 
   boolean isEmpty() {

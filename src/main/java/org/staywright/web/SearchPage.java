@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import org.staywright.form.FlatForm;
 import org.staywright.form.MeasuredForm;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Refusal;
@@ -31,7 +32,7 @@ public final class SearchPage {
     Typed typed = Typed.of(MeasuredForm.MEASURED, uri.getQueryParameters(), wording);
     try {
       JsonNode tree = MeasuredForm.withDefaults(typed.values());
-      Typed values = new Typed(JobQuery.flat(tree), typed.texts());
+      Typed values = new Typed(FlatForm.texts(MeasuredForm.MEASURED, tree), typed.texts());
       return Templates.search(
           new FormFields(wording, MeasuredForm.MEASURED, values, List.of(), List.of()),
           SearchView.of(MeasuredForm.read(tree), typed.values(), stock.get(), wording));

@@ -12,8 +12,10 @@ import java.util.Properties;
 import java.util.UUID;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.h2.jdbcx.JdbcDataSource;
 import org.postgresql.ds.PGSimpleDataSource;
+import org.staywright.job.DamperToBeside;
 
 /** New databases of either kind, with the tables of the program and nothing in them. */
 public final class Databases {
@@ -65,8 +67,33 @@ public final class Databases {
     return server.getJdbcUrl("postgres", name);
   }
 
-  /** With the kind of text that the program itself would use. */
+  /** As an earlier version of the program left them. */
+  public static DataSource h2Of(String version) {
+    JdbcDataSource database = new JdbcDataSource();
+    database.setURL("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+    flyway(database, "/application.properties").target(version).load().migrate();
+    return database;
+  }
+
+  public static DataSource postgresqlOf(String version) {
+    PGSimpleDataSource database = new PGSimpleDataSource();
+    database.setURL(postgresqlUrl());
+    flyway(database, "/application-postgresql.properties").target(version).load().migrate();
+    return database;
+  }
+
+  /** To the version of today. */
+  public static void migrate(DataSource database) {
+    boolean h2 = database instanceof JdbcDataSource;
+    migrate(database, h2 ? "/application.properties" : "/application-postgresql.properties");
+  }
+
   private static void migrate(DataSource database, String settings) {
+    flyway(database, settings).load().migrate();
+  }
+
+  /** With the kind of text that the program itself would use. */
+  private static FluentConfiguration flyway(DataSource database, String settings) {
     Properties program = new Properties();
     try (InputStream file = Databases.class.getResourceAsStream(settings)) {
       program.load(file);
@@ -74,10 +101,9 @@ public final class Databases {
       throw new UncheckedIOException(e);
     }
     String text = program.getProperty("quarkus.flyway.placeholders.ordered_text");
-    Flyway.configure()
+    return Flyway.configure()
         .dataSource(database)
         .placeholders(Map.of("ordered_text", text))
-        .load()
-        .migrate();
+        .javaMigrations(new DamperToBeside());
   }
 }

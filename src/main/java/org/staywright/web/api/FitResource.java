@@ -14,12 +14,14 @@ import org.staywright.fit.Chance;
 import org.staywright.fit.Clearing;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
+import org.staywright.fit.HoldsFrom;
 import org.staywright.fit.Ideal;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Spreads;
 import org.staywright.fit.Why;
 import org.staywright.form.ChanceRequest;
+import org.staywright.form.ConditionKnobs;
 import org.staywright.form.CurveJson;
 import org.staywright.form.CurveRequest;
 import org.staywright.form.FitsJson;
@@ -58,9 +60,13 @@ public class FitResource {
     ObjectNode tree = JobForm.withDefaults(Body.read(body));
     Range range = current.get();
     Job job = JobForm.read(tree, range);
-    Clearing clearing = new Clearing(job, range, JobKnobs.of(tree, range));
     Ranking ranking = Measured.ranking(() -> Ranking.of(range, job));
-    return FitsJson.of(job, ranking, fit -> cautions(job, fit), clearing);
+    return FitsJson.of(
+        job,
+        ranking,
+        fit -> cautions(job, fit),
+        new Clearing(job, range, JobKnobs.of(tree, range)),
+        new HoldsFrom(range, ConditionKnobs.of(tree, range)));
   }
 
   static List<FitsJson.Note> cautions(Job job, Fit fit) {
