@@ -56,7 +56,7 @@ public final class FigureText {
   }
 
   /** What is the worst is never told better than it is. */
-  private static RoundingMode rounding(Figure figure) {
+  public static RoundingMode rounding(Figure figure) {
     return switch (figure) {
       case CLOSED_HOLD_LEAST -> RoundingMode.FLOOR;
       case SELF_OPENS_FROM_WORST -> RoundingMode.CEILING;
