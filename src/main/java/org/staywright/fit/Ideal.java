@@ -101,6 +101,11 @@ public record Ideal(
         : of.applyAsDouble(stock.figures()) - of.applyAsDouble(made.figures());
   }
 
+  /** The spring to have made, null where that is not the advice. */
+  public Fit proposed() {
+    return advice == Advice.MAKE ? made : null;
+  }
+
   /** Whether the range has nothing that fits. */
   public boolean stockFails() {
     return stock == null || !stock.fits();

@@ -201,6 +201,7 @@ public abstract class BenchPage {
     Job job = toMakeFor(query);
     return Templates.ideal(
         IdealView.of(query, job, Ideal.of(job, stock.get()), bench.wording()),
+        query.pairs(),
         query.address() + "#result");
   }
 
@@ -211,7 +212,7 @@ public abstract class BenchPage {
   public RestResponse<byte[]> specification(@Context UriInfo uri) {
     Job job = toMakeFor(asked(uri));
     Ideal ideal = Ideal.of(job, stock.get());
-    if (ideal.made() == null) {
+    if (ideal.proposed() == null) {
       throw new NotFoundException();
     }
     return RestResponse.ResponseBuilder.ok(Specification.pdf(job, ideal, Say.wording()))

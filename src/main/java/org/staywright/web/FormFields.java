@@ -143,14 +143,13 @@ public final class FormFields {
     return IntStream.range(0, shown).mapToObj(slot -> Slot.of(this, slot)).toList();
   }
 
-  /** True where anything in a list is wrong. */
-  public boolean anyWrongIn(String list) {
-    return faults.keySet().stream().anyMatch(name -> (name + ".").startsWith(list + "."));
+  /** True where one of the fields, named with spaces between, or anything in one is wrong. */
+  public boolean anyWrong(String names) {
+    return Arrays.stream(names.split(" ")).anyMatch(this::wrong);
   }
 
-  /** True where one of the fields, named with spaces between, is wrong. */
-  public boolean anyWrong(String names) {
-    return Arrays.stream(names.split(" ")).anyMatch(faults::containsKey);
+  private boolean wrong(String name) {
+    return faults.keySet().stream().anyMatch(at -> (at + '.').startsWith(name + '.'));
   }
 
   /** Whether there is such a field in this form. */

@@ -3,6 +3,7 @@ package org.staywright.web;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -10,6 +11,7 @@ import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
+import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
 
 /** Figures of a spring to be made and of a stock part, and what lies between them. */
@@ -60,10 +62,16 @@ public final class IdealRows {
         "fit.figure." + figure.code(),
         figure::value,
         figure.unit(Mechanism.Kind.TURNS),
-        figure.decimals());
+        figure.decimals(),
+        FigureText.rounding(figure));
   }
 
   private void add(String key, Function<Fit, Double> of, Unit unit, int decimals) {
+    add(key, of, unit, decimals, RoundingMode.HALF_UP);
+  }
+
+  private void add(
+      String key, Function<Fit, Double> of, Unit unit, int decimals, RoundingMode rounding) {
     Double here = of.apply(made);
     Double there = stock == null ? null : of.apply(stock);
     if (here == null && there == null) {
@@ -73,22 +81,19 @@ public final class IdealRows {
     rows.add(
         new Row(
             wording.text(key),
-            shown(here, unit, decimals),
-            shown(there, unit, decimals),
+            shown(here, unit, decimals, rounding),
+            shown(there, unit, decimals, rounding),
             signed(more, unit, decimals)));
   }
 
-  private String shown(Double si, Unit unit, int decimals) {
-    if (si == null) {
-      return "–";
-    }
-    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+  private String shown(Double si, Unit unit, int decimals, RoundingMode rounding) {
+    return si == null ? "–" : wording.quantity(si, unit, decimals, rounding);
   }
 
   /** A difference that rounds to nothing has no sign. */
   private String signed(Double si, Unit unit, int decimals) {
-    String plain = shown(si == null ? null : Math.abs(si), unit, decimals);
-    if (si == null || plain.equals(shown(0.0, unit, decimals))) {
+    String plain = shown(si == null ? null : Math.abs(si), unit, decimals, RoundingMode.HALF_UP);
+    if (si == null || plain.equals(shown(0.0, unit, decimals, RoundingMode.HALF_UP))) {
       return plain;
     }
     return (si > 0 ? "+" : "−") + plain;

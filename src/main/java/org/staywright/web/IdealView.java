@@ -1,11 +1,11 @@
 package org.staywright.web;
 
+import static java.math.RoundingMode.CEILING;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.staywright.caution.Cautions;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.PartFigures;
@@ -22,15 +22,16 @@ import org.staywright.wording.Wording;
  * The spring that would be made for a job beside the best of stock, in words.
  *
  * @param kind how the verdict looks
- * @param verdict first what stock costs at the hand, or why there is none
+ * @param verdict what to do first, then what stock and a spring made for it would do
  * @param balance what springs would do in even balance
  * @param rows figures side by side, empty where nothing can be made
  * @param chart of both at the hand, null where nothing can be made
- * @param outline of the spring to be made, null for none
- * @param made its figures
+ * @param outline of the spring to be made, null where none is proposed
+ * @param made its figures, none where none is proposed
  * @param cautions it calls for
  * @param stock address of all about the stock part, "" for none
- * @param sheet address of the specification, "" where nothing can be made
+ * @param order the stock part to order instead, "" where that is not the advice
+ * @param sheet address of the specification, "" where none is proposed
  */
 public record IdealView(
     String kind,
@@ -42,38 +43,58 @@ public record IdealView(
     List<Labelled> made,
     List<CautionView> cautions,
     String stock,
+    String order,
     String sheet) {
 
   static IdealView of(JobQuery query, Job job, Ideal ideal, Wording wording) {
     Fit made = ideal.made();
     Fit stock = ideal.stock();
+    Fit proposed = ideal.proposed();
+    Pick pick =
+        stock == null ? null : new Pick(stock.count(), stock.part().number(), !stock.fits());
     return new IdealView(
-        !ideal.stockFails() ? "fits" : made != null && made.fits() ? "near" : "none",
+        kind(ideal),
         verdict(job, ideal, wording),
         balance(ideal, wording),
         made == null ? List.of() : new IdealRows(made, stock, wording).rows(),
         made == null ? null : chart(job, made, stock, wording),
-        made == null
-            ? null
-            : Graph.of(
-                SpringOutline.of(made.part(), made.rodFitting(), made.tubeFitting(), wording),
-                wording.text("ideal.outline"),
-                wording),
-        made == null
-            ? List.of()
-            : new PartFigures(made.part(), wording)
-                .pairs().stream().map(pair -> new Labelled(pair[0], pair[1])).toList(),
-        made == null ? List.of() : CautionView.of(Cautions.of(job, made), wording),
-        stock == null
-            ? ""
-            : query.address(new Pick(stock.count(), stock.part().number(), !stock.fits())),
-        made == null ? "" : query.sheet());
+        proposed == null ? null : outline(proposed, wording),
+        proposed == null ? List.of() : figures(proposed, wording),
+        proposed == null ? List.of() : CautionView.of(Cautions.of(job, proposed), wording),
+        pick == null ? "" : query.address(pick),
+        ideal.advice() == Ideal.Advice.TAKE_STOCK && stock.fits() ? pick.toString() : "",
+        proposed == null ? "" : query.sheet());
+  }
+
+  private static String kind(Ideal ideal) {
+    if (!ideal.stockFails() || ideal.advice() == Ideal.Advice.TAKE_NONE) {
+      return "fits";
+    }
+    return ideal.proposed() != null && ideal.proposed().fits() ? "near" : "none";
+  }
+
+  private static Graph outline(Fit made, Wording wording) {
+    return Graph.of(
+        SpringOutline.of(made.part(), made.rodFitting(), made.tubeFitting(), wording),
+        wording.text("ideal.outline"),
+        wording);
+  }
+
+  private static List<Labelled> figures(Fit made, Wording wording) {
+    return new PartFigures(made.part(), wording)
+        .pairs().stream().map(pair -> new Labelled(pair[0], pair[1])).toList();
   }
 
   private static List<String> verdict(Job job, Ideal ideal, Wording wording) {
     Fit made = ideal.made();
     Fit stock = ideal.stock();
     List<String> all = new ArrayList<>();
+    switch (ideal.advice()) {
+      case TAKE_STOCK ->
+          all.add(wording.text(stock.fits() ? "ideal.take-stock" : "ideal.take-stock.near"));
+      case TAKE_NONE -> all.add(wording.text("ideal.take-none"));
+      case MAKE, NO_ROOM -> {}
+    }
     if (stock == null) {
       all.add(wording.text("ideal.stock.none"));
     } else if (!stock.fits()) {
@@ -92,7 +113,7 @@ public record IdealView(
     if (!made.fits()) {
       all.add(wording.text("ideal.made.near") + ' ' + missed(job, made, wording));
     }
-    if (stock != null) {
+    if (ideal.proposed() != null && stock != null && ideal.costsRms() > 0) {
       all.add(costs(ideal, wording));
     }
     return all;
@@ -103,11 +124,11 @@ public record IdealView(
         key,
         fit.count(),
         what,
-        newtons(fit.figures().hand().rms(), wording),
-        newtons(fit.figures().hand().worst(), wording));
+        most(fit.figures().hand().rms(), wording),
+        most(fit.figures().hand().worst(), wording));
   }
 
-  /** In newtons at the hand; what rounds to none is none. */
+  /** In newtons at the hand. */
   private static String costs(Ideal ideal, Wording wording) {
     if (Math.round(ideal.costsRms()) <= 0) {
       return wording.text("ideal.costs.none");
@@ -128,9 +149,7 @@ public record IdealView(
   }
 
   private static String missed(Job job, Fit fit, Wording wording) {
-    return fit.blockedBy().stream()
-        .map(by -> FitText.in(wording).blocker(by, by.unit(job.mechanism())))
-        .collect(Collectors.joining(" "));
+    return FitText.in(wording).blockers(fit.blockedBy(), by -> by.unit(job.mechanism())) + '.';
   }
 
   private static String balance(Ideal ideal, Wording wording) {
@@ -161,6 +180,10 @@ public record IdealView(
         FitCurve.of(job, fit),
         job.mechanism().kind(),
         job.requirements().maxHandForce());
+  }
+
+  private static String most(double force, Wording wording) {
+    return wording.quantity(force, NEWTON, 0, CEILING);
   }
 
   private static String newtons(double force, Wording wording) {

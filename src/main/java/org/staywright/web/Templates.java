@@ -79,7 +79,8 @@ final class Templates {
 
   static native TemplateInstance rejected(RejectedView out);
 
-  static native TemplateInstance ideal(IdealView ideal, String back);
+  static native TemplateInstance ideal(
+      IdealView ideal, List<JobQuery.Pair> job, String back);
 
   static native TemplateInstance out(OutView out);
 

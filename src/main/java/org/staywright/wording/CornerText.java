@@ -7,7 +7,7 @@ public final class CornerText {
 
   private CornerText() {}
 
-  /** "cold and aged, heavy". */
+  /** "cold and aged, heavy load". */
   public static String of(Corner corner, Wording wording) {
     return wording.text(
         "corner.both",
