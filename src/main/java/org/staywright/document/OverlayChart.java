@@ -20,8 +20,8 @@ import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /**
- * Curves of several fits in one frame: one solid and one dashed each, named at their ends. Of hand
- * forces, opening and closing; of locked columns, sat down on slowly and fast.
+ * Nominal curves of several fits in one frame: one solid and one dashed each, named at their ends.
+ * Of hand forces, opening and closing; of locked columns, sat down on slowly and fast.
  */
 public final class OverlayChart {
 
@@ -30,9 +30,9 @@ public final class OverlayChart {
 
   /** What curves must share to stand in one frame. */
   private enum Subject {
-    TURNS(DEGREE, "opened", "hand-force", "overlay"),
-    SHIFTS(MILLIMETRE, "travelled", "hand-force", "overlay"),
-    LOCKED(MILLIMETRE, "locked.deflection", "force", "overlay-locked");
+    TURNS(DEGREE, "opened", "overlay.up", "overlay"),
+    SHIFTS(MILLIMETRE, "travelled", "overlay.up", "overlay"),
+    LOCKED(MILLIMETRE, "locked.deflection", "overlay-locked.up", "overlay-locked");
 
     private final Unit unit;
     private final String along;

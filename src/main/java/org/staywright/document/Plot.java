@@ -18,6 +18,12 @@ final class Plot {
   /** A small letter is about so wide. */
   private static final double LETTER = 0.45;
 
+  /** From the frame up to a row of text, and from one to the next. */
+  private static final double ROW = 1.3;
+
+  /** How far a text may reach beyond the frame, where the names of curves end. */
+  private static final double BEYOND = 6;
+
   private final Sketch sketch = new Sketch(1);
   private final Axis x;
   private final Axis y;
@@ -30,6 +36,9 @@ final class Plot {
   private final List<Readings.Stretch> stretches = new ArrayList<>();
   private Readings.Measure along;
   private Readings.Measure up;
+
+  /** Right end of the name of y. */
+  private double nameEnd;
 
   Plot(Axis x, Axis y, double width, double height) {
     this.x = x;
@@ -60,7 +69,7 @@ final class Plot {
     for (Tick tick : ticks(x, xUnit, wording)) {
       double at = place(tick.value(), 0).x();
       sketch.line(Role.GRID, at, 0, at, height);
-      sketch.text(Role.AXIS, new Point(at, -1), Anchor.MIDDLE, Size.SMALL, tick.label());
+      sketch.text(Role.AXIS, new Point(at, -1.05), Anchor.MIDDLE, Size.SMALL, tick.label());
     }
     for (Tick tick : ticks(y, yUnit, wording)) {
       double at = place(0, tick.value()).y();
@@ -69,7 +78,9 @@ final class Plot {
     }
     sketch.line(Role.AXIS, 0, 0, width, 0);
     sketch.text(Role.AXIS, new Point(width, -2.3), Anchor.END, Size.SMALL, xName);
-    sketch.text(Role.AXIS, new Point(-0.6, height + 1.3), Anchor.START, Size.SMALL, yName);
+    Shape.Text name = row(0, new Above(Role.AXIS, yName));
+    nameEnd = name.bounds().right();
+    sketch.add(name);
   }
 
   private record Tick(double value, String label) {}
@@ -95,9 +106,48 @@ final class Plot {
     sketch.line(role, 0, at, width, at);
   }
 
-  /** How to read the chart, above its right end. */
+  /** A text above the frame. */
+  record Above(Role role, String text) {}
+
+  /** How to read the chart: beside the name of y where there is room, else above it. */
   void caption(String text) {
-    sketch.text(Role.AXIS, new Point(width + 4, height + 1.3), Anchor.END, Size.SMALL, text);
+    Point end = new Point(width + BEYOND, height + ROW);
+    Shape.Text beside = sketch.label(Role.AXIS, end, Anchor.END, Size.SMALL, text);
+    if (beside.bounds().left() > nameEnd + 1) {
+      sketch.add(beside);
+    } else {
+      above(List.of(new Above(Role.AXIS, text)));
+    }
+  }
+
+  /** Texts above the name of y from top to bottom, broken where they would be wider than that. */
+  void above(List<Above> texts) {
+    List<Above> rows = texts.stream().flatMap(text -> broken(text).stream()).toList();
+    for (int i = 0; i < rows.size(); i++) {
+      sketch.add(row(rows.size() - i, rows.get(i)));
+    }
+  }
+
+  private Shape.Text row(int row, Above text) {
+    Point at = new Point(-0.6, height + (1 + row) * ROW);
+    return sketch.label(text.role(), at, Anchor.START, Size.SMALL, text.text());
+  }
+
+  private List<Above> broken(Above text) {
+    List<Above> rows = new ArrayList<>();
+    String row = "";
+    for (String word : text.text().split(" ")) {
+      String longer = row.isEmpty() ? word : row + ' ' + word;
+      if (!row.isEmpty()
+          && row(0, new Above(text.role(), longer)).bounds().right() > width + BEYOND) {
+        rows.add(new Above(text.role(), row));
+        row = word;
+      } else {
+        row = longer;
+      }
+    }
+    rows.add(new Above(text.role(), row));
+    return rows;
   }
 
   /** A curve that is told in numbers too. */
@@ -141,6 +191,11 @@ final class Plot {
       Point middle = new Point((left + right) / 2, BAR - 1.1);
       sketch.text(Role.AXIS, middle, Anchor.MIDDLE, Size.SMALL, name);
     }
+  }
+
+  /** Before the bar of the stretches, what they hold of. */
+  void beforeStretches(String text) {
+    sketch.text(Role.AXIS, new Point(-0.6, BAR), Anchor.END, Size.SMALL, text);
   }
 
   /**
