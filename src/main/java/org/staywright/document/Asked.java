@@ -32,7 +32,7 @@ final class Asked {
     this.wording = wording;
     this.grid =
         new Grid(
-            List.of(head("what", 46), head("asked", 18), head("has", 18), head("verdict", 18)));
+            List.of(head("what", 55), head("asked", 15), head("has", 15), head("verdict", 15)));
   }
 
   private Grid.Head head(String name, float width) {

@@ -6,13 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.staywright.fit.Beside;
 import org.staywright.job.Alternate;
 import org.staywright.job.Item;
 import org.staywright.job.ListedJob;
 import org.staywright.job.Misfit;
 import org.staywright.job.OrderLine;
+import org.staywright.job.Outfit;
 import org.staywright.job.PartsList;
 import org.staywright.job.Wanted;
+import org.staywright.part.Family;
 import org.staywright.part.Price;
 import org.staywright.wording.FitText;
 import org.staywright.wording.PartText;
@@ -37,6 +40,22 @@ public final class OrderText {
   /** Of a job, or that it has none. */
   String name(String job) {
     return job == null || job.isBlank() ? wording.text("document.unnamed") : job;
+  }
+
+  /** What a part beside the springs is: a damper or a second spring. */
+  String kind(Beside each) {
+    return wording.text(
+        "document.beside." + (each.part().family() == Family.DAMPER ? "damper" : "spring"));
+  }
+
+  /** A set with all that acts along, by numbers. */
+  String set(Outfit set) {
+    String all = wording.text("document.job-sheet.set", set.count(), set.part().number());
+    for (Beside each : set.beside()) {
+      String more = wording.text("document.job-sheet.set", each.count(), each.part().number());
+      all += " + " + wording.text("document.job-sheet.set.beside", more, kind(each));
+    }
+    return all;
   }
 
   /** What belongs to a list but is not in the range. */

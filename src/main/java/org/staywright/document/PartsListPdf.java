@@ -146,10 +146,7 @@ public final class PartsListPdf {
       grid.row(
           List.of(
               text.name(job.wanted().job()),
-              wording.text(
-                  "document.job-sheet.set",
-                  job.wanted().outfit().count(),
-                  job.wanted().outfit().part().number()),
+              text.set(job.wanted().outfit()),
               wording.number(job.wanted().sets(), 0),
               wording.number(job.wanted().spares(), 0),
               money(job.setCost()),

@@ -69,12 +69,12 @@ public final class Specification {
     sheet.newPage();
     MountTable mounts = new MountTable(job.mechanism(), made.outcome().end(), wording);
     sheet.beside(
-        SideView.of(job, made, wording),
+        SideView.forPaper(job, made, wording),
         VIEW,
         wording.text("document.mounts"),
         mounts.pairs(made.rodEndAt(), job.beside()),
         mounts.about());
-    for (FitCharts.Chart chart : FitCharts.of(job, made, wording)) {
+    for (FitCharts.Chart chart : FitCharts.forPaper(job, made, wording)) {
       sheet.heading(chart.heading());
       sheet.drawing(chart.drawing(), CHART);
     }

@@ -35,7 +35,7 @@ class OrderDocumentsTest {
     String text = Printed.text(pdf);
     assertTrue(text.contains("x 15.0, y −65.0"), text);
     assertTrue(text.contains("x 360.0, y −11.0"), text);
-    assertTrue(text.contains("≤ 50.0 N"), text);
+    assertTrue(text.contains("≤ 50 N"), text);
     assertTrue(text.contains("Prop the flap"), text);
     assertTrue(text.contains("Signature"), text);
     for (OrderLine line : LIST.lines()) {
