@@ -28,7 +28,7 @@ public class InTimeBench {
   private final Job lid = Samples.lid();
   private final Fit fit = Ranking.of(range, lid).fits().get(0);
   private final Scene shut =
-      InTime.released(lid, fit, false, 293.15, fit.count(), new Hand.PushesOn(50), Double.NaN);
+      new InTime(lid, fit).shut(Corner.NOMINAL).with(fit.count(), new Hand.LetsGo(50));
   private final Spreads usual = Spreads.usual(lid, fit.part());
 
   /** Opened by a hand, through gas and oil to the stop. */

@@ -43,6 +43,7 @@ class InchPoundInTheBrowserTest extends InTheBrowser {
       Page page = page(context);
       page.navigate(start + "flap");
       button(page, "in · lb · °F");
+      page.waitForLoadState();
       assertThat(page.getByLabel("Mass", new Page.GetByLabelOptions().setExact(true)))
           .hasValue("39.68");
       page.getByLabel("Mass", new Page.GetByLabelOptions().setExact(true)).fill("35 lb + 8 oz");

@@ -28,6 +28,7 @@ class KeyboardInTheBrowserTest extends InTheBrowser {
       page.navigate(start.toString());
       press(page, ".doors a[href='/flap']");
       String before = page.locator("#f-load-handleMm-x").inputValue();
+      page.waitForLoadState();
       tabTo(page, ".grip");
       while (!(boolean) page.evaluate("document.activeElement.ariaLabel.startsWith('Handle')")) {
         page.keyboard().press("PageDown");

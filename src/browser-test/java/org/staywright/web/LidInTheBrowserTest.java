@@ -31,6 +31,8 @@ class LidInTheBrowserTest extends InTheBrowser {
       picture(page, name + "-1-start");
       page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Hold or move a flap"))
           .click();
+      // What is typed before there is a script follows no ranking.
+      page.waitForLoadState();
       Locator verdict = page.locator(".verdict").first();
       assertThat(verdict).containsText("N spring");
       String before = verdict.textContent();

@@ -29,6 +29,7 @@ class MechanismsInTheBrowserTest extends InTheBrowser {
       Page page = page(context);
       page.navigate(start + "flap");
       page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Straight lift")).click();
+      page.waitForLoadState();
       Locator verdict = page.locator(".verdict").first();
       assertThat(verdict).containsText("holds it up");
       page.getByLabel("Travel", new Page.GetByLabelOptions().setExact(true)).fill("180");
@@ -95,5 +96,6 @@ class MechanismsInTheBrowserTest extends InTheBrowser {
         .setInputFiles(
             new FilePayload("forces.csv", "text/csv", csv.getBytes(StandardCharsets.UTF_8)));
     page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Read file")).click();
+    page.waitForLoadState();
   }
 }

@@ -54,7 +54,7 @@ class MountsInTheBrowserTest extends InTheBrowser {
       assertThat(page.locator("#f-zones-movingMm-x")).not().hasValue("95");
       int from = Integer.parseInt(page.locator("#f-zones-movingMm-x").inputValue());
       assertThat(page.locator("#f-zones-movingMm-x-to")).hasValue(Integer.toString(from + 345));
-      assertNotEquals(before, page.locator("#view svg").innerHTML());
+      page.waitForCondition(() -> !before.equals(page.locator("#view svg").innerHTML()));
       picture(page, "zones-" + width);
       assertEquals(List.of(), complaints);
     }
@@ -103,6 +103,27 @@ class MountsInTheBrowserTest extends InTheBrowser {
       assertNotEquals(first, text.inputValue());
       assertThat(page.locator("#view .d-keep-out").first()).isVisible();
       picture(page, "zones-keep-out");
+      assertEquals(List.of(), complaints);
+    }
+  }
+
+  @Test
+  void aZoneThatIsMendedIsDrawnAndCanBeGripped() {
+    try (BrowserContext context = context(1280, true, ColorScheme.LIGHT)) {
+      Page page = page(context);
+      page.navigate(
+          start
+              + LONG
+              + "&zones.frameMm.x=150&zones.frameMm.x=-50&zones.frameMm.y=-250&zones.frameMm.y=-50"
+              + "&zones.movingMm.x=200&zones.movingMm.x=400&zones.movingMm.y=-100"
+              + "&zones.movingMm.y=100");
+      assertThat(page.locator("#view svg")).hasCount(0);
+      page.locator("#f-zones-frameMm-x").fill("-150");
+      grip(page, "^Frame mount: its whole zone").focus();
+      page.keyboard().press("ArrowRight");
+      assertThat(page.locator("#view .d-zone").first()).isVisible();
+      assertThat(page.locator("#f-zones-frameMm-x")).hasValue("-145");
+      assertThat(page.locator("#f-zones-frameMm-x-to")).hasValue("-45");
       assertEquals(List.of(), complaints);
     }
   }

@@ -1,6 +1,5 @@
 package org.staywright.document;
 
-import static org.staywright.unit.Unit.CELSIUS;
 import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.MILLIMETRE_PER_SECOND;
@@ -15,20 +14,21 @@ import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.mechanism.Point;
 import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
+import org.staywright.wording.CornerText;
 import org.staywright.wording.Wording;
 
-/** Travel or speed over time after a release, a curve for each temperature. */
+/** Travel or speed over time after a release, a curve for each corner of springs and load. */
 public final class MotionChart {
 
   private static final double WIDTH = 34;
   private static final double HEIGHT = 15;
-  private static final Role[] ROLES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3};
+  private static final Role[] ROLES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3, Role.CURVE_4};
 
   private MotionChart() {}
 
   /**
    * @param code of what moves it, in addresses
-   * @param cases by rising temperature, three at most
+   * @param cases one a corner
    * @param motion which of a case
    * @param speed whether speed is drawn, else travel
    */
@@ -62,9 +62,9 @@ public final class MotionChart {
     plot.frame(wording, wording.text("document.motion.time"), null, wording.text(what), shown);
     plot.level(Role.AXIS, 0);
     for (int i = 0; i < values.length; i++) {
-      String at = wording.quantity(cases.get(i).kelvin(), CELSIUS, 0);
+      String at = CornerText.of(cases.get(i).corner(), wording);
       plot.curve(ROLES[i], at, times[i], values[i]);
-      // A key at the right, coldest below: ends of motions lie too close together for labels.
+      // A key at the right: ends of motions lie too close together for labels.
       plot.sketch()
           .text(ROLES[i], new Point(WIDTH + 0.6, 2 + 1.6 * i), Anchor.START, Size.NORMAL, at);
     }

@@ -1,5 +1,6 @@
 package org.staywright.fit;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -13,9 +14,11 @@ final class Alongside {
 
   private record Acting(double[] push, double[] friction) {}
 
+  private final Travel travel;
   private final Map<SpringState, Acting> states = new EnumMap<>(SpringState.class);
 
   private Alongside(Travel travel) {
+    this.travel = travel;
     int samples = travel.q().length;
     for (SpringState state : SpringState.values()) {
       states.put(state, new Acting(new double[samples], new double[samples]));
@@ -56,5 +59,24 @@ final class Alongside {
   /** N·m or N. */
   double[] friction(SpringState state) {
     return states.get(state).friction;
+  }
+
+  /** Load and push together, positive where they open, N·m or N. */
+  double[] loading(Corner corner) {
+    return sum(corner.load().of(travel), push(corner.spring()));
+  }
+
+  /** Friction of the mechanism and of what acts along, N·m or N. */
+  double[] rubbing(Corner corner) {
+    double[] friction = friction(corner.spring());
+    double[] all = new double[friction.length];
+    Arrays.setAll(all, i -> travel.friction() + friction[i]);
+    return all;
+  }
+
+  private static double[] sum(double[] one, double[] other) {
+    double[] all = new double[one.length];
+    Arrays.setAll(all, i -> one[i] + other[i]);
+    return all;
   }
 }

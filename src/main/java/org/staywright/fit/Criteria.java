@@ -63,7 +63,14 @@ public final class Criteria {
   public List<Kept> kept(Outcome outcome) {
     List<Kept> kept = new ArrayList<>();
     for (int i = 0; i < asked.size(); i++) {
-      kept.add(new Kept(asked.get(i), needed.get(i), asked.get(i).has(bare, outcome)));
+      Criterion criterion = asked.get(i);
+      Extreme worst = criterion.worst(outcome);
+      kept.add(
+          new Kept(
+              criterion,
+              needed.get(i),
+              criterion.has(bare, outcome),
+              worst == null ? null : worst.corner()));
     }
     return kept;
   }

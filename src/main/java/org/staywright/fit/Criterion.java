@@ -27,7 +27,7 @@ public enum Criterion implements Coded {
       atMost(NEWTON)
           .field("maxHandForceN", Term.HAND, 50.0)
           .when(job -> job.requirements().oneHandLimit())
-          .has(figures -> figures.hand().worst())
+          .worst(figures -> figures.hand().worstEitherWay())
           .ofTheLoad()
           .margin()
           .yields("0.1")),
@@ -37,7 +37,7 @@ public enum Criterion implements Coded {
           .field("maxHandOpenN", Term.HAND)
           .asked(
               job -> job.requirements().oneHandLimit() ? null : job.requirements().handOpenLimit())
-          .has(figures -> figures.hand().openWorst().value())
+          .worst(figures -> figures.hand().openWorst())
           .ofTheLoad()
           .margin()
           .yields("0.1")),
@@ -46,14 +46,14 @@ public enum Criterion implements Coded {
           .field("maxHandCloseN", Term.HAND)
           .asked(
               job -> job.requirements().oneHandLimit() ? null : job.requirements().handCloseLimit())
-          .has(figures -> figures.hand().closeWorst().value())
+          .worst(figures -> figures.hand().closeWorst())
           .ofTheLoad()
           .margin()
           .yields("0.1")),
   HOLD_RATIO(
       atLeast(null)
           .field("minHoldRatio", Term.RATIO, 1.1)
-          .has(figures -> Term.orBoundless(figures.hold().ratio()))
+          .worst(figures -> figures.hold().ratio())
           .atTheEnd()
           .ofTheLoad()
           .margin()
@@ -62,7 +62,7 @@ public enum Criterion implements Coded {
   HOLD_OPEN(
       atLeast(NEWTON)
           .field("minHoldOpenN", Term.HOLD)
-          .has(figures -> figures.hold().open().value())
+          .worst(figures -> figures.hold().open())
           .atTheEnd()
           .ofTheLoad()
           .margin(20, 0)),
@@ -86,7 +86,7 @@ public enum Criterion implements Coded {
   STAYS_SHUT(
       above(NEWTON_METRE, NEWTON)
           .field("staysShut")
-          .has(figures -> figures.hold().closedLeast().value())
+          .worst(figures -> figures.hold().closedLeast())
           .measuredBy(figures -> figures.hold().latchPush())
           .ofTheLoad()),
   RISES(
@@ -199,6 +199,13 @@ public enum Criterion implements Coded {
     return outcome instanceof SeatFigures seat
         ? term.seat.applyAsDouble(seat)
         : term.hand.of(bare, (Figures) outcome);
+  }
+
+  /** Where that comes to its worst; null where it is nominal, the same in all or without bound. */
+  Extreme worst(Outcome outcome) {
+    return outcome instanceof Figures figures && term.worst != null
+        ? term.worst.apply(figures)
+        : null;
   }
 
   /** Whether what a part has meets what is asked; what never does meets nothing. */

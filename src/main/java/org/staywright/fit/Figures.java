@@ -84,7 +84,11 @@ public record Figures(
 
     /** The larger of both in the worst corner. */
     public double worst() {
-      return Math.max(openWorst.value(), closeWorst.value());
+      return worstEitherWay().value();
+    }
+
+    public Extreme worstEitherWay() {
+      return openWorst.value() >= closeWorst.value() ? openWorst : closeWorst;
     }
   }
 

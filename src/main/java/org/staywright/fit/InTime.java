@@ -1,5 +1,7 @@
 package org.staywright.fit;
 
+import java.util.function.DoubleUnaryOperator;
+import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.SeatColumn;
@@ -11,6 +13,7 @@ import org.staywright.motion.Orifice;
 import org.staywright.motion.Scene;
 import org.staywright.motion.Strut;
 import org.staywright.part.Part;
+import org.staywright.spring.ForceLaw;
 import org.staywright.spring.GasFilled;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -18,49 +21,91 @@ import org.staywright.unit.Refusal;
 /** A fit as something that moves: its springs with their damping on the course of its job. */
 public final class InTime {
 
-  private InTime() {}
+  private final Job job;
+  private final Fit fit;
+  private final double inertia;
+  private final double extended;
+  private final Path path;
+  private final Travel travel;
+
+  /** With the mechanism's own inertia; a refusal where nobody knows it. */
+  public InTime(Job job, Fit fit) {
+    this(job, fit, Double.NaN);
+  }
 
   /**
-   * The load as it is, let go at the open end with all springs, new and of their force class.
-   *
-   * @param fit any of the job
-   * @param kelvin of all there is
-   * @param moving mass or inertia in place of the mechanism's, NaN for its own
+   * @param moving mass in place of the mechanism's, NaN for its own
    */
-  public static Scene scene(Job job, Fit fit, double kelvin, double moving) {
-    Mechanism mechanism = job.mechanism();
-    double inertia = Double.isNaN(moving) ? mechanism.inertia().orElse(Double.NaN) : moving;
+  public InTime(Job job, Fit fit, double moving) {
+    this.job = job;
+    this.fit = fit;
+    inertia = Double.isNaN(moving) ? job.mechanism().inertia().orElse(Double.NaN) : moving;
     if (Double.isNaN(inertia)) {
       throw new Refusal(new Fault("movingMass", null, "> 0 kg", "moving-mass-missing"));
     }
-    double extended = extended(job, fit);
-    Travel travel = new Paths(job).of(extended).travel();
-    Course course = new Course(travel, travel.load(), job.drag(kelvin));
-    int rod = fit.rodEndAt() == RodEnd.MOVING ? 1 : -1;
+    extended = extended(job, fit);
+    path = new Paths(job).of(extended);
+    travel = path.travel();
+  }
+
+  /** Whether it can be told what moves, and a hand moves it. */
+  static boolean handed(Job job) {
+    return job.mechanism().inertia().isPresent() && !(job.mechanism() instanceof SeatColumn);
+  }
+
+  /** Lever of the hand, m or 1. */
+  double hand() {
+    return travel.hand();
+  }
+
+  /** Open at rest, all springs at work and no hand, at the temperature of its springs. */
+  public Scene scene(Corner corner) {
+    return scene(corner, corner.spring().kelvin(job.conditions()));
+  }
+
+  /**
+   * @param kelvin of all there is
+   */
+  public Scene scene(Corner corner, double kelvin) {
+    Course course =
+        new Course(
+            travel,
+            path.alongside().loading(corner),
+            path.alongside().rubbing(corner),
+            job.drag(kelvin));
+    ForceLaw law = corner.spring().law(fit.part(), job.conditions());
     return new Scene(
         course,
-        inertia,
-        strut(fit.part(), kelvin),
+        inertia * share(corner.load()),
+        strut(fit.part(), law, kelvin),
         fit.count(),
         extended,
-        q -> rod * mechanism.rise(q).orElse(Double.NaN),
+        rodRise(job.mechanism(), fit.rodEndAt()),
         Hand.NONE,
         course.end(),
         Scene.PATIENCE);
   }
 
-  /**
-   * A motion from rest at one end.
-   *
-   * @param open whether it is let go open
-   * @param working springs that have not failed
-   * @param hand at the handle
-   * @param moving mass or inertia in place of the mechanism's, NaN for its own
-   */
-  public static Scene released(
-      Job job, Fit fit, boolean open, double kelvin, int working, Hand hand, double moving) {
-    Scene scene = scene(job, fit, kelvin, moving);
-    return scene.from(open ? scene.course().end() : scene.course().start()).with(working, hand);
+  /** The same let go shut. */
+  Scene shut(Corner corner) {
+    Scene open = scene(corner);
+    return open.from(open.course().start());
+  }
+
+  /** What moves over what does at the nominal mass: whatever was given was given for that. */
+  private double share(LoadState load) {
+    Masses shares = job.mechanism().shares();
+    return switch (load) {
+      case NOMINAL -> shares.nominal();
+      case HEAVY -> shares.heaviest();
+      case LIGHT -> shares.lightest();
+    };
+  }
+
+  /** Sine of the rod end's direction over q, +1 straight up, NaN where nobody knows. */
+  static DoubleUnaryOperator rodRise(Mechanism mechanism, RodEnd at) {
+    int rod = at == RodEnd.MOVING ? 1 : -1;
+    return q -> rod * mechanism.rise(q).orElse(Double.NaN);
   }
 
   /** The length at which its springs are fully extended, m. */
@@ -76,9 +121,17 @@ public final class InTime {
    * @param kelvin of all there is
    */
   public static Strut strut(Part part, double kelvin) {
+    return strut(part, part.spring().law(), kelvin);
+  }
+
+  /**
+   * @param law of one specimen of the part
+   * @param kelvin of all there is
+   */
+  static Strut strut(Part part, ForceLaw law, double kelvin) {
     Part.Damping damping = part.damping();
     if (!(part.spring() instanceof GasFilled gas) || damping == null) {
-      return new Strut(part.spring().law(), kelvin, null, OilZones.NONE, Double.POSITIVE_INFINITY);
+      return new Strut(law, kelvin, null, OilZones.NONE, Double.POSITIVE_INFINITY);
     }
     boolean throttled = gas.sense() > 0;
     Orifice orifice =
@@ -90,7 +143,7 @@ public final class InTime {
     OilZones zones = OilZones.of(gas.stroke(), gas.oilVolume(), gas.ringArea(), gas.boreArea());
     // The gas of a traction spring does not pass its piston.
     return new Strut(
-        gas.law(),
+        law,
         kelvin,
         throttled ? orifice : null,
         throttled ? zones : OilZones.NONE,

@@ -1,36 +1,38 @@
 package org.staywright.fit;
 
-import static org.staywright.unit.Unit.ROOM;
-
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.staywright.gas.BeyondEquation;
-import org.staywright.mechanism.SeatColumn;
+import org.staywright.motion.Gain;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Motion.End;
 import org.staywright.motion.Scene;
 
 /**
- * A load opened by a hand at its limit all the way, at every temperature of its job.
+ * A load opened from shut by a hand that has its limit and lets go, as springs and load may turn
+ * out.
  *
- * @param motions coldest, 20 °C, hottest
+ * @param cases one a corner
  * @param hand lever of the hand, m or 1
  */
-public record Opening(List<Motion> motions, double hand) {
+public record Opening(List<Case> cases, double hand) {
 
-  /** The temperatures at which motions are looked at, K. */
-  static List<Double> temperatures(Job.Conditions conditions) {
-    return Stream.of(conditions.coldest(), ROOM, conditions.hottest()).distinct().sorted().toList();
-  }
+  /**
+   * @param corner of springs and load
+   * @param motion from shut
+   */
+  public record Case(Corner corner, Motion motion) {}
 
-  static Motion at(Job job, Fit fit, double kelvin) {
-    Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
-    Scene shut = scene.from(scene.course().start());
-    return Motion.of(shut.with(fit.count(), new Hand.PushesOn(job.requirements().maxHandForce())));
-  }
+  /**
+   * @param value of a figure, SI; infinite where it never comes to that
+   * @param corner in which it is the greatest
+   */
+  public record Worst(double value, Corner corner) {}
 
   /** What a job asks in time and a fit misses. */
   static List<Blocker> missed(Job job, Fit fit) {
@@ -43,71 +45,87 @@ public record Opening(List<Motion> motions, double hand) {
       return List.of();
     }
     Requirements asked = job.requirements();
-    try {
-      List<Motion> motions =
-          temperatures(job.conditions()).stream().map(kelvin -> at(job, fit, kelvin)).toList();
-      return new Opening(motions, hand(job)).kept(asked);
-    } catch (BeyondEquation beyond) {
-      return beyond(asked);
+    InTime inTime = new InTime(job, fit);
+    List<Case> cases = new ArrayList<>();
+    for (Corner corner : Corner.ALL) {
+      try {
+        cases.add(new Case(corner, Motion.of(pushed(job, inTime.shut(corner)))));
+      } catch (BeyondEquation beyond) {
+        return beyond(asked, corner);
+      }
     }
+    return new Opening(cases, inTime.hand()).kept(asked);
   }
 
-  /** Whether nothing is missed: known as soon as it is missed once, and most often hot. */
+  /** Whether nothing is missed: known as soon as it is missed once, most likely where it gains. */
   static boolean keeps(Job job, Fit fit) {
     if (!asksOf(job)) {
       return true;
     }
     Requirements asked = job.requirements();
-    List<Double> kelvin = temperatures(job.conditions());
-    try {
-      for (int i = kelvin.size() - 1; i >= 0; i--) {
-        Opening one = new Opening(List.of(at(job, fit, kelvin.get(i))), hand(job));
-        if (!one.kept(asked).stream().allMatch(Kept::met)) {
+    InTime inTime = new InTime(job, fit);
+    Map<Corner, Scene> scenes = new HashMap<>();
+    Corner.ALL.forEach(corner -> scenes.put(corner, pushed(job, inTime.shut(corner))));
+    List<Corner> hardestFirst =
+        scenes.keySet().stream()
+            .sorted(Comparator.comparingDouble(corner -> -Gain.most(scenes.get(corner), true)))
+            .toList();
+    for (Corner corner : hardestFirst) {
+      try {
+        Case one = new Case(corner, Motion.of(scenes.get(corner)));
+        if (!met(new Opening(List.of(one), inTime.hand()).kept(asked))) {
           return false;
         }
+      } catch (BeyondEquation beyond) {
+        return met(beyond(asked, corner));
       }
-      return true;
-    } catch (BeyondEquation beyond) {
-      return beyond(asked).stream().allMatch(Kept::met);
     }
+    return true;
+  }
+
+  private static boolean met(List<Kept> all) {
+    return all.stream().allMatch(Kept::met);
+  }
+
+  /** By a hand at its limit. */
+  static Scene pushed(Job job, Scene scene) {
+    return scene.with(scene.springs(), new Hand.LetsGo(job.requirements().handOpenLimit()));
   }
 
   private static boolean asksOf(Job job) {
-    return !(job.mechanism() instanceof SeatColumn)
-        && job.mechanism().inertia().isPresent()
-        && job.requirements().asksInTime();
-  }
-
-  private static double hand(Job job) {
-    return job.mechanism().travel(job.mechanism().end()).hand();
+    return InTime.handed(job) && job.requirements().asksInTime();
   }
 
   /** So fast that the gas leaves what can be computed. */
-  private static List<Kept> beyond(Requirements asked) {
-    return kept(asked, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0);
+  private static List<Kept> beyond(Requirements asked, Corner corner) {
+    Worst fast = new Worst(Double.POSITIVE_INFINITY, corner);
+    return kept(asked, fast, fast, new Worst(0, corner));
   }
 
-  /** Greatest speed of the handle when it meets the stop, m/s. */
-  public double stopSpeed() {
-    return most(each -> each.end() == End.STOP ? Math.abs(each.endSpeed()) : 0) * hand;
+  /** Speed of the handle when it meets the stop, m/s. */
+  public Worst stopSpeed() {
+    return worst(each -> each.end() == End.STOP ? Math.abs(each.endSpeed()) * hand : 0);
   }
 
-  /** Greatest energy at the stop, J. */
-  public double stopEnergy() {
-    return most(Motion::stopEnergy);
+  /** Energy at the stop, J. */
+  public Worst stopEnergy() {
+    return worst(Motion::stopEnergy);
   }
 
-  /** Longest time to open, s; infinite where it does not come to its open end. */
-  public double time() {
-    return most(each -> opened(each) ? each.endTime() : Double.POSITIVE_INFINITY);
+  /** Time to open, s; infinite where it does not come to its open end. */
+  public Worst time() {
+    return worst(each -> opened(each) ? each.endTime() : Double.POSITIVE_INFINITY);
   }
 
   private static boolean opened(Motion motion) {
     return motion.end() == End.STOP && motion.endSpeed() > 0;
   }
 
-  private double most(ToDoubleFunction<Motion> figure) {
-    return motions.stream().mapToDouble(figure).max().orElse(0);
+  private Worst worst(ToDoubleFunction<Motion> figure) {
+    return cases.stream()
+        .map(each -> new Worst(figure.applyAsDouble(each.motion()), each.corner()))
+        .max(Comparator.comparingDouble(Worst::value))
+        .orElseThrow();
   }
 
   /** The requirements in time that a job makes, each kept or not. */
@@ -115,7 +133,7 @@ public record Opening(List<Motion> motions, double hand) {
     return kept(asked, stopSpeed(), stopEnergy(), time());
   }
 
-  private static List<Kept> kept(Requirements asked, double speed, double energy, double time) {
+  private static List<Kept> kept(Requirements asked, Worst speed, Worst energy, Worst time) {
     List<Kept> kept = new ArrayList<>();
     add(kept, asked, Criterion.STOP_SPEED, speed);
     add(kept, asked, Criterion.STOP_ENERGY, energy);
@@ -123,9 +141,9 @@ public record Opening(List<Motion> motions, double hand) {
     return kept;
   }
 
-  private static void add(List<Kept> kept, Requirements asked, Criterion criterion, double has) {
+  private static void add(List<Kept> kept, Requirements asked, Criterion criterion, Worst worst) {
     if (asked.asks(criterion)) {
-      kept.add(new Kept(criterion, asked.limit(criterion), has));
+      kept.add(new Kept(criterion, asked.limit(criterion), worst.value(), worst.corner()));
     }
   }
 

@@ -58,6 +58,7 @@ public final class Term {
   final List<Ask> asks = new ArrayList<>();
   Set<String> mechanisms = BY_HAND;
   Has hand = (bare, figures) -> Double.NaN;
+  Function<Figures, Extreme> worst;
   ToDoubleFunction<SeatFigures> seat = figures -> Double.NaN;
   boolean inTime;
   boolean ofTheLoad;
@@ -109,10 +110,6 @@ public final class Term {
     return figure == null ? Double.NaN : figure;
   }
 
-  static double orBoundless(Extreme figure) {
-    return figure == null ? Double.POSITIVE_INFINITY : figure.value();
-  }
-
   /** Asked by a yes. */
   Term field(String name) {
     return field(name, null, null);
@@ -154,6 +151,16 @@ public final class Term {
   Term has(Has of) {
     hand = of;
     return this;
+  }
+
+  /** A figure in its worst corner; without bound where it is null. */
+  Term worst(Function<Figures, Extreme> of) {
+    worst = of;
+    return has(
+        figures -> {
+          Extreme extreme = of.apply(figures);
+          return extreme == null ? Double.POSITIVE_INFINITY : extreme.value();
+        });
   }
 
   Term hasUnderSeat(ToDoubleFunction<SeatFigures> of) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.staywright.gas.BeyondEquation;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Course;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
@@ -13,14 +12,14 @@ import org.staywright.motion.Scene;
 import org.staywright.motion.Stroke;
 
 /**
- * What a fit does in time: opened by a hand at its limit, taken over its travel slowly and quickly,
- * and let go open with one spring failed; each cold, at 20 °C and hot.
+ * What a fit does in time: opened by a hand that has its limit and lets go, taken over its travel
+ * slowly and quickly, and let go open with one spring failed.
  *
- * @param cases coldest, 20 °C, hottest
- * @param strokes by a hand, at the nominal temperature
+ * @param cases one a corner of springs and load
+ * @param strokes by a hand, nominal
  * @param hand lever of the hand, m or 1
- * @param failedForce that the hand must hold up when one spring has failed, at worst, nominal, N;
- *     not above zero where nothing falls
+ * @param failedForce that the hand must hold up when one spring has failed, at worst, N; not above
+ *     zero where nothing falls
  */
 public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, double failedForce) {
 
@@ -33,11 +32,11 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
   public static final double EASING = 10;
 
   /**
-   * @param kelvin of all there is
-   * @param opening from the closed end, the hand at its limit all the way
+   * @param corner of springs and load
+   * @param opening from the closed end, by the hand
    * @param failing from the open end, one spring failed, no hand
    */
-  public record Case(double kelvin, Motion opening, Motion failing) {}
+  public record Case(Corner corner, Motion opening, Motion failing) {}
 
   /**
    * The whole travel by hand.
@@ -58,8 +57,7 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
 
   /** Empty where nobody knows what moves, no hand does, or the gas leaves what can be computed. */
   public static Optional<TimeFigures> of(Job job, Fit fit) {
-    boolean known = job.mechanism().inertia().isPresent();
-    if (!known || job.mechanism() instanceof SeatColumn) {
+    if (!InTime.handed(job)) {
       return Optional.empty();
     }
     try {
@@ -70,12 +68,12 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
   }
 
   private static TimeFigures computed(Job job, Fit fit) {
-    Job.Conditions conditions = job.conditions();
+    InTime inTime = new InTime(job, fit);
     List<Case> cases =
-        Opening.temperatures(conditions).stream()
-            .map(kelvin -> released(job, fit, kelvin))
+        Corner.ALL.stream()
+            .map(corner -> new Case(corner, opened(job, inTime, corner), failing(inTime, corner)))
             .toList();
-    Scene scene = InTime.scene(job, fit, conditions.nominal(), Double.NaN);
+    Scene scene = inTime.scene(Corner.NOMINAL);
     List<Taken> strokes = new ArrayList<>();
     for (double seconds : new double[] {Double.POSITIVE_INFINITY, EASING, SLAM}) {
       Stroke opening = Stroke.of(scene, true, seconds);
@@ -83,14 +81,22 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
       strokes.add(
           new Taken(seconds, opening.most(), closing.most(), opening.choked() || closing.choked()));
     }
-    return new TimeFigures(
-        cases, strokes, scene.course().hand(), heldUp(scene.with(fit.count() - 1, Hand.NONE)));
+    double failed =
+        Corner.ALL.stream().mapToDouble(corner -> heldUp(failed(inTime, corner))).max().orElse(0);
+    return new TimeFigures(cases, strokes, inTime.hand(), failed);
   }
 
-  private static Case released(Job job, Fit fit, double kelvin) {
-    Scene scene = InTime.scene(job, fit, kelvin, Double.NaN);
-    return new Case(
-        kelvin, Opening.at(job, fit, kelvin), Motion.of(scene.with(fit.count() - 1, Hand.NONE)));
+  private static Motion opened(Job job, InTime inTime, Corner corner) {
+    return Motion.of(Opening.pushed(job, inTime.shut(corner)));
+  }
+
+  private static Motion failing(InTime inTime, Corner corner) {
+    return Motion.of(failed(inTime, corner));
+  }
+
+  private static Scene failed(InTime inTime, Corner corner) {
+    Scene scene = inTime.scene(corner);
+    return scene.with(scene.springs() - 1, Hand.NONE);
   }
 
   /** What the hand must hold up at the worst place, friction helping, N. */
@@ -106,7 +112,8 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
 
   /** Opened by the hand. */
   public Opening opening() {
-    return new Opening(cases.stream().map(Case::opening).toList(), hand);
+    return new Opening(
+        cases.stream().map(each -> new Opening.Case(each.corner(), each.opening())).toList(), hand);
   }
 
   /** What happens at worst when one spring fails. */

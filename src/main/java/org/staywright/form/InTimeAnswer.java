@@ -10,7 +10,9 @@ import static org.staywright.form.Field.required;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.staywright.fit.LoadState;
 import org.staywright.fit.Spreads.Source;
+import org.staywright.fit.SpringState;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Flag;
 import org.staywright.form.Kind.Many;
@@ -56,7 +58,9 @@ public final class InTimeAnswer {
                           required("most", NUMBER),
                           optional("has", NUMBER),
                           required("unit", TEXT),
-                          required("met", new Flag()))))));
+                          required("met", new Flag()),
+                          required("spring", Choice.of(SpringState.class)),
+                          required("load", Choice.of(LoadState.class)))))));
 
   private static final Shape SHARES =
       shape(

@@ -47,9 +47,9 @@ public final class InTimeJson {
   /** What a fit does in time at worst, and the requirements in time, each kept or not. */
   static ObjectNode of(TimeFigures figures, Requirements asked) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("stopSpeedMmPerS", JsonNumber.of(figures.opening().stopSpeed(), MILLIMETRE));
-    json.set("stopEnergyJ", JsonNumber.of(figures.opening().stopEnergy()));
-    json.set("openingTimeS", finite(figures.opening().time()));
+    json.set("stopSpeedMmPerS", JsonNumber.of(figures.opening().stopSpeed().value(), MILLIMETRE));
+    json.set("stopEnergyJ", JsonNumber.of(figures.opening().stopEnergy().value()));
+    json.set("openingTimeS", finite(figures.opening().time().value()));
     json.set("peakMountLoadN", JsonNumber.of(figures.peakLoad()));
     json.put("choked", figures.choked());
     json.put("whenOneFails", figures.failing().name().toLowerCase(Locale.ROOT));
@@ -70,6 +70,8 @@ public final class InTimeJson {
     json.set("has", finite(unit.of(kept.has())));
     json.put("unit", unit.symbol());
     json.put("met", kept.met());
+    json.put("spring", kept.corner().spring().code());
+    json.put("load", kept.corner().load().code());
     return json;
   }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Long work, one after the other: each uses every core by itself. Few may wait, and what came of
@@ -24,6 +25,9 @@ public class Tasks {
 
   static final int MOST_KEPT = 100;
   static final Duration KEPT = Duration.ofMinutes(20);
+
+  /** For what runs to hear that it is to stop: a piece of work or so. */
+  private static final Duration LAST_WORDS = Duration.ofSeconds(10);
 
   private final Clock clock;
   private final ExecutorService runner =
@@ -115,11 +119,17 @@ public class Tasks {
     }
   }
 
+  /** Stops all, and waits for what runs: else it might yet take up what is given back. */
   @PreDestroy
   void close() {
     synchronized (this) {
       tasks.values().forEach(task -> task.stop(clock.instant()));
     }
     runner.shutdownNow();
+    try {
+      runner.awaitTermination(LAST_WORDS.toSeconds(), TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

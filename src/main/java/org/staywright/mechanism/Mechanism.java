@@ -53,6 +53,13 @@ public interface Mechanism {
     return OptionalDouble.empty();
   }
 
+  /**
+   * What moves at the nominal, the heaviest and the lightest mass, over that at the nominal one.
+   */
+  default Masses shares() {
+    return new Masses(1, 1, 1);
+  }
+
   /** How far the mounts stand apart across the side view, m. */
   double lateralOffset();
 

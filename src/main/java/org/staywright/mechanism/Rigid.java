@@ -15,6 +15,12 @@ public interface Rigid extends Mechanism {
 
   Masses masses();
 
+  @Override
+  default Masses shares() {
+    Masses all = masses();
+    return new Masses(1, all.heaviest() / all.nominal(), all.lightest() / all.nominal());
+  }
+
   /** What acts in the direction of q besides gravity, N·m or N. */
   default double besides(double q) {
     return 0;

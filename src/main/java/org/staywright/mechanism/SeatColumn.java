@@ -82,10 +82,18 @@ public record SeatColumn(
     return OptionalDouble.of(1);
   }
 
-  /** Of the empty seat; its heaviest load has the heaviest sitter on it. */
+  /** Of the empty seat, under the heaviest and under the lightest sitter. */
+  @Override
+  public Masses shares() {
+    return new Masses(1, heavy() / empty(), light() / empty());
+  }
+
+  /**
+   * Of the empty seat; its heavier load has the heaviest sitter on it, its lighter the lightest.
+   */
   @Override
   public Travel travel(double to) {
     return Travel.sampled(
-        0, to, this::length, q -> 1, q -> -empty(), q -> -heavy(), q -> -empty(), 1, 0);
+        0, to, this::length, q -> 1, q -> -empty(), q -> -heavy(), q -> -light(), 1, 0);
   }
 }

@@ -1,5 +1,6 @@
 package org.staywright.motion;
 
+import java.util.Arrays;
 import org.staywright.mechanism.Travel;
 
 /**
@@ -17,15 +18,28 @@ public final class Course {
   private final double[] slope;
   private final double[] work;
   private final double hand;
-  private final double friction;
+  private final double[] friction;
   private final Drag drag;
+
+  /** With the mechanism's own friction alone. */
+  public Course(Travel travel, double[] load, Drag drag) {
+    this(travel, load, constant(travel), drag);
+  }
+
+  private static double[] constant(Travel travel) {
+    double[] friction = new double[travel.q().length];
+    Arrays.fill(friction, travel.friction());
+    return friction;
+  }
 
   /**
    * @param travel sampled evenly
    * @param load generalised load of the mass that moves, one of the travel's
+   * @param friction at every sample, N·m or N
    * @param drag what resists its speed
    */
-  public Course(Travel travel, double[] load, Drag drag) {
+  public Course(Travel travel, double[] load, double[] friction, Drag drag) {
+    this.friction = friction;
     this.drag = drag;
     start = travel.q()[0];
     end = travel.q()[travel.last()];
@@ -34,7 +48,6 @@ public final class Course {
     lever = travel.lever();
     this.load = load;
     hand = travel.hand();
-    friction = travel.friction();
     int last = travel.last();
     slope = new double[last + 1];
     work = new double[last + 1];
@@ -61,9 +74,11 @@ public final class Course {
     return hand;
   }
 
-  /** Friction of the mechanism, N·m or N. */
-  public double friction() {
-    return friction;
+  /** Friction of the mechanism and of what acts along with its springs, N·m or N. */
+  public double friction(double q) {
+    int i = cell(q);
+    double t = (q - start) / step - i;
+    return (1 - t) * friction[i] + t * friction[i + 1];
   }
 
   /** What resists its speed besides the springs, N·m or N. */

@@ -93,6 +93,6 @@ public record Scene(
 
   /** Friction that must be overcome, N·m or N. */
   double friction(double q) {
-    return springs * strut.friction() * Math.abs(course.lever(q)) + course.friction();
+    return springs * strut.friction() * Math.abs(course.lever(q)) + course.friction(q);
   }
 }

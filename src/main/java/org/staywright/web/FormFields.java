@@ -216,6 +216,8 @@ public final class FormFields {
       case RANK_BY -> "fit.rank-by.";
       case "filters.families" -> "part.family.";
       case "filters.finish" -> "part.finish.";
+      case "spring" -> "corner.spring.";
+      case "loadState" -> "corner.load.";
       case "fittings.rodEnd", "fittings.tubeEnd" -> "part.fitting.";
       default -> "page.option.";
     };

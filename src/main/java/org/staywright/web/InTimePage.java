@@ -18,7 +18,6 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.document.Drawing;
 import org.staywright.fit.Chance;
 import org.staywright.fit.Fit;
-import org.staywright.fit.InTime;
 import org.staywright.fit.Job;
 import org.staywright.fit.Spreads;
 import org.staywright.fit.TimeFigures;
@@ -27,7 +26,6 @@ import org.staywright.form.GasBeyond;
 import org.staywright.form.JobForm;
 import org.staywright.form.MotionRequest;
 import org.staywright.gas.BeyondEquation;
-import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Scene;
 import org.staywright.part.Range;
@@ -126,17 +124,7 @@ public final class InTimePage {
     private PlayedView played() {
       try {
         MotionRequest request = asked.motion(range);
-        Fit fit = judged.fit();
-        Scene scene =
-            InTime.released(
-                request.of().job(),
-                fit,
-                request.open(),
-                request.kelvin(),
-                fit.count() - request.failed(),
-                new Hand.PushesOn(request.hand()),
-                request.movingMass());
-        return played(request.of().job(), fit, scene);
+        return played(request.of().job(), judged.fit(), request.scene(judged.fit()));
       } catch (Refusal refusal) {
         faults.addAll(refusal.faults());
         return null;

@@ -31,7 +31,13 @@ import org.staywright.unit.Unit;
 record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
 
   private static final String SPREADS = "spreads";
-  private static final Set<String> GIVEN = Set.of("job", "partNumber", "count", "draws", "seed");
+
+  /** What the load weighs: a job that travels in the same query has a load of its own. */
+  private static final String LOAD_STATE = "loadState";
+
+  private static final String LOAD = "load";
+  private static final Set<String> GIVEN =
+      Set.of("job", "partNumber", "count", "case", "draws", "seed");
   private static final MathContext FIGURES = new MathContext(3);
 
   /**
@@ -62,13 +68,15 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
   /** Its fields for a type of load. */
   static Shape shape(String type) {
     Map<String, Field> fields = new LinkedHashMap<>(MotionRequest.SHAPE.fields());
+    Field load = fields.remove(LOAD);
+    fields.put(LOAD_STATE, new Field(LOAD_STATE, load.kind(), load.required(), load.fallback()));
     fields.putAll(ChanceRequest.SHAPE.fields());
     fields.keySet().removeAll(GIVEN);
     if (!type.equals(ForceProfile.CODE)) {
       fields.remove(MotionRequest.MOVING_MASS);
     }
     if (type.equals(SeatColumn.CODE)) {
-      fields.keySet().removeAll(List.of("handForceN", "failedSprings", SPREADS));
+      fields.keySet().removeAll(List.of("hand", "handForceN", "failedSprings", SPREADS));
     }
     return new Shape("in-time", fields);
   }
@@ -93,6 +101,9 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
   MotionRequest motion(Range range) {
     ObjectNode body = body();
     body.remove(SPREADS);
+    if (body.has(LOAD_STATE)) {
+      body.set(LOAD, body.remove(LOAD_STATE));
+    }
     return MotionRequest.read(new JsonText(body, List.of()), range);
   }
 

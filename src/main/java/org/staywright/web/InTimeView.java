@@ -10,6 +10,7 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Kept;
 import org.staywright.fit.TimeFigures;
 import org.staywright.fit.TimeFigures.Taken;
+import org.staywright.wording.CornerText;
 import org.staywright.wording.Wording;
 
 /**
@@ -40,8 +41,12 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
             "page.time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
         verdicts.add(
             Double.isInfinite(kept.has())
-                ? wording.text("page.time.kept.never")
-                : wording.text(key, number(kept, kept.has()), number(kept, kept.needed())));
+                ? wording.text("page.time.kept.never", CornerText.of(kept.corner(), wording))
+                : wording.text(
+                    key,
+                    number(kept, kept.has()),
+                    number(kept, kept.needed()),
+                    CornerText.of(kept.corner(), wording)));
       }
       String failing = behaviour.failing().name().toLowerCase(Locale.ROOT);
       verdicts.add(
@@ -75,9 +80,10 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
         figures.add(text.figure("closing-" + how, text.newtons(taken.closing())));
         figures.add(text.figure("opening-" + how, text.newtons(taken.opening())));
       }
-      figures.add(text.figure("opening-time", text.seconds(behaviour.opening().time())));
-      figures.add(text.figure("stop-speed", text.speed(behaviour.opening().stopSpeed())));
-      figures.add(text.figure("stop-energy", text.joules(behaviour.opening().stopEnergy())));
+      figures.add(text.figure("opening-time", text.seconds(behaviour.opening().time().value())));
+      figures.add(text.figure("stop-speed", text.speed(behaviour.opening().stopSpeed().value())));
+      figures.add(
+          text.figure("stop-energy", text.joules(behaviour.opening().stopEnergy().value())));
       figures.add(text.figure("peak-load", text.newtons(behaviour.peakLoad())));
       return figures;
     }

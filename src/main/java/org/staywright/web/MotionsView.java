@@ -12,6 +12,7 @@ import org.staywright.fit.TimeFigures;
 import org.staywright.fit.TimeFigures.Case;
 import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.motion.Motion;
+import org.staywright.wording.CornerText;
 import org.staywright.wording.Wording;
 
 /**
@@ -25,7 +26,7 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
   /** A motion in figures. */
   public record Row(
       String what,
-      String temperature,
+      String corner,
       String end,
       String time,
       String speed,
@@ -61,7 +62,7 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
       Wording wording = text.wording();
       return new Row(
           wording.text("page.time." + what),
-          text.celsius(each.kelvin()),
+          CornerText.of(each.corner(), wording),
           wording.text("page.time.end." + motion.end().name().toLowerCase(Locale.ROOT)),
           text.seconds(motion.endTime()),
           text.speed(Math.abs(motion.endSpeed()) * behaviour.hand()),

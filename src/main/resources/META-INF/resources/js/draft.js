@@ -35,6 +35,7 @@ if (form && notice) {
 
   const changed = () => keep(new URLSearchParams(new FormData(form)).toString());
   form.addEventListener('input', changed);
+  form.addEventListener('moved', changed);
   form.addEventListener('restored', changed);
   form.addEventListener('submit', (event) => {
     if (event.submitter?.formMethod === 'post') {

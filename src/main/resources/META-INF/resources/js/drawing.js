@@ -12,6 +12,7 @@ export function written(mm, inTable = false) {
 
 export class Drawing {
   scene = null;
+  #read = null; // the figure that was read last
   #kept = null; // the part of the drawing, mm, that is shown while something is dragged
   #figure;
 
@@ -24,17 +25,25 @@ export class Drawing {
     return this.#figure().querySelector('svg');
   }
 
-  /** What the server has drawn last; false where it drew nothing. */
+  /** What the server has drawn anew, null where it has not: an answer to something unsound leaves the drawing as it is. */
   read() {
-    const data = this.#figure().dataset.scene;
-    this.scene = data ? JSON.parse(data) : this.scene;
-    return Boolean(data);
+    const figure = this.#figure();
+    if (figure === this.#read) {
+      return null;
+    }
+    this.#read = figure;
+    this.scene = figure.dataset.scene ? JSON.parse(figure.dataset.scene) : null;
+    return this.scene;
   }
 
   /** Another drawing in place of this one. */
   take(svg, scene) {
     this.scene = scene;
-    this.svg.replaceWith(svg);
+    if (this.svg) {
+      this.svg.replaceWith(svg);
+    } else {
+      this.#figure().replaceChildren(svg);
+    }
     this.#hold();
   }
 

@@ -27,23 +27,30 @@ export class Grips {
     window.addEventListener('load', () => this.arrange());
   }
 
-  /** Other grips in place of these; none while there is nothing to grip. */
+  /** These and no others. Those that were there before stay the same, so that one that has the focus keeps it. */
   put(list) {
-    this.#layer.replaceChildren();
-    this.list = list;
-    list.forEach((grip, i) => this.#make(grip, i === 0));
+    const kept = list.map((each) => Object.assign(this.list.find((known) => same(known, each)) ?? {}, each));
+    this.list.filter((each) => !kept.includes(each)).forEach((each) => each.knob.remove());
+    this.list = kept;
+    kept.forEach((grip, i) => {
+      grip.knob ??= this.#make(grip);
+      if (this.#layer.children[i] !== grip.knob) {
+        this.#layer.insertBefore(grip.knob, this.#layer.children[i] ?? null);
+      }
+    });
+    if (!kept.some((each) => each.knob.tabIndex === 0)) {
+      kept[0].knob.tabIndex = 0;
+    }
   }
 
-  #make(grip, first) {
+  #make(grip) {
     const knob = document.createElement('button');
     knob.type = 'button';
     knob.className = this.#page.looks(grip);
-    knob.tabIndex = first ? 0 : -1;
+    knob.tabIndex = -1;
     knob.addEventListener('pointerdown', (event) => this.#dragged(grip, event));
     knob.addEventListener('keydown', (event) => this.#keyed(grip, event));
-    this.#layer.append(knob);
-    grip.knob = knob;
-    this.#name(grip);
+    return knob;
   }
 
   #name(grip) {
@@ -127,6 +134,11 @@ export class Grips {
     });
     grip.knob.focus({ preventScroll: true });
   }
+}
+
+/** Whether two are the same grip, wherever it stands. */
+function same(a, b) {
+  return ['field', 'row', 'part'].every((name) => a[name] === b[name]);
 }
 
 /** The direction in which a knob is farthest from everything else, within the picture. */

@@ -3,6 +3,7 @@
 import { Drawing, inches, written } from './drawing.js';
 import { Grips } from './grips.js';
 import { History } from './history.js';
+import { Places } from './places.js';
 import { Steps, answer } from './steps.js';
 
 const MM_PER_INCH = 25.4;
@@ -21,8 +22,11 @@ function start() {
   const history = new History(form, document.getElementById('undo'), document.getElementById('redo'));
   const drawing = new Drawing(view);
   const steps = new Steps(step);
+  const places = new Places(form, () => steps.step(true));
   const grips = new Grips(layer, drawing, { place, label, looks, drag, nudge, release });
+  const asked = new WeakMap(); // what the form held, by request for a ranking
   let shown = 0; // how far it is opened in the drawing, ° or mm
+  let ranked = 0; // how many rankings have come of what the form held when they came
 
   // ---- places
 
@@ -70,37 +74,45 @@ function start() {
   }
 
   /** The ranking follows, after the same pause as for typing. */
-  function settle(grip) {
+  function settle() {
     history.keep();
-    input(grip, 'x').dispatchEvent(new Event('input', { bubbles: true }));
+    form.dispatchEvent(new Event('moved'));
   }
 
   // ---- steps
 
   async function step(judged) {
-    const page = await answer(form, `${new URL(form.action).pathname}/step`, {
+    const [held, before] = [places.held, ranked];
+    const page = await answer(`${new URL(form.action).pathname}/step`, held, {
       pick: view().dataset.pick || '',
       'shown-at': shown,
     });
-    if (page) {
-      take(page, judged);
+    const stepped = page?.getElementById('stepped');
+    const scene = stepped?.dataset.scene ? JSON.parse(stepped.dataset.scene) : null;
+    // What came of the form as it was then is not drawn over a ranking of it as it is now.
+    if (page && ranked === before) {
+      if (scene) {
+        const { left, top, scale, end } = scene;
+        drawing.take(stepped.querySelector('svg'), { ...drawing.scene, left, top, scale, end });
+        turn.max = end;
+      }
+      if (judged) {
+        judge(page);
+      }
     }
+    show(held, scene);
   }
 
-  function take(page, judged) {
-    const stepped = page.getElementById('stepped');
-    if (stepped.dataset.scene) {
-      const { left, top, scale, end } = JSON.parse(stepped.dataset.scene);
-      drawing.take(stepped.querySelector('svg'), { ...drawing.scene, left, top, scale, end });
-      turn.max = end;
-      grips.arrange();
-    }
-    if (judged) {
-      document.querySelector('#verdict .verdict')?.replaceWith(page.getElementById('said'));
-      document.getElementById('held').replaceChildren(...page.getElementById('kept').childNodes);
-      document.querySelectorAll('#result, .glance').forEach((each) => each.setAttribute('aria-busy', 'true'));
-    }
-    view().dispatchEvent(new CustomEvent('stepped', { bubbles: true }));
+  function judge(page) {
+    document.querySelector('#verdict .verdict')?.replaceWith(page.getElementById('said'));
+    document.getElementById('held').replaceChildren(...page.getElementById('kept').childNodes);
+    document.querySelectorAll('#result, .glance').forEach((each) => each.setAttribute('aria-busy', 'true'));
+  }
+
+  function show(held, scene) {
+    const edge = drawing.scene.sense ? [{ turns: true, label: layer.dataset.edge }] : [];
+    places.answered(held, scene && (() => grips.put([...scene.grips, ...edge])));
+    grips.arrange();
   }
 
   // ---- grips
@@ -117,19 +129,24 @@ function start() {
   function drag(grip, at) {
     if (grip.turns) {
       turnTo(Math.round(opened(at)));
-    } else {
+      steps.step(false);
+      return;
+    }
+    places.move(() => {
       grip.from ??= [grip.x, grip.y];
       move(grip, grip.moves ? carried(at, -shown) : at);
-    }
-    steps.step(!grip.turns);
+      steps.step(true);
+    });
   }
 
   function release(grip) {
-    if (grip.from && (grip.x !== grip.from[0] || grip.y !== grip.from[1])) {
-      settle(grip);
-    }
-    delete grip.from;
-    steps.step(false);
+    places.move(() => {
+      if (grip.from && (grip.x !== grip.from[0] || grip.y !== grip.from[1])) {
+        settle();
+      }
+      delete grip.from;
+      steps.step(false);
+    });
   }
 
   function nudge(grip, [across, up], far) {
@@ -139,9 +156,11 @@ function start() {
       return;
     }
     const by = Number(snap.value) * far;
-    move(grip, [grip.x + across * by, grip.y + up * by]);
-    steps.step(true);
-    settle(grip);
+    places.move(() => {
+      move(grip, [grip.x + across * by, grip.y + up * by]);
+      steps.step(true);
+      settle();
+    });
   }
 
   /** How far the flap is open when its edge points to a place, °. */
@@ -155,27 +174,17 @@ function start() {
 
   // ---- the page
 
-  /** What the server drew last; grips are made once and then only moved. */
-  function read() {
-    layer.hidden = !drawing.read();
+  /** What the server drew anew, for what the form held then. */
+  function read(held) {
+    const scene = drawing.read();
+    layer.hidden = !drawing.scene;
     if (layer.hidden) {
       return;
     }
     turn.max = drawing.scene.end;
     shown = Math.min(shown, drawing.scene.end);
     tell();
-    if (!grips.list.length) {
-      const edge = drawing.scene.sense ? [{ turns: true, label: layer.dataset.edge }] : [];
-      grips.put([...drawing.scene.grips, ...edge]);
-    } else {
-      drawing.scene.grips.forEach((each) => {
-        const grip = grips.list.find((known) => known.field === each.field);
-        if (!grip.held) {
-          Object.assign(grip, { x: each.x, y: each.y });
-        }
-      });
-    }
-    grips.arrange();
+    show(held, scene);
     if (shown > 0) {
       steps.step(false);
     }
@@ -183,16 +192,27 @@ function start() {
 
   document.querySelector('.turning').hidden = false;
   turn.value = 0;
-  read();
+  read(places.held);
   turn.addEventListener('input', () => {
     turnTo(Number(turn.value));
     grips.arrange();
     steps.step(false);
   });
-  document.body.addEventListener('htmx:afterSettle', (event) => {
-    if (event.target.id === 'result' || event.detail.target?.id === 'result') {
-      document.getElementById('result').removeAttribute('aria-busy');
-      read();
+  document.body.addEventListener('htmx:beforeRequest', ({ detail }) => {
+    if (detail.target.id === 'result') {
+      asked.set(detail.xhr, places.held);
     }
+  });
+  // It comes once for each element of the answer.
+  document.body.addEventListener('htmx:afterSettle', ({ detail }) => {
+    const held = asked.get(detail.xhr);
+    if (!asked.delete(detail.xhr)) {
+      return;
+    }
+    if (held === places.held) {
+      ranked++;
+      document.getElementById('result').removeAttribute('aria-busy');
+    }
+    read(held);
   });
 }

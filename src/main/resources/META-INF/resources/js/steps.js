@@ -27,10 +27,14 @@ export class Steps {
   }
 }
 
-/** A page of the server for what a form holds now; null where there is none. */
-export async function answer(form, path, more = {}) {
-  const asked = new URLSearchParams(new FormData(form));
-  Object.entries(more).forEach(([name, value]) => asked.set(name, value));
-  const got = await fetch(`${path}?${asked}`);
-  return got.ok ? new DOMParser().parseFromString(await got.text(), 'text/html') : null;
+/** A page of the server for what a form held; null where there is none. */
+export async function answer(path, asked, more = {}) {
+  const question = new URLSearchParams(asked);
+  Object.entries(more).forEach(([name, value]) => question.set(name, value));
+  try {
+    const got = await fetch(`${path}?${question}`);
+    return got.ok ? new DOMParser().parseFromString(await got.text(), 'text/html') : null;
+  } catch {
+    return null;
+  }
 }

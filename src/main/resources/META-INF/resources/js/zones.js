@@ -2,6 +2,7 @@
 import { Drawing, inches, written } from './drawing.js';
 import { Grips } from './grips.js';
 import { History } from './history.js';
+import { Places } from './places.js';
 import { Steps, answer } from './steps.js';
 
 const KEEP_OUT = 'zones.keepOutMm';
@@ -18,8 +19,9 @@ function start() {
   const history = new History(form, document.getElementById('undo'), document.getElementById('redo'));
   const drawing = new Drawing(() => document.getElementById('view'));
   const steps = new Steps(step);
+  const places = new Places(form, () => steps.step(true));
   const grips = new Grips(layer, drawing, { place, label, looks, drag, nudge, release });
-  let changed = false;
+  const drawn = places.held; // the zones that the page was made for, and that are searched
 
   function place(grip) {
     return [grip.x, grip.y];
@@ -44,6 +46,9 @@ function start() {
   /** Onto the grid of steps; a corner goes no farther than the other, so that lines and points can be made. */
   function move(grip, to) {
     const { low, high, whole } = zone(grip);
+    if (!low) {
+      return; // taken away while the move waited
+    }
     const by = Number(snap.value);
     ['x', 'y'].forEach((axis, i) => {
       const at = (value) => Math.round(value / by) * by;
@@ -80,24 +85,27 @@ function start() {
 
   /** What was found was found in other zones. */
   function noteChange() {
-    changed = true;
     document.getElementById('zones-changed').hidden = !document.querySelector('.arrangements');
   }
 
   function drag(grip, at) {
-    move(grip, at);
+    places.move(() => move(grip, at));
   }
 
   function nudge(grip, [across, up], far) {
     const by = Number(snap.value) * far;
-    move(grip, [grip.x + across * by, grip.y + up * by]);
-    history.keep();
+    places.move(() => {
+      move(grip, [grip.x + across * by, grip.y + up * by]);
+      history.keep();
+    });
   }
 
   function release(grip, moved) {
     if (moved) {
-      history.keep();
-      steps.step(true);
+      places.move(() => {
+        history.keep();
+        steps.step(true);
+      });
     }
   }
 
@@ -118,35 +126,32 @@ function start() {
   // ---- steps
 
   async function step() {
-    const page = await answer(form, '/mounts/step');
+    const asked = places.held;
+    const page = await answer('/mounts/step', asked);
     const stepped = page?.getElementById('stepped');
-    if (stepped?.dataset.scene) {
-      const scene = JSON.parse(stepped.dataset.scene);
+    const scene = stepped?.dataset.scene ? JSON.parse(stepped.dataset.scene) : null;
+    if (scene) {
       drawing.take(stepped.querySelector('svg'), scene);
-      show(scene.grips);
+    }
+    show(asked, scene);
+  }
+
+  function show(asked, scene) {
+    layer.hidden = !drawing.scene;
+    if (!layer.hidden) {
+      places.answered(asked, scene && (() => grips.put(scene.grips)));
+      grips.arrange();
     }
   }
 
-  /** Grips are made anew only where there are others: one that has the focus keeps it. */
-  function show(known) {
-    const same = (a, b) => a.field === b.field && a.row === b.row && a.part === b.part;
-    if (known.length !== grips.list.length || !known.every((each, i) => same(each, grips.list[i]))) {
-      grips.put(known);
-    } else if (!grips.list.some((each) => each.held)) {
-      known.forEach((each, i) => Object.assign(grips.list[i], { x: each.x, y: each.y }));
-    }
-    grips.arrange();
-  }
-
-  /** What the server drew last. */
+  /** What the server drew for the page or for a search; another drawing where the zones are others by now. */
   function read() {
-    layer.hidden = !drawing.read();
-    if (layer.hidden) {
-      return;
-    }
-    show(drawing.scene.grips);
-    if (changed) {
-      steps.step(true);
+    const scene = drawing.read();
+    if (scene) {
+      show(drawn, scene);
+      if (places.held !== drawn) {
+        steps.step(true);
+      }
     }
   }
 
@@ -160,6 +165,6 @@ function start() {
     noteChange();
     steps.step(true);
   });
-  document.body.addEventListener('htmx:oobAfterSwap', read);
+  document.body.addEventListener('htmx:afterSettle', read);
   read();
 }

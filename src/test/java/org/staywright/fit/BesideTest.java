@@ -107,7 +107,7 @@ class BesideTest {
 
   /** With every spring failed. */
   private static Motion fall(Job job) {
-    Scene scene = InTime.scene(job, fit(job), 293.15, Double.NaN);
+    Scene scene = new InTime(job, fit(job)).scene(Corner.NOMINAL, 293.15);
     return Motion.of(scene.with(0, Hand.NONE));
   }
 

@@ -35,7 +35,7 @@ class OpeningTest {
   }
 
   private static double stopSpeed(Job job, Fit fit) {
-    return TimeFigures.of(job, fit).orElseThrow().opening().stopSpeed();
+    return TimeFigures.of(job, fit).orElseThrow().opening().stopSpeed().value();
   }
 
   @Test

@@ -26,7 +26,9 @@ import org.staywright.spring.ForceLaw;
 class OtherMechanismsTest {
 
   /** Fixed, as the least buckling factor of other samples may fall on the other side of a bound. */
-  private static final long SEED = Long.getLong("staywright.seed", 20261125);
+  private static final long SEED = 20261125;
+
+  private final long seed = Long.getLong("staywright.seed", SEED);
 
   private static final Range RANGE = Samples.randomRange(new Random(7), 3000);
 
@@ -114,11 +116,11 @@ class OtherMechanismsTest {
    */
   @Test
   void aProfileMadeFromAFlapGivesTheFlapsOwnRanking() {
-    System.out.println("OtherMechanismsTest seed " + SEED);
+    System.out.println("OtherMechanismsTest seed " + seed);
     int compared = 0;
     int fits = 0;
     for (int i = 0; compared < 12; i++) {
-      Random random = new Random(SEED + i);
+      Random random = new Random(seed + i);
       HingedFlap flap = lengthening(random);
       if (flap == null) {
         continue;
@@ -127,7 +129,7 @@ class OtherMechanismsTest {
       for (RankBy order : List.of(RankBy.LOWEST_COST, RankBy.SOONEST)) {
         Ranking own = Ranking.of(RANGE, job(flap, order, ANY_HAND, 1.1));
         Ranking made = Ranking.of(RANGE, job(profile, order, ANY_HAND, 1.1));
-        String where = "seed " + (SEED + i) + ", " + order;
+        String where = "seed " + (seed + i) + ", " + order;
         assertEquals(own.rejected(), made.rejected(), where);
         assertEquals(own.fitsTotal(), made.fitsTotal(), where);
         assertEquals(own.nearTotal(), made.nearTotal(), where);
@@ -138,7 +140,9 @@ class OtherMechanismsTest {
       }
       compared++;
     }
-    assertTrue(fits > 20, "only " + fits + " fits to compare");
+    if (seed == SEED) {
+      assertTrue(fits > 20, "only " + fits + " fits to compare");
+    }
   }
 
   private static void same(HingedFlap flap, List<Fit> own, List<Fit> made, String where) {

@@ -22,7 +22,9 @@ class RandomRankingTest {
   private static final int JOBS = 60;
   private static final int PARTS = 1500;
 
-  private final long seed = Long.getLong("staywright.seed", System.currentTimeMillis() & 0xffffff);
+  private static final long SEED = 20_261_125;
+
+  private final long seed = Long.getLong("staywright.seed", SEED);
 
   @Test
   void ranksAsThePlainAssessmentOfEveryPartDoes() {
@@ -58,9 +60,12 @@ class RandomRankingTest {
       fitting += fast.fitsTotal();
       near += fast.nearTotal();
     }
-    assertTrue(fitting > 0 && near > 0, "the jobs are too hard to tell anything");
-    assertTrue(missed.size() >= 9, "only these were missed: " + missed);
-    assertTrue(seen.size() >= 11, "only these rejections occurred: " + seen);
+    // Whether enough occurs lies in the draw: no other seed has to answer for it.
+    if (seed == SEED) {
+      assertTrue(fitting > 0 && near > 0, "the jobs are too hard to tell anything");
+      assertTrue(missed.size() >= 9, "only these were missed: " + missed);
+      assertTrue(seen.size() >= 11, "only these rejections occurred: " + seen);
+    }
   }
 
   private static void note(Set<Rejection> seen, Rejection reason, int count) {

@@ -32,10 +32,11 @@ class TimeFiguresTest {
   }
 
   @Test
-  void aHandAtItsLimitOpensWhatFitsAtEveryTemperature() {
-    assertEquals(3, BEHAVIOUR.cases().size());
-    assertTrue(Double.isFinite(BEHAVIOUR.opening().time()), BEHAVIOUR.opening().time() + " s");
-    assertTrue(BEHAVIOUR.opening().stopSpeed() > 0 && BEHAVIOUR.opening().stopEnergy() > 0);
+  void aHandAtItsLimitOpensWhatFitsInEveryCorner() {
+    assertEquals(4, BEHAVIOUR.cases().size());
+    Opening opening = BEHAVIOUR.opening();
+    assertTrue(Double.isFinite(opening.time().value()), opening.time() + " s");
+    assertTrue(opening.stopSpeed().value() > 0 && opening.stopEnergy().value() > 0);
   }
 
   @Test
@@ -46,9 +47,10 @@ class TimeFiguresTest {
     assertEquals(TimeFigures.Failing.FALLS, behaviour.failing());
     assertTrue(behaviour.failingTime() > 0 && behaviour.failingTime() < 2);
     assertTrue(behaviour.failingSpeed() > TimeFigures.SINKING);
-    // 18 kg at 0.41 m, held at 0.8 m, less the hinge's friction: most where its centre is level.
+    // At its heaviest 18.9 kg at 0.41 m, held at 0.8 m, less the hinge's friction: most where its
+    // centre is level.
     double arm = Math.hypot(0.41, 0.015);
-    assertEquals((18 * 9.80665 * arm - 0.5) / 0.8, behaviour.failedForce(), 0.2);
+    assertEquals((18.9 * 9.80665 * arm - 0.5) / 0.8, behaviour.failedForce(), 0.2);
   }
 
   @Test

@@ -7,18 +7,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.Proxy;
+import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.BooleanSupplier;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 import org.staywright.database.Databases;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
@@ -31,7 +33,9 @@ import org.staywright.stock.Stock;
 
 class BatchesTest {
 
-  private static final long SEED = Long.getLong("staywright.seed", 20261125);
+  private static final long SEED = 20261125;
+
+  private final long seed = Long.getLong("staywright.seed", SEED);
 
   /** Some pieces, so that there is a while between the first and the last. */
   private static final int MANY = 130;
@@ -60,9 +64,9 @@ class BatchesTest {
     batches.close();
   }
 
-  private static List<JobFile.Row> lids(int count) {
-    System.out.println("seed " + SEED);
-    Random random = new Random(SEED);
+  private List<JobFile.Row> lids(int count) {
+    System.out.println("BatchesTest seed " + seed);
+    Random random = new Random(seed);
     List<JobFile.Row> rows = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
       ObjectNode lid = org.staywright.form.Jobs.lid();
@@ -79,13 +83,6 @@ class BatchesTest {
     return results;
   }
 
-  private static void await(BooleanSupplier what) throws InterruptedException {
-    for (int tries = 0; !what.getAsBoolean(); tries++) {
-      assertTrue(tries < 2400, "two minutes");
-      Thread.sleep(50);
-    }
-  }
-
   private Batch found(String id) {
     return batches.find(id).orElseThrow();
   }
@@ -94,11 +91,13 @@ class BatchesTest {
   void judgesEachJobAsItWouldBeJudgedAlone() throws InterruptedException {
     List<JobFile.Row> rows = lids(50);
     String id = batches.begin("fifty lids", rows).id();
-    await(() -> found(id).state().over());
+    Patience.until(() -> found(id).state().over());
     Batch batch = found(id);
     assertEquals(Task.State.DONE, batch.state());
     assertEquals(50, batch.tally().done());
-    assertTrue(batch.tally().fits() > 0 && batch.tally().fits() < 50, batch.toString());
+    if (seed == SEED) {
+      assertTrue(batch.tally().fits() > 0 && batch.tally().fits() < 50, batch.toString());
+    }
     List<JsonNode> results = results(id);
     for (int i = 0; i < rows.size(); i++) {
       Job job = JobForm.read(rows.get(i).document(), current.get());
@@ -110,7 +109,7 @@ class BatchesTest {
   @Test
   void goesOnAfterARestartWithWhatIsLeft() throws InterruptedException {
     String id = batches.begin("many lids", lids(MANY)).id();
-    await(() -> found(id).tally().done() > 0);
+    Patience.until(() -> found(id).tally().done() > 0);
     batches.close();
     List<JsonNode> before = results(id);
     assertTrue(before.size() > 0 && before.size() < MANY, "before: " + before.size());
@@ -119,7 +118,7 @@ class BatchesTest {
     tasks = new Tasks();
     batches = new Batches(database, tasks, current);
     batches.look();
-    await(() -> found(id).state().over());
+    Patience.until(() -> found(id).state().over());
     assertEquals(Task.State.DONE, found(id).state());
     List<JsonNode> all = results(id);
     assertEquals(MANY, all.size());
@@ -130,12 +129,14 @@ class BatchesTest {
   @Test
   void keepsWhatThereWasWhenItIsStoppedAndNeverGoesOn() throws InterruptedException {
     String id = batches.begin("many lids", lids(MANY)).id();
-    await(() -> found(id).tally().done() > 0);
+    Patience.until(() -> found(id).tally().done() > 0);
     batches.stop(id);
     assertEquals(Task.State.STOPPED, found(id).state());
     batches.look();
     assertEquals(0, tasks.open());
-    Thread.sleep(1000);
+    // One after the other: what was under way is over when this is.
+    Task after = tasks.start(progress -> null);
+    Patience.until(() -> after.state().over());
     int kept = found(id).tally().done();
     assertTrue(kept > 0 && kept < MANY, "kept " + kept);
     assertEquals(Task.State.STOPPED, found(id).state());
@@ -150,7 +151,7 @@ class BatchesTest {
     // As a file would never let it through: a range may change between file and turn.
     rows.get(0).document().putObject("damper").put("partNumber", "GONE-0001");
     String id = batches.begin("two lids", rows).id();
-    await(() -> found(id).state().over());
+    Patience.until(() -> found(id).state().over());
     assertEquals(1, found(id).tally().refused());
     assertEquals(2, found(id).tally().done());
     assertEquals("refused", results(id).get(0).path("verdict").asText());
@@ -166,7 +167,7 @@ class BatchesTest {
       for (int i = 0; i < 3; i++) {
         ids.add(batches.begin("lids", lids(40)).id());
       }
-      await(
+      Patience.until(
           () -> {
             batches.look();
             other.look();
@@ -184,16 +185,17 @@ class BatchesTest {
   }
 
   @Test
-  void takesUpABatchWhoseInstanceDiedOnceItsLeaseHasRunOut() throws InterruptedException {
+  void takesUpABatchWhoseInstanceDiedOnceItsLeaseHasRunOut() throws Exception {
     Tasks dying = new Tasks();
-    Batches dead = new Batches(database, Duration.ofSeconds(3), dying, current);
+    Batches dead = new Batches(database, Duration.ofHours(1), dying, current);
     String id = dead.begin("many lids", lids(MANY)).id();
-    await(() -> found(id).tally().done() > 0);
+    Patience.until(() -> found(id).tally().done() > 0);
     // As if its process had been killed: nothing is given back.
     dying.close();
     batches.look();
     assertEquals(0, tasks.open(), "still leased");
-    await(
+    anHourGoesBy();
+    Patience.until(
         () -> {
           batches.look();
           return found(id).state().over();
@@ -201,6 +203,13 @@ class BatchesTest {
     assertEquals(Task.State.DONE, found(id).state());
     assertEquals(MANY, results(id).size());
     assertTrue(batches.judged() > 0);
+  }
+
+  private void anHourGoesBy() throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.executeUpdate("update batch set held_until = held_until - interval '1' hour");
+    }
   }
 
   @Test
@@ -217,19 +226,20 @@ class BatchesTest {
                   }
                   return method.invoke(database, arguments);
                 });
-    Batches cut = new Batches(broken, new Tasks(), current);
+    Tasks own = new Tasks();
+    Batches cut = new Batches(broken, own, current);
     try {
       String id = cut.begin("many lids", lids(MANY)).id();
-      await(() -> found(id).tally().done() > 0);
+      Patience.until(() -> found(id).tally().done() > 0);
       gone.set(true);
-      Thread.sleep(2000);
+      Patience.until(() -> own.open() == 0);
       cut.look();
       int before = found(id).tally().done();
       assertTrue(before < MANY, "done before the database was gone");
       assertEquals(Task.State.RUNNING, found(id).state());
       gone.set(false);
       cut.look();
-      await(() -> found(id).state().over());
+      Patience.until(() -> found(id).state().over());
       assertEquals(Task.State.DONE, found(id).state());
       assertEquals(MANY, results(id).size());
     } finally {

@@ -13,6 +13,7 @@ import java.time.ZoneOffset;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 import org.staywright.fit.Progress;
 
 class TasksTest {
@@ -114,6 +115,26 @@ class TasksTest {
     assertThrows(Tasks.Busy.class, () -> tasks.start(progress -> 1));
   }
 
+  @Test
+  void closesOnlyWhenWhatRanHasEnded() throws Exception {
+    Task task =
+        tasks.start(
+            progress -> {
+              while (progress.goOn(1, 2)) {
+                Thread.onSpinWait();
+              }
+              // The last piece of its work.
+              long end = System.nanoTime() + 200_000_000;
+              while (System.nanoTime() < end) {
+                Thread.onSpinWait();
+              }
+              return "all of it";
+            });
+    await(task, Task.State.RUNNING);
+    tasks.close();
+    assertEquals("all of it", task.result());
+  }
+
   private Object untilStopped(Progress progress) {
     while (progress.goOn(1, 2)) {
       Thread.onSpinWait();
@@ -122,9 +143,6 @@ class TasksTest {
   }
 
   private static void await(Task task, Task.State state) throws InterruptedException {
-    for (int i = 0; i < 1000 && task.state() != state; i++) {
-      Thread.sleep(5);
-    }
-    assertEquals(state, task.state());
+    Patience.until(task::state, state::equals);
   }
 }

@@ -12,6 +12,7 @@ import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 import org.staywright.form.Jobs;
 
 @QuarkusTest
@@ -25,15 +26,10 @@ class BatchResourceTest {
           + "Gate,hinged-flap,190,410,15,800,0,counterclockwise,80,15,-65,360,-11\n";
 
   private static String over(String location) throws InterruptedException {
-    for (int tries = 0; tries < 600; tries++) {
-      Response task = given().get(location);
-      assertEquals(200, task.statusCode());
-      if (task.path("state").equals("done")) {
-        return task.path("result.id");
-      }
-      Thread.sleep(100);
-    }
-    throw new AssertionError("a minute");
+    return Patience.until(
+            () -> given().get(location).then().statusCode(200).extract().response(),
+            task -> task.path("state").equals("done"))
+        .path("result.id");
   }
 
   @Test

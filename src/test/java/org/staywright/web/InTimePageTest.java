@@ -55,7 +55,7 @@ class InTimePageTest {
         .statusCode(200)
         .header("Content-Disposition", containsString("-opening-travel.csv"))
         .body(containsString("time, s"))
-        .body(containsString("20\u00a0°C: opened, °"));
+        .body(containsString("hot and new, heavy: opened, °"));
     inTime().get("/in-time/failing-speed.svg").then().statusCode(200).body(containsString("<svg"));
     inTime().get("/in-time/no-such-chart.svg").then().statusCode(404);
   }
@@ -126,7 +126,9 @@ class InTimePageTest {
         .then()
         .statusCode(200)
         .body(containsString("id=\"f-failedSprings-fault\">Springs failed is 9"))
-        .body(containsString("id=\"f-temperatureC-fault\">At is 900"))
+        .body(
+            containsString(
+                "id=\"f-temperatureC-fault\">Temperature, if not the springs&#39; is 900"))
         .body(containsString("id=\"f-spreads-massPercent-fault\">Mass is"))
         .body(containsString("id=\"f-spreads-mountsMm-fault\">Mounts is"));
   }

@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 
 /** Mounts found on a page, without script. */
 @QuarkusTest
@@ -48,12 +50,13 @@ class MountsPageTest {
   @Test
   void comesAgainUntilThereAreCardsThatOpenTheBench() throws Exception {
     String address = "/mounts/found?" + LID + ZONES;
-    String page = given().get(address).then().statusCode(200).extract().asString();
-    for (int i = 0; i < 600 && page.contains("http-equiv=\"refresh\""); i++) {
-      assertTrue(page.contains("<progress"), page);
-      Thread.sleep(50);
-      page = given().get(address).then().statusCode(200).extract().asString();
-    }
+    String page =
+        Patience.until(
+            () -> given().get(address).then().statusCode(200).extract().asString(),
+            each -> {
+              assertTrue(found(each) || each.contains("<progress"), each);
+              return found(each);
+            });
     assertTrue(page.contains("class=\"arrangements\""), page);
     int cards = page.split("Open with these mounts", -1).length - 1;
     assertTrue(cards >= 3 && cards <= 8, "cards: " + cards);
@@ -112,12 +115,17 @@ class MountsPageTest {
             + ZONES.replace(
                 "zones.frameMm.x=-50&zones.frameMm.x=150",
                 "zones.frameMm.x=5000&zones.frameMm.x=5100");
-    String page = given().get(address).asString();
-    for (int i = 0; i < 200 && page.contains("http-equiv=\"refresh\""); i++) {
-      Thread.sleep(50);
-      page = given().get(address).asString();
-    }
+    String page = found(() -> given().get(address));
     assertTrue(page.contains("The mounts get too far apart"), page);
+  }
+
+  /** The page once there is an answer on it. */
+  private static String found(Supplier<Response> asked) throws InterruptedException {
+    return Patience.until(() -> asked.get().asString(), MountsPageTest::found);
+  }
+
+  private static boolean found(String page) {
+    return !page.contains("http-equiv=\"refresh\"");
   }
 
   @Test
@@ -134,19 +142,11 @@ class MountsPageTest {
     Response stopped = PageForm.of(begun, "action=\"/mounts/stop\"").post("/mounts/stop");
     stopped.then().statusCode(303).header("Location", containsString("stopped=true"));
     String again = stopped.header("Location");
-    String page = given().urlEncodingEnabled(false).get(again).asString();
-    for (int i = 0; i < 200 && page.contains("http-equiv=\"refresh\""); i++) {
-      Thread.sleep(50);
-      page = given().urlEncodingEnabled(false).get(again).asString();
-    }
+    String page = found(() -> given().urlEncodingEnabled(false).get(again));
     assertTrue(page.contains("class=\"zones\""), page);
     assertTrue(page.contains("was stopped") || page.contains("Stopped: this is"), page);
     // Asked anew it is looked through to the end.
-    page = given().get(address).asString();
-    for (int i = 0; i < 600 && page.contains("http-equiv=\"refresh\""); i++) {
-      Thread.sleep(50);
-      page = given().get(address).asString();
-    }
+    page = found(() -> given().get(address));
     assertTrue(page.contains("class=\"arrangements\""), page);
     assertTrue(!page.contains("Stopped: this is"), page);
   }

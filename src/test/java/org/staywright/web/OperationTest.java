@@ -15,9 +15,12 @@ import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 import org.staywright.form.Jobs;
 import org.staywright.stock.CurrentRange;
 
@@ -89,23 +92,23 @@ class OperationTest {
         .get("/api/v1/parts")
         .then()
         .statusCode(200);
-    JsonNode line = line("to-be-found");
-    for (int tries = 0; line == null && tries < 50; tries++) {
-      Thread.sleep(100);
-      line = line("to-be-found");
-    }
-    assertTrue(line != null, "no line names the request");
+    JsonNode line = Patience.until(() -> line("to-be-found"), Objects::nonNull);
     assertTrue(line.path("message").asText().contains("/api/v1/parts 200"), line.toString());
     assertEquals("INFO", line.path("level").asText());
   }
 
-  private static JsonNode line(String id) throws IOException {
+  /** Null where none is written yet. */
+  private static JsonNode line(String id) {
     ObjectMapper json = new ObjectMapper();
-    for (String line : Files.readAllLines(DatabaseOfItsOwn.LOG)) {
-      JsonNode each = json.readTree(line);
-      if (each.path("mdc").path("requestId").asText().equals(id)) {
-        return each;
+    try {
+      for (String line : Files.readAllLines(DatabaseOfItsOwn.LOG)) {
+        JsonNode each = json.readTree(line);
+        if (each.path("mdc").path("requestId").asText().equals(id)) {
+          return each;
+        }
       }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
     return null;
   }

@@ -114,6 +114,7 @@ class PageWordingTest {
     }
     fields("page.field.", InTimeQuery.shape(ForceProfile.CODE), keys);
     keys.addAll(List.of("page.option.from-open", "page.option.from-closed"));
+    keys.addAll(List.of("page.option.lets-go", "page.option.pushes-on"));
     codes("page.played.end.", Motion.End.values(), keys);
     codes("page.time.failing.", TimeFigures.Failing.values(), keys);
     codes("page.time.end.", Motion.End.values(), keys);

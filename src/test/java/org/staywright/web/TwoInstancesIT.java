@@ -11,13 +11,13 @@ import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import java.util.HashSet;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
+import org.staywright.Patience;
 import org.staywright.database.Databases;
 import org.staywright.database.OnPostgresql;
 import org.staywright.form.Jobs;
@@ -110,7 +110,7 @@ class TwoInstancesIT {
   void batchesAreSharedAndNoJobIsJudgedTwice() throws InterruptedException {
     List<String> ids = List.of(begin(one, 60), begin(one, 60), begin(one, 60));
     for (String id : ids) {
-      await(() -> state(other, id).equals("done"));
+      Patience.until(() -> state(other, id).equals("done"));
       given().get(one.url("/api/v1/batches/" + id)).then().body("done", equalTo(60));
     }
     assertEquals(180, judged(one) + judged(other));
@@ -143,16 +143,16 @@ class TwoInstancesIT {
   @Order(LAST)
   void aBatchWhoseInstanceIsKilledIsFinishedByTheOtherWithinAMinute() throws InterruptedException {
     String id = begin(one, 200);
-    await(() -> done(one, id) > 0);
+    Patience.until(() -> done(one, id) > 0);
     one.kill();
     int before = done(other, id);
     assertTrue(before < 200, "over before the kill");
     long start = System.nanoTime();
-    await(() -> done(other, id) > before);
+    Patience.until(() -> done(other, id) > before);
     double seconds = (System.nanoTime() - start) / 1e9;
     System.out.printf("taken up after %.0f s, %d of 200 done%n", seconds, before);
     assertTrue(seconds < 60, seconds + " s");
-    await(() -> state(other, id).equals("done"));
+    Patience.until(() -> state(other, id).equals("done"));
     List<Integer> rows =
         given().get(other.url("/api/v1/batches/" + id + "/results.json")).path("items.row");
     assertEquals(200, rows.size());
@@ -190,12 +190,5 @@ class TwoInstancesIT {
         .filter(line -> line.startsWith("staywright_batch_jobs_total "))
         .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))
         .sum();
-  }
-
-  private static void await(BooleanSupplier what) throws InterruptedException {
-    for (int tries = 0; !what.getAsBoolean(); tries++) {
-      assertTrue(tries < 600, "two minutes");
-      Thread.sleep(200);
-    }
   }
 }

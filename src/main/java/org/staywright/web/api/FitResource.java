@@ -15,7 +15,6 @@ import org.staywright.fit.Clearing;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Ideal;
-import org.staywright.fit.InTime;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Spreads;
@@ -30,9 +29,7 @@ import org.staywright.form.JobForm;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.MotionRequest;
 import org.staywright.form.WhyJson;
-import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -87,16 +84,7 @@ public class FitResource {
     Query.none(uri);
     MotionRequest asked = MotionRequest.read(Body.read(body), current.get());
     Job job = asked.of().job();
-    Scene released =
-        InTime.released(
-            job,
-            fit(asked.of()),
-            asked.open(),
-            asked.kelvin(),
-            asked.of().count() - asked.failed(),
-            new Hand.PushesOn(asked.hand()),
-            asked.movingMass());
-    return InTimeJson.of(job, Motion.of(released));
+    return InTimeJson.of(job, Motion.of(asked.scene(fit(asked.of()))));
   }
 
   @POST

@@ -68,6 +68,34 @@ class InTimeTest {
   }
 
   @Test
+  void aHandThatLetsGoBringsItToItsStopSlower() throws Exception {
+    ObjectNode asked = about(Jobs.LID);
+    asked.put("release", "from-closed").put("handForceN", 80).putNull("case");
+    float eased = motion(asked).statusCode(200).extract().path("stopEnergyJ");
+    float thrown = motion(asked.put("hand", "pushes-on")).extract().path("stopEnergyJ");
+    assertTrue(eased < thrown / 2, eased + " J against " + thrown + " J");
+  }
+
+  @Test
+  void springsAndLoadMoveAsTheyTurnOut() throws Exception {
+    ObjectNode asked = about(Jobs.LID).put("release", "from-closed").put("handForceN", 80);
+    motion(asked.put("spring", "weak")).body("gasTemperatureC[0]", is(-10));
+    motion(asked.put("spring", "strong")).body("gasTemperatureC[0]", is(40));
+    motion(asked.put("temperatureC", 5)).body("gasTemperatureC[0]", is(5));
+    // Without springs all is the weight's work but for the hinge's friction.
+    ObjectNode bare = about(Jobs.LID).put("hand", "pushes-on");
+    bare.set("failedSprings", bare.get("count"));
+    float heavy = motion(bare.put("load", "heavy")).extract().path("stopEnergyJ");
+    float light = motion(bare.put("load", "light")).extract().path("stopEnergyJ");
+    double lost = 0.5 * Math.toRadians(80);
+    assertEquals(1.05 / 0.95, (heavy + lost) / (light + lost), 1e-4);
+    // Inertia goes with the mass, also where it was given: the fall takes as long but for friction.
+    bare.withObject("/job/load").put("inertiaKgM2", 12).put("hingeFrictionNm", 0);
+    float slow = motion(bare).extract().path("endTimeS");
+    assertEquals(slow, (float) motion(bare.put("load", "heavy")).extract().path("endTimeS"), 1e-4);
+  }
+
+  @Test
   void itsOwnInertiaCounts() throws Exception {
     ObjectNode asked = about(Jobs.LID);
     asked.set("failedSprings", asked.get("count"));
@@ -90,6 +118,7 @@ class InTimeTest {
   void aHandOfAGiantIsAnsweredOrRefusedInWords() throws Exception {
     ObjectNode asked = about(Jobs.LID);
     long began = System.nanoTime();
+    asked.put("hand", "pushes-on").put("temperatureC", 20);
     motion(asked.put("handForceN", -5000)).statusCode(200).body("choked", is(true));
     motion(asked.put("handForceN", 5000).put("release", "from-closed"))
         .statusCode(422)
@@ -105,11 +134,16 @@ class InTimeTest {
   void badQuestionsAreNamed() throws Exception {
     ObjectNode asked = about(Jobs.LID);
     asked.put("failedSprings", 7).put("temperatureC", 900).put("handForceN", "a").put("x", 1);
+    asked.put("hand", "slips").put("spring", "broken").put("load", "none").put("case", "snow");
     motion(asked)
         .statusCode(422)
         .body("errors.pointer", hasItem("#/failedSprings"))
         .body("errors.pointer", hasItem("#/temperatureC"))
         .body("errors.pointer", hasItem("#/handForceN"))
+        .body("errors.pointer", hasItem("#/hand"))
+        .body("errors.pointer", hasItem("#/spring"))
+        .body("errors.pointer", hasItem("#/load"))
+        .body("errors.find { it.pointer == '#/case' }.code", is("no-load-cases"))
         .body("errors.pointer", hasItem("#/x"));
   }
 

@@ -19,6 +19,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.staywright.Patience;
 import org.staywright.form.Jobs;
 import org.staywright.form.JsonText;
 
@@ -124,15 +125,10 @@ class MountsTest {
     begun.then().statusCode(202).header("Preference-Applied", "respond-async");
     String task = begun.getHeader("Location");
     assertTrue(task.contains("/api/v1/tasks/"), task);
-    JsonNode seen = null;
-    for (int i = 0; i < 600; i++) {
-      seen = tree(given().get(task).then().statusCode(200).extract().response());
-      if (seen.get("state").textValue().equals("done")) {
-        break;
-      }
-      Thread.sleep(50);
-    }
-    assertEquals("done", seen.get("state").textValue());
+    JsonNode seen =
+        Patience.until(
+            () -> tree(given().get(task).then().statusCode(200).extract().response()),
+            each -> each.get("state").textValue().equals("done"));
     assertEquals(seen.get("total"), seen.get("done"));
     assertEquals(tree(post(LID)), seen.get("result"));
     given().delete(task).then().statusCode(204);
@@ -149,11 +145,10 @@ class MountsTest {
             .post("/api/v1/mounts")
             .getHeader("Location");
     given().delete(task).then().statusCode(204);
-    JsonNode seen = tree(given().get(task));
-    for (int i = 0; i < 200 && seen.get("state").textValue().equals("running"); i++) {
-      Thread.sleep(50);
-      seen = tree(given().get(task));
-    }
+    JsonNode seen =
+        Patience.until(
+            () -> tree(given().get(task)),
+            each -> !each.get("state").textValue().equals("running"));
     assertEquals("stopped", seen.get("state").textValue());
     // One that had not begun has nothing to show.
     JsonNode found = seen.get("result");
@@ -169,7 +164,8 @@ class MountsTest {
     "/zones/frameMm/y,        '\"low\"',      #/zones/frameMm/y,    not-a-list",
     "/zones/movingMm,         'null',         #/zones/movingMm,     missing",
     "/zones,                  'null',         #/zones,              missing",
-    "/zones/keepOutMm,        '[{\"x\": [-60, 160], \"y\": [-260, -40]}]', #/zones/keepOutMm/0, zone-kept-out",
+    "/zones/keepOutMm,        '[{\"x\": [-60, 160], \"y\": [-260, -40]}]', #/zones/keepOutMm/0,"
+        + " zone-kept-out",
     "/load/handleMm,          '{\"x\": 0, \"y\": 0}', #/load/handleMm, handle-at-hinge",
     "/zones/depthMm,          '3',            #/zones/depthMm,      unknown-field"
   })

@@ -11,6 +11,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.staywright.Patience;
 
 @QuarkusTest
 class StockResourceTest {
@@ -135,11 +136,7 @@ class StockResourceTest {
             .statusCode(202)
             .extract()
             .header("Location");
-    String state = "queued";
-    for (int i = 0; i < 200 && !state.equals("done"); i++) {
-      Thread.sleep(50);
-      state = given().get(task).then().extract().path("state");
-    }
+    Patience.until(() -> given().get(task).<String>path("state"), "done"::equals);
     given().get(task).then().body("state", equalTo("done"), "result.accepted", equalTo(1));
   }
 
