@@ -1,6 +1,7 @@
 package org.staywright.caution;
 
 import java.util.List;
+import org.staywright.fit.Corner;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
@@ -11,8 +12,9 @@ import org.staywright.unit.Unit;
  * @param severity how near the harm is
  * @param figures that called for it, in the order of the sentence's gaps
  * @param source standard or "common practice, no source"
+ * @param at where it happens, null for no place in particular
  */
-public record Caution(String code, Severity severity, List<Figure> figures, String source) {
+public record Caution(String code, Severity severity, List<Figure> figures, String source, At at) {
 
   /** Source of a rule that no standard states. */
   static final String COMMON_PRACTICE = "common practice, no source";
@@ -36,6 +38,18 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
     }
   }
 
+  /**
+   * Where and when it happens.
+   *
+   * @param end of the travel, or how it stands there: it has a sentence of its own
+   * @param corner of springs and load, named in it last
+   */
+  public record At(String end, Corner corner) {}
+
+  Caution(String code, Severity severity, List<Figure> figures, String source) {
+    this(code, severity, figures, source, null);
+  }
+
   public Caution {
     figures = List.copyOf(figures);
   }
@@ -54,6 +68,11 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
 
   /** The same, stated by a standard. */
   Caution by(String standard) {
-    return new Caution(code, severity, figures, standard);
+    return new Caution(code, severity, figures, standard, at);
+  }
+
+  /** The same at an end of the travel, as springs and load turn out. */
+  Caution at(String end, Corner corner) {
+    return new Caution(code, severity, figures, source, new At(end, corner));
   }
 }

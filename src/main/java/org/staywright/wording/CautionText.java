@@ -1,5 +1,7 @@
 package org.staywright.wording;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.staywright.caution.Caution;
 import org.staywright.caution.Caution.Severity;
 
@@ -18,8 +20,14 @@ public final class CautionText {
 
   /** The sentence, its figures filled in. */
   public String sentence(Caution caution) {
-    Object[] figures = caution.figures().stream().map(this::shown).toArray();
-    return wording.text("caution." + caution.code(), figures);
+    List<Object> gaps = new ArrayList<>();
+    caution.figures().forEach(figure -> gaps.add(shown(figure)));
+    String key = "caution." + caution.code();
+    if (caution.at() == null) {
+      return wording.text(key, gaps.toArray());
+    }
+    gaps.add(CornerText.of(caution.at().corner(), wording));
+    return wording.text(key + "." + caution.at().end(), gaps.toArray());
   }
 
   private String shown(Caution.Figure figure) {
