@@ -9,12 +9,22 @@ import org.staywright.mechanism.Travel;
  * @param hold what keeps it where it ends
  * @param drop most energy with which it reaches either stop when let go anywhere, heavy, friction
  *     counted, J
- * @param springNeeded false only where it meets all that is asked by itself and does not drop
+ * @param content whether it meets all that is asked by itself
  */
-public record Bare(Figures.Hand hand, Figures.Hold hold, double drop, boolean springNeeded) {
+public record Bare(Figures.Hand hand, Figures.Hold hold, double drop, boolean content) {
 
   /** From here on a drop counts, J: our choice, no source. */
   static final double DROPS = 4;
+
+  /** Not only where it meets all that is asked by itself and does not drop. */
+  public boolean springNeeded() {
+    return !content || drops();
+  }
+
+  /** Whether it hurts when let go. */
+  public boolean drops() {
+    return drop >= DROPS;
+  }
 
   static Bare of(Job job, Travel travel) {
     Path path = new Path(travel, Alongside.nothing(travel), null, null);
@@ -35,8 +45,8 @@ public record Bare(Figures.Hand hand, Figures.Hold hold, double drop, boolean sp
     boolean asksMore =
         job.requirements().openStop() == Job.OpenStop.SPRING_STOP
             || job.requirements().asksInTime();
-    boolean content = !asksMore && new Criteria(job, null).metByTheLoad(load) && drop < DROPS;
-    return new Bare(hand, hold, drop, !content);
+    boolean content = !asksMore && new Criteria(job, null).metByTheLoad(load);
+    return new Bare(hand, hold, drop, content);
   }
 
   /** Energy left at one end: whatever stops on the way starts anew. */

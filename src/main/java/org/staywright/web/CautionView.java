@@ -1,6 +1,7 @@
 package org.staywright.web;
 
 import java.util.List;
+import java.util.Set;
 import org.staywright.caution.Caution;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.Wording;
@@ -13,6 +14,13 @@ import org.staywright.wording.Wording;
  * @param sentence what may happen and what to do
  */
 public record CautionView(String severity, String word, String sentence) {
+
+  /** Those that qualify a verdict and stand beside it. */
+  private static final Set<String> FOREMOST = Set.of("barely-held", "barely-shut", "slams");
+
+  static List<CautionView> foremost(List<Caution> cautions, Wording wording) {
+    return of(cautions.stream().filter(each -> FOREMOST.contains(each.code())).toList(), wording);
+  }
 
   static List<CautionView> of(List<Caution> cautions, Wording wording) {
     CautionText text = CautionText.in(wording);

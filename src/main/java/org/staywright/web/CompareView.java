@@ -38,9 +38,10 @@ public record CompareView(
    * @param row the same as in a ranking
    * @param saved number of the saved job, "" for none
    * @param name of that job
-   * @param sentence what it does
+   * @param sentences what it does, none where it misses something
    */
-  public record Column(String letter, FitRow row, String saved, String name, String sentence) {
+  public record Column(
+      String letter, FitRow row, String saved, String name, List<String> sentences) {
 
     /** How the verdict looks. */
     public String kind() {
@@ -116,7 +117,9 @@ public record CompareView(
         FitRow.of(1, rival.job(), rival.fit(), wording),
         rival.saved(),
         rival.job().name(),
-        rival.fit().fits() ? FitWords.of(rival.job(), rival.fit(), wording).sentence() : "");
+        rival.fit().fits()
+            ? FitWords.of(rival.job(), rival.fit(), wording).sentences()
+            : List.of());
   }
 
   /** The words of their mechanism, where all have the same. */

@@ -27,6 +27,7 @@ import org.staywright.wording.Wording;
  * @param cells the figures that it is ranked by
  * @param price of the set
  * @param lead time
+ * @param marks what of it is weak, in words
  * @param blockers what keeps it from fitting, in words
  * @param cleared what would make it fit, in words, "" where that was not solved
  * @param alike parts below it in the order that are nearly the same
@@ -41,6 +42,7 @@ public record FitRow(
     List<Labelled> cells,
     String price,
     String lead,
+    List<String> marks,
     List<String> blockers,
     String cleared,
     List<AlikeRow> alike) {
@@ -72,6 +74,7 @@ public record FitRow(
         words.cells(),
         price(fit, wording),
         lead(fit.leadTimeDays(), wording),
+        words.marks(),
         fit.blockedBy().stream()
             .map(blocker -> FitText.in(wording).blocker(blocker, blocker.unit(job.mechanism())))
             .toList(),

@@ -3,6 +3,7 @@ package org.staywright.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -14,7 +15,9 @@ import org.staywright.wording.Wording;
  * A fit in full, in words.
  *
  * @param row the same in short
- * @param sentence what it does
+ * @param sentences what it does
+ * @param foremost cautions that belong beside the verdict
+ * @param besides what to know of it besides
  * @param parts it is made of: spring and end fittings, a column alone
  * @param supply prices by quantity, terms, stock and lead time of the spring
  * @param graphs its charts and the mechanism with it
@@ -24,7 +27,9 @@ import org.staywright.wording.Wording;
  */
 public record FitView(
     FitRow row,
-    String sentence,
+    List<String> sentences,
+    List<CautionView> foremost,
+    List<String> besides,
     List<Labelled> parts,
     List<Labelled> supply,
     List<Graph> graphs,
@@ -34,9 +39,12 @@ public record FitView(
 
   static FitView of(Job job, Fit fit, Cleared cleared, Wording wording) {
     FitWords words = FitWords.of(job, fit, wording);
+    List<Caution> cautions = Cautions.of(job, fit);
     return new FitView(
         FitRow.of(1, job, fit, cleared.of(1, fit), wording),
-        words.sentence(),
+        words.sentences(),
+        CautionView.foremost(cautions, wording),
+        words.besides(),
         parts(fit, wording),
         Stream.concat(
                 Supply.prices(fit.part().offer(), wording).stream(),
@@ -45,7 +53,7 @@ public record FitView(
         words.graphs(),
         words.figures(),
         InTimeView.of(job, fit, wording),
-        CautionView.of(Cautions.of(job, fit), wording));
+        CautionView.of(cautions, wording));
   }
 
   /** How the verdict looks. */

@@ -30,8 +30,14 @@ sealed interface FitWords permits HandWords, SeatWords {
 
   Wording wording();
 
-  /** What it does, in one sentence. */
-  String sentence();
+  /** What it does, in sentences: what it asks of the hand first, the worst named in each. */
+  List<String> sentences();
+
+  /** What of it is weak enough to be told in a list. */
+  List<String> marks();
+
+  /** What to know of it besides: one of its springs failed, how they are hung on. */
+  List<String> besides();
 
   /** The figures that it is ranked by, the foremost first. */
   List<Labelled> cells();
@@ -75,9 +81,19 @@ sealed interface FitWords permits HandWords, SeatWords {
     return new Labelled(trait.label(), trait.text());
   }
 
+  /** A figure alone, "–" where it never comes to that. */
+  default String bare(Figure figure) {
+    Double si = figure.value(fit());
+    return si == null ? "–" : FigureText.in(wording()).bare(figure, si, unit(figure));
+  }
+
+  private Unit unit(Figure figure) {
+    return figure.unit(job().mechanism().kind());
+  }
+
   private Trait trait(Figure figure) {
     Double si = figure.value(fit());
-    Unit unit = figure.unit(job().mechanism().kind());
+    Unit unit = unit(figure);
     FigureText text = FigureText.in(wording());
     String label = text.label(figure, si);
     String value = text.value(figure, si, unit);

@@ -121,9 +121,13 @@ public final class FormFields {
     }
   }
 
-  /** True where one of the fields, named with spaces between, is wrong. */
+  /** True where one of the fields, named with spaces between, or anything in one is wrong. */
   public boolean anyWrong(String names) {
-    return Arrays.stream(names.split(" ")).anyMatch(faults::containsKey);
+    return Arrays.stream(names.split(" ")).anyMatch(this::wrong);
+  }
+
+  private boolean wrong(String name) {
+    return faults.keySet().stream().anyMatch(at -> (at + '.').startsWith(name + '.'));
   }
 
   /** Whether there is such a field in this form. */

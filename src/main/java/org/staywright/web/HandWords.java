@@ -1,60 +1,43 @@
 package org.staywright.web;
 
-import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
-
 import io.quarkus.qute.RawString;
 import java.util.List;
 import org.staywright.document.HandForceChart;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SideView;
 import org.staywright.document.Sparkline;
-import org.staywright.fit.Extreme;
-import org.staywright.fit.Figures;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
 import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.unit.Unit;
+import org.staywright.wording.HandText;
 import org.staywright.wording.Wording;
 
 /** In words, what a hand feels that moves a load and what holds it. */
 record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
-  public String sentence() {
-    Extreme ratio = has().hold().ratio();
-    Double hold = ratio == null ? null : ratio.value();
-    String hand = newtons(Math.max(0, has().hand().worst()));
-    String key =
-        hold == null
-            ? "page.verdict.fits-unloaded"
-            : hold < 1 ? "page.verdict.fits-eased" : "page.verdict.fits";
-    double share = hold == null ? 0 : hold < 1 ? hold : hold - 1;
-    return wording.text(
-        key,
-        fit.count(),
-        newtons(fit.part().spring().force()),
-        fit.part().number(),
-        hand,
-        wording.number(100 * share, 0));
+  public List<String> sentences() {
+    return text().headline();
+  }
+
+  @Override
+  public List<String> marks() {
+    return text().marks();
+  }
+
+  @Override
+  public List<String> besides() {
+    return text().besides();
   }
 
   @Override
   public List<Labelled> cells() {
-    Extreme ratio = has().hold().ratio();
-    String hold = ratio == null ? "–" : wording.number(ratio.value(), 2);
     return List.of(
-        new Labelled(
-            wording.text("page.row.hand"),
-            pair(has().hand().openWorst().value(), has().hand().closeWorst().value(), NEWTON)),
-        new Labelled(wording.text("page.row.hold"), hold),
-        new Labelled(
-            wording.text("page.row.reserves"),
-            pair(
-                has().lengths().compressedReserve(),
-                has().lengths().extendedReserve(),
-                MILLIMETRE)));
+        pair("page.row.hand", Figure.HAND_OPEN_WORST, Figure.HAND_CLOSE_WORST),
+        pair("page.row.hold", Figure.HOLD_OPEN, Figure.HOLD_RATIO_OPEN),
+        pair("page.row.reserves", Figure.COMPRESSED_RESERVE, Figure.EXTENDED_RESERVE));
   }
 
   @Override
@@ -78,8 +61,12 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
     return OverlayChart.Line.hand(letter, FitCurve.of(job, fit), kind(), limit());
   }
 
-  private Figures has() {
-    return fit.figures();
+  private HandText text() {
+    return HandText.of(fit, job.requirements(), Figure.OPENING_ANGLE.unit(kind()), wording);
+  }
+
+  private Labelled pair(String key, Figure one, Figure other) {
+    return new Labelled(wording.text(key), bare(one) + " / " + bare(other));
   }
 
   private Mechanism.Kind kind() {
@@ -88,13 +75,5 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   private double limit() {
     return job.requirements().maxHandForce();
-  }
-
-  private String newtons(double force) {
-    return wording.quantity(force, NEWTON, 0);
-  }
-
-  private String pair(double one, double other, Unit unit) {
-    return wording.bare(one, unit, 0) + " / " + wording.bare(other, unit, 0);
   }
 }

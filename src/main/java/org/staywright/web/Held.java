@@ -39,7 +39,7 @@ public record Held(
     return new Held(
         pick,
         fit.fits() ? "fits" : "near",
-        fit.fits() ? List.of(words.sentence()) : missed,
+        fit.fits() ? words.sentences() : missed,
         Bar.of(job, fit, wording),
         words.chart(),
         Scene.of(job, fit, stand, wording));

@@ -3,6 +3,7 @@ package org.staywright.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.staywright.caution.Cautions;
 import org.staywright.fit.Alike;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -15,6 +16,7 @@ import org.staywright.wording.Wording;
  *
  * @param job as it was ranked, for what is done next with it
  * @param verdict first
+ * @param cautions of the best that stand beside it
  * @param fitsTotal all that fit, shown or not
  * @param nearTotal all that are near, shown or not
  * @param fits shown
@@ -25,6 +27,7 @@ import org.staywright.wording.Wording;
 public record RankingView(
     List<JobQuery.Pair> job,
     Verdict verdict,
+    List<CautionView> cautions,
     int fitsTotal,
     int nearTotal,
     List<FitRow> fits,
@@ -47,15 +50,20 @@ public record RankingView(
       Cleared cleared,
       FormFields fields,
       Wording wording) {
+    List<FitRow> near = near(job, ranking.near(), cleared, wording);
     return new RankingView(
         query.pairs(),
-        Verdict.of(job, ranking, wording),
+        Verdict.of(job, ranking, near.isEmpty() ? "" : near.get(0).cleared(), wording),
+        ranking.fits().stream()
+            .findFirst()
+            .map(best -> CautionView.foremost(Cautions.of(job, best), wording))
+            .orElse(List.of()),
         ranking.fitsTotal(),
         ranking.nearTotal(),
         Alike.of(ranking.fits(), job.limit()).stream()
             .map(group -> FitRow.of(job, group, wording))
             .toList(),
-        near(job, ranking.near(), cleared, wording),
+        near,
         ranking.rejected().entrySet().stream()
             .filter(entry -> entry.getValue() > 0)
             .sorted((one, other) -> other.getValue() - one.getValue())

@@ -1,5 +1,7 @@
 package org.staywright.web;
 
+import static java.math.RoundingMode.CEILING;
+import static java.math.RoundingMode.FLOOR;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
@@ -10,6 +12,7 @@ import org.staywright.document.FitCharts;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SeatChart;
 import org.staywright.document.SideView;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.SeatCurve;
@@ -20,27 +23,50 @@ import org.staywright.wording.Wording;
 record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
-  public String sentence() {
-    return wording.text(
-        "seat.verdict",
-        fit.part().number(),
-        ratio(has().risesEmpty()),
-        ratio(has().sinksUnderLightest()),
-        wording.quantity(has().greatestBounce(), MILLIMETRE, 1),
-        newtons(has().strength().thrust()));
+  public List<String> sentences() {
+    return List.of(
+        wording.text(
+            "seat.verdict.open",
+            fit.part().number(),
+            bare(Figure.RISES_EMPTY_RATIO),
+            bare(Figure.SINKS_UNDER_LIGHTEST_RATIO)),
+        wording.text(
+            "seat.verdict.locked",
+            wording.text("seat.locked." + softest()),
+            wording.quantity(has().greatestBounce(), MILLIMETRE, 1, CEILING),
+            wording.quantity(has().strength().thrust(), NEWTON, 0, CEILING)));
+  }
+
+  /** Locked at this height it gives the most. */
+  private String softest() {
+    double most = has().greatestBounce();
+    return has().bounce().low() == most
+        ? "low"
+        : has().bounce().middle() == most ? "middle" : "high";
+  }
+
+  @Override
+  public List<String> marks() {
+    return List.of();
+  }
+
+  @Override
+  public List<String> besides() {
+    return List.of();
   }
 
   @Override
   public List<Labelled> cells() {
     return List.of(
         new Labelled(
-            wording.text("seat.row.moves"),
-            ratio(has().risesEmpty()) + " / " + ratio(has().sinksUnderLightest())),
+            wording.text("seat.row.gives"),
+            wording.bare(has().greatestBounce(), MILLIMETRE, 1, CEILING)),
         new Labelled(
-            wording.text("seat.row.gives"), wording.bare(has().greatestBounce(), MILLIMETRE, 1)),
+            wording.text("seat.row.moves"),
+            bare(Figure.RISES_EMPTY_RATIO) + " / " + bare(Figure.SINKS_UNDER_LIGHTEST_RATIO)),
         new Labelled(
             wording.text("seat.row.stroke"),
-            wording.bare(has().stroke() - has().travel(), MILLIMETRE, 0)));
+            wording.bare(has().stroke() - has().travel(), MILLIMETRE, 0, FLOOR)));
   }
 
   @Override
@@ -65,13 +91,5 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   private SeatFigures has() {
     return fit.seat();
-  }
-
-  private String ratio(double value) {
-    return wording.number(value, 2);
-  }
-
-  private String newtons(double force) {
-    return wording.quantity(force, NEWTON, 0);
   }
 }

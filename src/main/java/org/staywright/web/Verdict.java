@@ -3,47 +3,82 @@ package org.staywright.web;
 import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
-import org.staywright.fit.Blocker;
+import org.staywright.fit.Bare;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
+import org.staywright.wording.BareText;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
 /**
- * The answer in one sentence.
+ * The answer first.
  *
  * @param kind {@code fits}, {@code near} or {@code none}
- * @param sentence with newtons in it
+ * @param enough that no spring is needed, "" where one is
+ * @param sentences what the best does, newtons in each; or why there is none
+ * @param bare the load without a spring, "" where that stands in {@code enough}
+ * @param damperDoes whether a damper alone would do
  * @param books how many were judged and what came of them
  */
-public record Verdict(String kind, String sentence, String books) {
+public record Verdict(
+    String kind,
+    String enough,
+    List<String> sentences,
+    String bare,
+    boolean damperDoes,
+    String books) {
 
-  static Verdict of(Job job, Ranking ranking, Wording wording) {
-    String books =
+  /**
+   * @param cleared what would make the nearest fit, "" for nothing that is known
+   */
+  static Verdict of(Job job, Ranking ranking, String cleared, Wording wording) {
+    Bare load = ranking.bare();
+    BareText text =
+        load == null
+            ? null
+            : BareText.of(load, Figure.OPENING_ANGLE.unit(job.mechanism().kind()), wording);
+    String bare = text == null ? "" : text.sentence();
+    boolean enough = load != null && load.content();
+    String kind =
+        !ranking.fits().isEmpty() || !ranking.springNeeded()
+            ? "fits"
+            : ranking.near().isEmpty() ? "none" : "near";
+    return new Verdict(
+        kind,
+        enough ? bare : "",
+        sentences(job, ranking, cleared, wording),
+        enough ? "" : bare,
+        text != null && text.damperDoes(),
         wording.text(
             "page.verdict.books",
             wording.number(ranking.considered(), 0),
             wording.number(ranking.fitsTotal(), 0),
-            wording.number(ranking.nearTotal(), 0));
+            wording.number(ranking.nearTotal(), 0)));
+  }
+
+  private static List<String> sentences(Job job, Ranking ranking, String cleared, Wording wording) {
     if (!ranking.fits().isEmpty()) {
-      return new Verdict(
-          "fits", FitWords.of(job, ranking.fits().get(0), wording).sentence(), books);
+      return FitWords.of(job, ranking.fits().get(0), wording).sentences();
     }
-    if (!ranking.near().isEmpty()) {
-      Fit nearest = ranking.near().get(0);
-      Blocker missed = nearest.blockedBy().get(0);
-      String sentence =
-          wording.text(
-              "page.verdict.near",
-              nearest.count(),
-              force(nearest, wording),
-              nearest.part().number(),
-              FitText.in(wording).blocker(missed, missed.unit(job.mechanism())));
-      return new Verdict("near", sentence, books);
+    if (ranking.near().isEmpty()) {
+      return List.of(none(job, ranking, wording));
     }
-    return new Verdict("none", none(job, ranking, wording), books);
+    String near = near(job, ranking.near().get(0), wording);
+    return cleared.isEmpty() ? List.of(near) : List.of(near, cleared);
+  }
+
+  /** All that the nearest misses. */
+  private static String near(Job job, Fit nearest, Wording wording) {
+    return wording.text(
+        "page.verdict.near",
+        nearest.count(),
+        wording.quantity(nearest.part().spring().force(), NEWTON, 0),
+        nearest.part().number(),
+        FitText.in(wording).blockers(nearest.blockedBy(), by -> by.unit(job.mechanism())));
   }
 
   private static String none(Job job, Ranking ranking, Wording wording) {
@@ -59,9 +94,5 @@ public record Verdict(String kind, String sentence, String books) {
         "page.verdict.none",
         reason,
         wording.quantity(job.requirements().maxHandForce(), NEWTON, 0));
-  }
-
-  private static String force(Fit fit, Wording wording) {
-    return wording.quantity(fit.part().spring().force(), NEWTON, 0);
   }
 }

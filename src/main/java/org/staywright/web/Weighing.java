@@ -24,7 +24,7 @@ public record Weighing(List<Input> fields, List<JobQuery.Pair> rest) {
         new FormFields(
             query.bench().wording(), query.bench().shape(), query.typed(), faults, List.of());
     return new Weighing(
-        Stream.of("effort", "margin", "price", "supply")
+        Stream.of("effort", "margin", "landing", "price", "supply")
             .map(term -> form.of(WEIGHTS + term))
             .toList(),
         plain(query).pairs());

@@ -1,8 +1,10 @@
 package org.staywright.wording;
 
+import java.math.RoundingMode;
 import org.staywright.fit.Criterion;
 import org.staywright.fit.Figure;
 import org.staywright.fit.Kept;
+import org.staywright.fit.Term.Sense;
 import org.staywright.unit.Unit;
 
 /** Figures and requirements of a fit in words. */
@@ -40,7 +42,44 @@ public final class FigureText {
       return wording.text(wording.knows(own) ? own : "fit.figure.never");
     }
     boolean signed = figure.codeBelowZero().equals(figure.code());
-    return shown(signed ? si : Math.abs(si), unit, figure.decimals());
+    RoundingMode rounding = rounding(figure);
+    return signed || si >= 0
+        ? wording.quantity(si, unit, figure.decimals(), rounding)
+        : wording.quantity(-si, unit, figure.decimals(), opposite(rounding));
+  }
+
+  /** A figure alone, where its unit stands elsewhere. */
+  public String bare(Figure figure, double si, Unit unit) {
+    return unit == null
+        ? wording.number(si, figure.decimals(), rounding(figure))
+        : wording.bare(si, unit, figure.decimals(), rounding(figure));
+  }
+
+  /** What is the worst is never told better than it is. */
+  private static RoundingMode rounding(Figure figure) {
+    return switch (figure) {
+      case CLOSED_HOLD_LEAST -> RoundingMode.FLOOR;
+      case SELF_OPENS_FROM_WORST -> RoundingMode.CEILING;
+      default ->
+          switch (figure.better()) {
+            case LESS, BALANCED -> RoundingMode.CEILING;
+            case MORE -> RoundingMode.FLOOR;
+            case NEITHER -> RoundingMode.HALF_UP;
+          };
+    };
+  }
+
+  private static RoundingMode opposite(RoundingMode rounding) {
+    return switch (rounding) {
+      case FLOOR -> RoundingMode.CEILING;
+      case CEILING -> RoundingMode.FLOOR;
+      default -> rounding;
+    };
+  }
+
+  /** What a part has is never told better than it is. */
+  static RoundingMode rounding(Criterion criterion) {
+    return criterion.sense() == Sense.AT_MOST ? RoundingMode.CEILING : RoundingMode.FLOOR;
   }
 
   /** What is asked by a criterion. */
@@ -59,17 +98,14 @@ public final class FigureText {
     }
     return Double.isInfinite(kept.has())
         ? wording.text("fit.criterion.boundless." + (kept.has() > 0 ? "more" : "less"))
-        : shown(kept.has(), unit, kept.criterion().decimals());
+        : wording.quantity(
+            kept.has(), unit, kept.criterion().decimals(), rounding(kept.criterion()));
   }
 
   /** What is asked: "≤ 50 N". */
   public String asked(Kept kept, Unit unit) {
     return wording.text(
         "fit.criterion." + kept.criterion().sense().code(),
-        shown(kept.needed(), unit, kept.criterion().decimals()));
-  }
-
-  private String shown(double si, Unit unit, int decimals) {
-    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+        wording.quantity(kept.needed(), unit, kept.criterion().decimals(), RoundingMode.HALF_UP));
   }
 }

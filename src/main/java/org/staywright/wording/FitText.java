@@ -1,6 +1,10 @@
 package org.staywright.wording;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.staywright.fit.Blocker;
 import org.staywright.fit.Change;
 import org.staywright.fit.Obstacle;
@@ -40,7 +44,7 @@ public final class FitText {
   public String blocker(Blocker blocker, Unit unit) {
     int decimals = blocker.criterion().decimals();
     while (decimals < 6
-        && shown(blocker.needed(), unit, decimals).equals(shown(blocker.has(), unit, decimals))) {
+        && shown(blocker.needed(), unit, decimals).equals(has(blocker, unit, decimals))) {
       decimals++;
     }
     if (Double.isNaN(blocker.has())) {
@@ -48,10 +52,28 @@ public final class FitText {
           "fit.blocker.never." + blocker.criterion().code(),
           shown(blocker.needed(), unit, decimals(blocker.needed(), unit)));
     }
-    return wording.text(
-        "fit.blocker." + blocker.criterion().code(),
-        shown(blocker.needed(), unit, decimals),
-        shown(blocker.has(), unit, decimals));
+    String key = "fit.blocker.below." + blocker.criterion().code();
+    return blocker.has() < 0 && wording.knows(key)
+        ? wording.text(
+            key,
+            shown(blocker.needed(), unit, decimals),
+            wording.quantity(-blocker.has(), unit, decimals, RoundingMode.CEILING))
+        : wording.text(
+            "fit.blocker." + blocker.criterion().code(),
+            shown(blocker.needed(), unit, decimals),
+            has(blocker, unit, decimals));
+  }
+
+  /** All that a part misses, one after another. */
+  public String blockers(List<Blocker> blockers, Function<Blocker, Unit> unit) {
+    return blockers.stream()
+        .map(each -> blocker(each, unit.apply(each)))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String has(Blocker blocker, Unit unit, int decimals) {
+    return wording.quantity(
+        blocker.has(), unit, decimals, FigureText.rounding(blocker.criterion()));
   }
 
   private static int decimals(double si, Unit unit) {
@@ -85,6 +107,6 @@ public final class FitText {
   }
 
   private String shown(double si, Unit unit, int decimals) {
-    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+    return wording.quantity(si, unit, decimals, RoundingMode.HALF_UP);
   }
 }

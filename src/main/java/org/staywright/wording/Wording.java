@@ -33,6 +33,9 @@ public final class Wording {
 
   private static final int ENTRY_FIGURES = 4;
 
+  /** In the last decimal shown. */
+  private static final double NOISE = 1e-6;
+
   private static final Pattern BRACKETS =
       Pattern.compile("\\[([−-]?[0-9.,]+ )?(mm/s|N/mm|mm²|mm|N·m|N|kg|J|bar|°C)]");
 
@@ -127,10 +130,21 @@ public final class Wording {
 
   /** A number with a fixed count of decimals; −0 is written 0. */
   public String number(double value, int decimals) {
+    return number(value, decimals, RoundingMode.HALF_UP);
+  }
+
+  /**
+   * The same rounded another way: up for what is said to be the most, down for what is the least.
+   * What arithmetic leaves of a number that ends there is not rounded.
+   */
+  public String number(double value, int decimals, RoundingMode rounding) {
+    double shift = Math.pow(10, decimals);
+    double whole = Math.rint(value * shift);
+    boolean ends = Math.abs(value * shift - whole) < NOISE;
     NumberFormat format = NumberFormat.getNumberInstance(locale);
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
-    format.setRoundingMode(RoundingMode.HALF_UP);
+    format.setRoundingMode(ends ? RoundingMode.HALF_UP : rounding);
     format.setGroupingUsed(Math.abs(value) >= 10_000);
     return format.format(value).replaceFirst("^-(0([.,]0*)?)$", "$1").replace('-', '−');
   }
@@ -153,7 +167,17 @@ public final class Wording {
    * @param decimals in the metric unit
    */
   public String quantity(double si, Unit unit, int decimals) {
-    return bare(si, unit, decimals) + joint(unit) + units.instead(unit).symbol();
+    return quantity(si, unit, decimals, RoundingMode.HALF_UP);
+  }
+
+  /**
+   * @param unit metric, null for a plain number
+   * @param rounding up for what is said to be the most, down for what is the least
+   */
+  public String quantity(double si, Unit unit, int decimals, RoundingMode rounding) {
+    return unit == null
+        ? number(si, decimals, rounding)
+        : bare(si, unit, decimals, rounding) + joint(unit) + units.instead(unit).symbol();
   }
 
   /** The same with as few decimals as it needs, up to a most. */
@@ -163,7 +187,12 @@ public final class Wording {
 
   /** The number alone, where its unit stands elsewhere: {@link #symbol}. */
   public String bare(double si, Unit unit, int decimals) {
-    return number(units.instead(unit).of(si), units.decimals(unit, decimals));
+    return bare(si, unit, decimals, RoundingMode.HALF_UP);
+  }
+
+  /** The same rounded another way. */
+  public String bare(double si, Unit unit, int decimals, RoundingMode rounding) {
+    return number(units.instead(unit).of(si), units.decimals(unit, decimals), rounding);
   }
 
   /** The number alone with as few decimals as it needs. */

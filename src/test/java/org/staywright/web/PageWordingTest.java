@@ -16,11 +16,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Criterion;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Job;
 import org.staywright.fit.Obstacle;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Rejection;
 import org.staywright.fit.Spreads;
+import org.staywright.fit.Term.Sense;
 import org.staywright.fit.TimeFigures;
 import org.staywright.form.CentreForm;
 import org.staywright.form.ChoiceForm;
@@ -58,6 +60,20 @@ class PageWordingTest {
           "years-early",
           "matters-most");
 
+  /** What is missed below zero in other words. */
+  private static final Criterion[] BELOW_ZERO = {
+    Criterion.HOLD_OPEN,
+    Criterion.STAYS_SHUT,
+    Criterion.STAYS_PUT,
+    Criterion.ONE_FAILED,
+    Criterion.NO_GAIN
+  };
+
+  /** What never comes to a figure in words of its own. */
+  private static final Figure[] NEVER = {
+    Figure.HOLD_RATIO_OPEN, Figure.END_SPEED, Figure.LIFT_TO_HANG
+  };
+
   /** A key written out, in a template or in code. */
   private static final Pattern KEY =
       Pattern.compile(
@@ -82,6 +98,15 @@ class PageWordingTest {
     }
     codes("fit.rejection.", Rejection.values(), keys);
     codes("fit.blocker.", Criterion.values(), keys);
+    codes("fit.blocker.below.", BELOW_ZERO, keys);
+    codes("fit.criterion.", Criterion.values(), keys);
+    codes("fit.criterion.", Sense.values(), keys);
+    keys.addAll(List.of("fit.criterion.boundless.more", "fit.criterion.boundless.less"));
+    codes("fit.figure.", Figure.values(), keys);
+    for (Figure figure : Figure.values()) {
+      keys.add("fit.figure." + figure.codeBelowZero());
+    }
+    codes("fit.figure.never.", NEVER, keys);
     for (String path : JobKnobs.paths()) {
       String key = "fit.change" + path.replace('/', '.');
       if (path.startsWith("/fittings")) {
@@ -130,6 +155,9 @@ class PageWordingTest {
       for (String pace : List.of("slow", "easing", "slam")) {
         keys.add("page.time.figure." + way + "-" + pace);
       }
+    }
+    for (String place : List.of("low", "middle", "high")) {
+      keys.add("seat.locked." + place);
     }
     for (String name : List.of("open", "give", "locked", "stiffness")) {
       keys.addAll(List.of("seat.chart." + name, "seat.chart." + name + ".about"));
