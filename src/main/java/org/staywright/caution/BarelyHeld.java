@@ -18,11 +18,11 @@ final class BarelyHeld implements CautionRule {
     return switch (Stay.open(figures.hold())) {
       case STAYS -> Optional.empty();
       case BARELY -> {
-        Figure newtons = new Figure(open.value(), Unit.NEWTON, 1);
+        Figure newtons = Figure.least(open.value(), Unit.NEWTON, 1);
         yield Optional.of(Caution.warning("barely-held", newtons).at("stays", open.corner()));
       }
       case LEAVES -> {
-        Figure newtons = Figure.of(-open.value(), Unit.NEWTON);
+        Figure newtons = Figure.most(-open.value(), Unit.NEWTON);
         yield Optional.of(Caution.danger("barely-held", newtons).at("leaves", open.corner()));
       }
     };

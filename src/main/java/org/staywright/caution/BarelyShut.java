@@ -18,7 +18,7 @@ final class BarelyShut implements CautionRule {
     boolean asked = job.requirements().asks(Criterion.STAYS_SHUT);
     return asked && Stay.shut(hold) == Stay.BARELY
         ? Optional.of(
-            Caution.warning("barely-shut", new Figure(-hold.latchPush(), Unit.NEWTON, 1))
+            Caution.warning("barely-shut", Figure.least(-hold.latchPush(), Unit.NEWTON, 1))
                 .at("shut", hold.closedLeast().corner()))
         : Optional.empty();
   }

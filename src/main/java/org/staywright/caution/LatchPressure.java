@@ -15,7 +15,7 @@ final class LatchPressure implements CautionRule {
     double push = figures.hold().latchPush();
     return push > 0
         ? Optional.of(
-            Caution.warning("latch-pressure", Figure.of(push, Unit.NEWTON))
+            Caution.warning("latch-pressure", Figure.most(push, Unit.NEWTON))
                 .at("shut", figures.hold().closedLeast().corner()))
         : Optional.empty();
   }

@@ -17,7 +17,7 @@ final class OneSided implements CautionRule {
     return alone
         ? Optional.of(
             Caution.warning(
-                "one-sided", Figure.of(figures.strength().peakMountLoad(), Unit.NEWTON)))
+                "one-sided", Figure.most(figures.strength().peakMountLoad(), Unit.NEWTON)))
         : Optional.empty();
   }
 }

@@ -20,7 +20,7 @@ final class SecondHold implements CautionRule {
     Travel travel = job.mechanism().travel(figures.end());
     double energy = Math.max(fall(travel, travel.heavy()), fall(travel, travel.light()));
     return energy > 0
-        ? Optional.of(Caution.danger("second-hold", Figure.of(energy, Unit.JOULE)))
+        ? Optional.of(Caution.danger("second-hold", Figure.most(energy, Unit.JOULE)))
         : Optional.empty();
   }
 

@@ -22,15 +22,11 @@ final class SpringFails implements CautionRule {
         hold < 0
             ? Caution.danger(
                 alone ? "only-spring-fails" : "one-of-several-fails",
-                newtons(hand),
-                newtons(-hold))
+                Figure.most(hand, Unit.NEWTON),
+                Figure.most(-hold, Unit.NEWTON))
             : Caution.warning(
                 alone ? "stays-without-spring" : "others-still-hold",
-                newtons(hand),
-                newtons(hold)));
-  }
-
-  private static Figure newtons(double force) {
-    return Figure.of(force, Unit.NEWTON);
+                Figure.most(hand, Unit.NEWTON),
+                Figure.least(hold, Unit.NEWTON, 0)));
   }
 }

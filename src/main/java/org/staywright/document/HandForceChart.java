@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -49,9 +50,6 @@ public final class HandForceChart {
 
   /** Least distance of the names at the ends of the curves, in type sizes. */
   private static final double APART = 1.3;
-
-  /** Around a marked point, in type sizes. */
-  private static final double RING = 0.36;
 
   /** Before what is said of a marked point. */
   private static final String MARK = "● ";
@@ -193,21 +191,18 @@ public final class HandForceChart {
   }
 
   private Point mark(Way way, Extreme worst) {
-    Point at = plot.place(unit.of(worst.travel()), worst.value());
-    plot.sketch().circle(way.curve, at, RING);
-    plot.sketch().circle(Role.MARK, at, RING / 2);
-    return at;
+    return plot.mark(way.curve, worst(way, worst), unit.of(worst.travel()), worst.value());
   }
 
   private void label(Labels labels, Way way, Point at, Extreme worst) {
-    labels.place(way.curve, at, RING, Size.SMALL, newtons(worst.value()));
+    labels.place(way.curve, at, Plot.RING, Size.SMALL, most(worst.value()));
   }
 
   private String worst(Way way, Extreme worst) {
     return wording.text(
         "document.worst",
         wording.text(way.key),
-        newtons(worst.value()),
+        most(worst.value()),
         wording.quantity(worst.travel(), unit, 0),
         CornerText.of(worst.corner(), wording));
   }
@@ -221,14 +216,19 @@ public final class HandForceChart {
         "document.hand-force-chart.about",
         worst(Way.OPENING, hand.openWorst()),
         worst(Way.CLOSING, hand.closeWorst()),
-        newtons(hand.open()),
-        newtons(hand.close()),
+        most(hand.open()),
+        most(hand.close()),
         limit);
   }
 
   private DoubleStream all() {
     return Stream.of(curve.openLeast(), curve.closeLeast(), curve.openMost(), curve.closeMost())
         .flatMapToDouble(Arrays::stream);
+  }
+
+  /** Rounded up, so that no curve exceeds it. */
+  private String most(double force) {
+    return wording.quantity(force, NEWTON, 0, RoundingMode.CEILING);
   }
 
   private String newtons(double force) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Beside;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
@@ -11,6 +12,8 @@ import org.staywright.job.Chosen;
 import org.staywright.job.Misfit;
 import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
+import org.staywright.unit.Unit;
+import org.staywright.wording.HandText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -60,7 +63,7 @@ public final class JobSheet {
             chosen.choice().count(),
             chosen.part().number(),
             PartText.in(wording).describe(chosen.part())));
-    sheet.remarks(doing());
+    sheet.sentences(doing());
     double end = fit == null ? job.mechanism().end() : fit.outcome().end();
     MountTable mounts = new MountTable(job.mechanism(), end, wording);
     sheet.beside(
@@ -93,20 +96,19 @@ public final class JobSheet {
   }
 
   /** What it does at worst, and what acts along. */
-  private List<Sheet.Remark> doing() {
-    List<Sheet.Remark> doing = new ArrayList<>();
+  private List<String> doing() {
+    List<String> doing = new ArrayList<>();
     if (moved()) {
-      doing.addAll(new FitSentences(job, fit, wording).all());
+      doing.addAll(words().headline());
     }
     for (Beside each : job.beside()) {
-      String what =
+      doing.add(
           wording.text(
-              "document.does.beside.is",
+              "document.job-sheet.beside",
               each.count(),
               each.part().number(),
               new OrderText(wording).kind(each),
-              PartText.in(wording).describe(each.part()));
-      doing.add(new Sheet.Remark(wording.text("document.does.beside"), Paper.SOFT, what));
+              PartText.in(wording).describe(each.part())));
     }
     return doing;
   }
@@ -114,6 +116,11 @@ public final class JobSheet {
   /** Whether it is known what a hand feels of it. */
   private boolean moved() {
     return fit != null && fit.outcome() instanceof Figures;
+  }
+
+  private HandText words() {
+    Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().kind());
+    return HandText.of(fit, job.requirements(), way, wording);
   }
 
   private static void chart(Sheet sheet, FitCharts.Chart chart) {
@@ -145,10 +152,8 @@ public final class JobSheet {
   private List<String> steps() {
     List<String> steps = new ArrayList<>();
     for (int i = 1; i <= STEPS; i++) {
-      steps.add(
-          i == HANGING && moved()
-              ? new FitSentences(job, fit, wording).hanging()
-              : wording.text("document.mounting." + i));
+      String hanging = i == HANGING && moved() ? words().hanging() + ' ' : "";
+      steps.add(hanging + wording.text("document.mounting." + i));
     }
     return steps;
   }

@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -232,11 +233,17 @@ public final class OverlayChart {
     return at;
   }
 
+  /** Rounded up, so that no curve exceeds it. */
+  private String most(double[] forces) {
+    double most = Arrays.stream(forces).max().orElseThrow();
+    return wording.quantity(most, NEWTON, 0, RoundingMode.CEILING);
+  }
+
   private String about(Line line) {
     return wording.text(
         subject.name + ".about",
         line.letter,
-        wording.quantity(Arrays.stream(line.solid).max().orElseThrow(), NEWTON, 0),
-        wording.quantity(Arrays.stream(line.dashed).max().orElseThrow(), NEWTON, 0));
+        most(line.solid),
+        most(line.dashed));
   }
 }

@@ -142,7 +142,10 @@ public final class PartsListPdf {
                 head("set-cost", 12, true),
                 head("ten-years", 14, true)));
     for (ListedJob job : list.jobs()) {
-      String mark = text.mark(job);
+      List<String> notes = new ArrayList<>(text.weak(job));
+      if (text.mark(job) != null) {
+        notes.add(0, text.mark(job));
+      }
       grid.row(
           List.of(
               text.name(job.wanted().job()),
@@ -152,7 +155,7 @@ public final class PartsListPdf {
               money(job.setCost()),
               tenYears(job)),
           0,
-          mark == null ? List.of() : List.of(mark),
+          notes,
           Paper.STOP);
     }
     return grid;

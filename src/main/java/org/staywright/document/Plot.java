@@ -21,6 +21,9 @@ final class Plot {
   /** From the frame up to a row of text, and from one to the next. */
   private static final double ROW = 1.3;
 
+  /** Radius around a marked place. */
+  static final double RING = 0.36;
+
   /** How far a text may reach beyond the frame, where the names of curves end. */
   private static final double BEYOND = 6;
 
@@ -34,6 +37,7 @@ final class Plot {
   private final List<Readings.Band> bands = new ArrayList<>();
   private final List<Readings.Level> levels = new ArrayList<>();
   private final List<Readings.Stretch> stretches = new ArrayList<>();
+  private final List<Readings.Mark> marks = new ArrayList<>();
   private Readings.Measure along;
   private Readings.Measure up;
 
@@ -181,6 +185,15 @@ final class Plot {
     levels.add(new Readings.Level(name, role, yValue));
   }
 
+  /** A ring about a place that has something to tell, in words of its own. */
+  Point mark(Role role, String name, double xValue, double yValue) {
+    marks.add(new Readings.Mark(name, role, xValue, yValue));
+    Point at = place(xValue, yValue);
+    sketch.circle(role, at, RING);
+    sketch.circle(Role.MARK, at, RING / 2);
+    return at;
+  }
+
   /** A stretch of x, as a bar below the axis with its name under it where there is room. */
   void stretch(Role role, String name, double from, double to) {
     stretches.add(new Readings.Stretch(name, role, from, to));
@@ -204,7 +217,7 @@ final class Plot {
    * @param code of the chart, in addresses
    */
   Drawing drawing(String code, String title, String description) {
-    Readings readings = new Readings(code, along, up, series, bands, levels, stretches);
+    Readings readings = new Readings(code, along, up, series, bands, levels, stretches, marks);
     return sketch.drawing(title, description, 0.6).with(readings);
   }
 

@@ -256,6 +256,16 @@ final class Sheet {
     add(table);
   }
 
+  /** Sentences below each other. */
+  void sentences(List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    PdfPTable table = table(1);
+    sentences.forEach(each -> table.addCell(cell(each, Typeface.REGULAR, Paper.INK)));
+    add(table);
+  }
+
   /** Numbered sentences. */
   void steps(List<String> steps) {
     PdfPTable table = table(4, 96);

@@ -2,6 +2,7 @@ package org.staywright.document;
 
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -38,9 +39,15 @@ public final class Sparkline {
     String about =
         wording.text(
             "document.sparkline.about",
-            wording.quantity(Arrays.stream(open).max().orElseThrow(), NEWTON, 0),
-            wording.quantity(Arrays.stream(close).max().orElseThrow(), NEWTON, 0));
+            most(open, wording),
+            most(close, wording));
     return sketch.drawing(wording.text("document.sparkline"), about, 0.2);
+  }
+
+  /** Rounded up, so that no curve exceeds it. */
+  private static String most(double[] forces, Wording wording) {
+    double most = Arrays.stream(forces).max().orElseThrow();
+    return wording.quantity(most, NEWTON, 0, RoundingMode.CEILING);
   }
 
   private static List<Point> points(double[] forces, double scale) {

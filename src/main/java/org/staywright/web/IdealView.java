@@ -30,7 +30,7 @@ import org.staywright.wording.Wording;
  * @param made its figures
  * @param cautions it calls for
  * @param stock address of all about the stock part, "" for none
- * @param sheet address of the specification, "" where nothing can be made
+ * @param sheet address of the specification, "" where nothing is to be made
  */
 public record IdealView(
     String kind,
@@ -67,7 +67,7 @@ public record IdealView(
         stock == null
             ? ""
             : query.address(new Pick(stock.count(), stock.part().number(), !stock.fits())),
-        made == null ? "" : query.sheet());
+        ideal.advice() == Ideal.Advice.MAKE ? query.sheet() : "");
   }
 
   private static List<String> verdict(Job job, Ideal ideal, Wording wording) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.staywright.document.Stocked.ENGLISH;
 import static org.staywright.document.Stocked.GERMAN;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -44,6 +45,12 @@ class HandForceChartTest {
     assertEquals(top(chart, Role.BAND_3), marks.get(1).y(), 1e-9);
     assertEquals(List.of(marks.get(0)), circles(chart, Role.CURVE_2));
     assertEquals(List.of(marks.get(1)), circles(chart, Role.CURVE_3));
+    List<Readings.Mark> told = chart.readings().marks();
+    assertEquals(hand.openWorst().value(), told.get(0).y());
+    assertEquals(hand.closeWorst().value(), told.get(1).y());
+    for (Readings.Mark mark : told) {
+      assertTrue(chart.description().contains(mark.name()), mark.name());
+    }
   }
 
   @ParameterizedTest
@@ -59,7 +66,7 @@ class HandForceChartTest {
         Unit way = of.job().mechanism().kind() == Kind.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
         String said =
             "at worst "
-                + words.quantity(worst.value(), Unit.NEWTON, 0)
+                + words.quantity(worst.value(), Unit.NEWTON, 0, RoundingMode.CEILING)
                 + " at "
                 + words.quantity(worst.travel(), way, 0)
                 + ", "
@@ -121,7 +128,7 @@ class HandForceChartTest {
     Figures.Hand hand = of.fit().figures().hand();
     assertTrue(small.description().startsWith("At worst "), small.description());
     for (Extreme worst : List.of(hand.openWorst(), hand.closeWorst())) {
-      String newtons = words.quantity(worst.value(), Unit.NEWTON, 0);
+      String newtons = words.quantity(worst.value(), Unit.NEWTON, 0, RoundingMode.CEILING);
       assertTrue(small.description().contains(newtons), small.description());
     }
     // A thousandth of the limit is so high; every other sample is drawn.

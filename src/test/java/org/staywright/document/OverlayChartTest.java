@@ -3,6 +3,7 @@ package org.staywright.document;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -39,7 +40,7 @@ class OverlayChartTest {
     assertTrue(chart.title().endsWith("nominal"), chart.title());
     assertTrue(chart.readings().up().name().contains("nominal"), chart.readings().up().name());
     double most = Arrays.stream(FitCurve.of(lid, fits.get(1)).nominal().open()).max().orElseThrow();
-    String said = "B: nominal at most " + Stocked.ENGLISH.quantity(most, Unit.NEWTON, 0);
+    String said = "B: nominal at most " + Stocked.ENGLISH.quantity(most, Unit.NEWTON, 0, RoundingMode.CEILING);
     assertTrue(chart.description().contains(said), chart.description());
   }
 

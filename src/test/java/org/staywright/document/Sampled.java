@@ -22,8 +22,9 @@ import org.staywright.wording.Wording;
  * A start card or a sample job in which a hand moves the load, with the best of the range.
  *
  * @param name of its file, or of the job
+ * @param json of the job
  */
-record Sampled(String name, Job job, Fit fit) {
+record Sampled(String name, String json, Job job, Fit fit) {
 
   private static final List<Sampled> ALL = read();
 
@@ -37,7 +38,7 @@ record Sampled(String name, Job job, Fit fit) {
 
   private static Sampled of(String name, JsonNode json) {
     Job job = JobForm.read(JobForm.withDefaults((ObjectNode) json));
-    return new Sampled(name, job, Ranking.of(Stocked.RANGE, job).fits().get(0));
+    return new Sampled(name, json.toString(), job, Ranking.of(Stocked.RANGE, job).fits().get(0));
   }
 
   private static List<Sampled> read() {
