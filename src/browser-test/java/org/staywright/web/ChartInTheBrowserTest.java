@@ -48,12 +48,13 @@ class ChartInTheBrowserTest extends InTheBrowser {
       Locator chart = fit(page, start.toString());
       assertThat(chart.locator("canvas")).isVisible();
       assertThat(chart.locator("svg")).isHidden();
+      assertThat(chart.locator(".live p")).containsText(new String[] {"at worst", "at worst"});
 
       Locator slider = chart.getByRole(AriaRole.SLIDER);
       slider.press("Home");
       String closed = told(chart);
       assertTrue(closed.startsWith("opened, ° 0"), closed);
-      assertTrue(closed.contains("opening") && closed.contains("weakest"), closed);
+      assertTrue(closed.contains("opening") && closed.contains("least in any corner"), closed);
       slider.press("ArrowRight");
       assertNotEquals(closed, told(chart));
       assertThat(slider).hasValue("1");
@@ -99,7 +100,7 @@ class ChartInTheBrowserTest extends InTheBrowser {
         assertThat(chart.locator("svg")).isVisible();
       }
       String csv = taken(page, chart, "Numbers (CSV)");
-      assertTrue(csv.startsWith("\"opened, °\",\"opening, weakest spring: hand force, N\""), csv);
+      assertTrue(csv.startsWith("\"opened, °\",\"opening, least in any corner: hand force, N\""), csv);
       String svg = taken(page, chart, "Picture (SVG)");
       assertTrue(svg.startsWith("<svg") && svg.contains("<style>"), svg);
       picture(page, width + (script ? "" : "-without-script") + "-chart-numbers");

@@ -1,5 +1,6 @@
 package org.staywright.caution;
 
+import java.math.RoundingMode;
 import java.util.List;
 import org.staywright.fit.Corner;
 import org.staywright.part.Coded;
@@ -30,12 +31,37 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
    * @param si value
    * @param unit it is shown in, null for a plain number
    * @param decimals it is shown with
+   * @param rounding up where it is the most, down where it is the least that it comes to
    */
-  public record Figure(double si, Unit unit, int decimals) {
+  public record Figure(double si, Unit unit, int decimals, RoundingMode rounding) {
+
+    Figure(double si, Unit unit, int decimals) {
+      this(si, unit, decimals, RoundingMode.HALF_UP);
+    }
 
     static Figure of(double si, Unit unit) {
       return new Figure(si, unit, 0);
     }
+
+    static Figure most(double si, Unit unit) {
+      return new Figure(si, unit, 0, RoundingMode.CEILING);
+    }
+
+    static Figure least(double si, Unit unit, int decimals) {
+      return new Figure(si, unit, decimals, RoundingMode.FLOOR);
+    }
+  }
+
+  /**
+   * Where and when it happens.
+   *
+   * @param end of the travel, or how it stands there: it has a sentence of its own
+   * @param corner of springs and load, named in it last
+   */
+  public record At(String end, Corner corner) {}
+
+  Caution(String code, Severity severity, List<Figure> figures, String source) {
+    this(code, severity, figures, source, null);
   }
 
   /**

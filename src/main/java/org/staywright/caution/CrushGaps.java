@@ -22,7 +22,7 @@ final class CrushGaps implements CautionRule {
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     double shuts = figures.hold().shuts();
     return shuts > 0
-        ? Optional.of(Caution.warning("shuts", Figure.of(shuts, Unit.NEWTON)).by(STANDARDS))
+        ? Optional.of(Caution.warning("shuts", Figure.most(shuts, Unit.NEWTON)).by(STANDARDS))
         : of(fit.part());
   }
 }

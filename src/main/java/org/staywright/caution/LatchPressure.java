@@ -7,14 +7,16 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.unit.Unit;
 
-/** Where the strongest spring lifts the closed load, only the latch holds it: let go, it jumps. */
+/** Where springs lift the closed load at worst, only the latch holds it: let go, it jumps. */
 final class LatchPressure implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     double push = figures.hold().latchPush();
     return push > 0
-        ? Optional.of(Caution.warning("latch-pressure", Figure.of(push, Unit.NEWTON)))
+        ? Optional.of(
+            Caution.warning("latch-pressure", Figure.most(push, Unit.NEWTON))
+                .at("shut", figures.hold().closedLeast().corner()))
         : Optional.empty();
   }
 }

@@ -25,7 +25,7 @@ final class NearBuckling implements CautionRule {
         ? Optional.of(
             Caution.warning(
                 "near-buckling",
-                new Figure(factor, null, 1),
+                Figure.least(factor, null, 1),
                 new Figure(LEAST_BUCKLING_FACTOR, null, 0)))
         : Optional.empty();
   }

@@ -10,25 +10,28 @@ import org.staywright.unit.Unit;
 
 /**
  * Where the open load would come down without its springs, people under it need a second hold: what
- * it would bring down with it, −∫Q dq of the heaviest load over the travel.
+ * it would bring down with it at most, −∫Q dq from the open end on, at its worst weight, friction
+ * left out.
  */
 final class SecondHold implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     Travel travel = job.mechanism().travel(figures.end());
-    double energy = fall(travel);
-    return travel.heavy()[travel.last()] < 0 && energy > 0
-        ? Optional.of(Caution.danger("second-hold", Figure.of(energy, Unit.JOULE)))
+    double energy = Math.max(fall(travel, travel.heavy()), fall(travel, travel.light()));
+    return energy > 0
+        ? Optional.of(Caution.danger("second-hold", Figure.most(energy, Unit.JOULE)))
         : Optional.empty();
   }
 
-  private static double fall(Travel travel) {
+  /** Greatest on its way down, as far as it comes; 0 where it stays. */
+  private static double fall(Travel travel, double[] load) {
+    double most = 0;
     double sum = 0;
-    for (int i = 0; i < travel.last(); i++) {
-      double step = travel.q()[i + 1] - travel.q()[i];
-      sum -= (travel.heavy()[i] + travel.heavy()[i + 1]) / 2 * step;
+    for (int i = travel.last(); i > 0 && sum >= 0; i--) {
+      sum -= (load[i] + load[i - 1]) / 2 * (travel.q()[i] - travel.q()[i - 1]);
+      most = Math.max(most, sum);
     }
-    return sum;
+    return load[travel.last()] < 0 ? most : 0;
   }
 }

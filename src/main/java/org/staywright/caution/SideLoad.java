@@ -29,7 +29,7 @@ final class SideLoad implements CautionRule {
                 "side-load",
                 new Figure(offset, Unit.MILLIMETRE, 1),
                 new Figure(figures.strength().swing(), Unit.DEGREE, 1),
-                Figure.of(
+                Figure.most(
                     figures.strength().peakMountLoad() * Math.sin(figures.strength().swing()),
                     Unit.NEWTON)));
   }

@@ -7,25 +7,26 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.unit.Unit;
 
-/** What is left when one spring gives out, with what the bare load then weighs in the hand. */
+/** What is left when one spring gives out, at worst: at the hand, and to keep it open. */
 final class SpringFails implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     double hand = figures.oneFailed().hand();
     double hold = figures.oneFailed().hold();
-    if (fit.count() == 1) {
-      return hand > 0
-          ? Optional.of(Caution.danger("only-spring-fails", newtons(hand)))
-          : Optional.empty();
+    boolean alone = fit.count() == 1;
+    if (alone && hand <= 0) {
+      return Optional.empty();
     }
     return Optional.of(
-        hold > 0
-            ? Caution.warning("others-still-hold", newtons(hand), newtons(hold))
-            : Caution.danger("one-of-several-fails", newtons(hand)));
-  }
-
-  private static Figure newtons(double force) {
-    return Figure.of(force, Unit.NEWTON);
+        hold < 0
+            ? Caution.danger(
+                alone ? "only-spring-fails" : "one-of-several-fails",
+                Figure.most(hand, Unit.NEWTON),
+                Figure.most(-hold, Unit.NEWTON))
+            : Caution.warning(
+                alone ? "stays-without-spring" : "others-still-hold",
+                Figure.most(hand, Unit.NEWTON),
+                Figure.least(hold, Unit.NEWTON, 0)));
   }
 }

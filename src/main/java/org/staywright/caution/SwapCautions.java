@@ -1,6 +1,7 @@
 package org.staywright.caution;
 
 import static org.staywright.caution.Caution.COMMON_PRACTICE;
+import static org.staywright.unit.Unit.ROOM;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.staywright.fit.replacement.Measurements;
 import org.staywright.fit.replacement.Reading;
 import org.staywright.fit.replacement.Replacement;
 import org.staywright.part.Mounting;
+import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
 
 /** What may go wrong when a part takes the place of an old spring, the nearest harm first. */
@@ -32,6 +34,7 @@ public final class SwapCautions {
     SwapCautions swap = new SwapCautions(old, now);
     swap.closed();
     swap.open();
+    swap.hanging();
     swap.force();
     swap.handling();
     return swap.all.stream().sorted((a, b) -> a.severity().compareTo(b.severity())).toList();
@@ -70,6 +73,22 @@ public final class SwapCautions {
       add("swap-longer-stroke", Severity.WARNING, millimetres(longer));
     } else if (place != null && now.extended() < place.value()) {
       add("swap-opens-less", Severity.NOTE, millimetres(place.value() - now.extended()));
+    }
+  }
+
+  /** Longer than its mounts stand apart open, it must be pressed onto them. */
+  private void hanging() {
+    Reading place = old.size(Gauge.CENTRES_OPEN);
+    Spring spring = now.part().spring();
+    double longer = place == null ? 0 : now.extended() - place.value();
+    if (spring.sense() > 0 && longer > SAME && longer < spring.stroke()) {
+      double strong = 1 + now.part().forceTolerance() / spring.force();
+      double press = spring.law(strong, 1).taking(longer, ROOM);
+      add(
+          "swap-hang-on",
+          Severity.WARNING,
+          millimetres(longer),
+          Figure.most(press, Unit.NEWTON));
     }
   }
 

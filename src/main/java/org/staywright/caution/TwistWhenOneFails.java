@@ -14,7 +14,7 @@ final class TwistWhenOneFails implements CautionRule {
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
     return fit.count() > 1
         ? Optional.of(
-            Caution.warning("twist", Figure.of(figures.strength().peakMountLoad(), Unit.NEWTON)))
+            Caution.warning("twist", Figure.most(figures.strength().peakMountLoad(), Unit.NEWTON)))
         : Optional.empty();
   }
 }

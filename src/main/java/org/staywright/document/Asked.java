@@ -1,9 +1,13 @@
 package org.staywright.document;
 
+import static java.math.RoundingMode.CEILING;
+import static java.math.RoundingMode.FLOOR;
+import static java.math.RoundingMode.HALF_UP;
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.List;
 import org.staywright.fit.Assessment;
 import org.staywright.fit.Criteria;
@@ -32,7 +36,7 @@ final class Asked {
     this.wording = wording;
     this.grid =
         new Grid(
-            List.of(head("what", 46), head("asked", 18), head("has", 18), head("verdict", 18)));
+            List.of(head("what", 55), head("asked", 15), head("has", 15), head("verdict", 15)));
   }
 
   private Grid.Head head(String name, float width) {
@@ -68,20 +72,19 @@ final class Asked {
   }
 
   private void most(String name, double asked, double has, Unit unit, int decimals) {
-    bound(name, "at-most", asked, has, unit, decimals, has <= asked);
+    row(
+        wording.text("document.asked." + name),
+        wording.text("fit.criterion.at-most", shown(asked, unit, decimals, HALF_UP)),
+        shown(has, unit, decimals, CEILING),
+        has <= asked);
   }
 
   private void least(String name, double asked, double has, Unit unit, int decimals) {
-    bound(name, "at-least", asked, has, unit, decimals, has >= asked);
-  }
-
-  private void bound(
-      String name, String sense, double asked, double has, Unit unit, int decimals, boolean met) {
     row(
         wording.text("document.asked." + name),
-        wording.text("fit.criterion." + sense, shown(asked, unit, decimals)),
-        shown(has, unit, decimals),
-        met);
+        wording.text("fit.criterion.at-least", shown(asked, unit, decimals, HALF_UP)),
+        shown(has, unit, decimals, FLOOR),
+        has >= asked);
   }
 
   private void row(String what, String asked, String has, boolean met) {
@@ -94,7 +97,7 @@ final class Asked {
     }
   }
 
-  private String shown(double si, Unit unit, int decimals) {
-    return unit == null ? wording.number(si, decimals) : wording.quantity(si, unit, decimals);
+  private String shown(double si, Unit unit, int decimals, RoundingMode rounding) {
+    return wording.quantity(si, unit, decimals, rounding);
   }
 }

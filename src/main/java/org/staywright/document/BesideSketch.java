@@ -8,7 +8,6 @@ import org.staywright.document.Shape.Size;
 import org.staywright.fit.Beside;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
-import org.staywright.part.Family;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -64,9 +63,7 @@ final class BesideSketch {
   void label(Labels labels, double q, Wording wording) {
     Point at = mount.apply(q);
     Point middle = new Point((frame.x() + at.x()) / 2, (frame.y() + at.y()) / 2);
-    String text =
-        wording.text(
-            "document.beside." + (beside.part().family() == Family.DAMPER ? "damper" : "spring"));
+    String text = new OrderText(wording).kind(beside);
     labels.place(Role.LABEL, middle, 0.6 * sketch.em(), Size.SMALL, text);
   }
 

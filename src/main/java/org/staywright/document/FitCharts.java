@@ -3,7 +3,6 @@ package org.staywright.document;
 import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.fit.Fit;
-import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
 import org.staywright.fit.SeatFigures;
 import org.staywright.wording.Wording;
@@ -30,15 +29,19 @@ public final class FitCharts {
 
   /** One at least, the most telling first. */
   public static List<Chart> of(Job job, Fit fit, Wording wording) {
-    if (fit.outcome() instanceof SeatFigures) {
-      return SeatChart.all(job, fit, wording);
-    }
-    Drawing hand =
-        HandForceChart.of(
-            FitCurve.of(job, fit),
-            job.mechanism().kind(),
-            job.requirements().maxHandForce(),
-            wording);
-    return List.of(new Chart(wording.text("document.hand-force-chart"), hand));
+    return fit.outcome() instanceof SeatFigures
+        ? SeatChart.all(job, fit, wording)
+        : List.of(hand(HandForceChart.of(job, fit, wording)));
+  }
+
+  /** The same for a page. */
+  static List<Chart> forPaper(Job job, Fit fit, Wording wording) {
+    return fit.outcome() instanceof SeatFigures
+        ? SeatChart.all(job, fit, wording)
+        : List.of(hand(HandForceChart.forPaper(job, fit, wording)));
+  }
+
+  private static Chart hand(Drawing drawing) {
+    return new Chart(drawing.title(), drawing);
   }
 }

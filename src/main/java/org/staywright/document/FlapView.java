@@ -36,10 +36,17 @@ final class FlapView {
   private final double em;
 
   /**
+   * @param letters how large they are against those on the screen
    * @param more that is to be seen besides, null for nothing
    */
   private FlapView(
-      HingedFlap flap, Fit fit, List<Beside> beside, Stand stand, Box more, Wording wording) {
+      HingedFlap flap,
+      Fit fit,
+      List<Beside> beside,
+      Stand stand,
+      double letters,
+      Box more,
+      Wording wording) {
     this.flap = flap;
     this.wording = wording;
     this.end = fit == null ? flap.end() : fit.figures().end();
@@ -55,7 +62,7 @@ final class FlapView {
     for (Point mount : BesideSketch.mounts(beside, this::at, end)) {
       box = box.with(Box.around(List.of(mount)));
     }
-    this.em = Math.max(box.width(), box.height()) / ACROSS;
+    this.em = letters * Math.max(box.width(), box.height()) / ACROSS;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, flap, fit, end);
     this.besides = beside.stream().map(each -> new BesideSketch(sketch, each, this::at)).toList();
@@ -63,13 +70,14 @@ final class FlapView {
   }
 
   /** The flap with an assessed spring; without one where it is null. */
-  static Drawing of(HingedFlap flap, Fit fit, List<Beside> beside, Stand stand, Wording wording) {
-    return new FlapView(flap, fit, beside, stand, null, wording).draw();
+  static Drawing of(
+      HingedFlap flap, Fit fit, List<Beside> beside, Stand stand, double letters, Wording wording) {
+    return new FlapView(flap, fit, beside, stand, letters, null, wording).draw();
   }
 
   /** The flap with the zones in which its mounts are looked for. */
-  static Drawing of(HingedFlap flap, ZonesSketch zones, Wording wording) {
-    return new FlapView(flap, null, List.of(), Stand.START, zones.bounds(), wording).draw(zones);
+  static Drawing of(HingedFlap flap, List<Beside> beside, ZonesSketch zones, Wording wording) {
+    return new FlapView(flap, null, beside, Stand.START, 1, zones.bounds(), wording).draw(zones);
   }
 
   /**
@@ -77,7 +85,7 @@ final class FlapView {
    * as ghosts.
    */
   static Drawing of(HingedFlap flap, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
-    return new FlapView(flap, fit, beside, Stand.START, null, wording).draw(motion);
+    return new FlapView(flap, fit, beside, Stand.START, 1, null, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -139,6 +147,7 @@ final class FlapView {
     sketch.polygon(Role.GHOST, slab(handle, end));
     zones.ghost(sketch, this::open);
     sketch.polygon(Role.FLAP, slab(handle, 0));
+    besides.forEach(each -> each.draw(0));
     zones.draw(sketch);
     hinge();
     gravity();
@@ -146,6 +155,7 @@ final class FlapView {
     labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
     labels.place(Role.TRAVEL, travel().at(0.5), 0, Size.NORMAL, angle());
     labels.place(Role.LABEL, new Point(0, 0), 0.5 * em, Size.SMALL, wording.text("document.hinge"));
+    besides.forEach(each -> each.label(labels, 0, wording));
     zones.label(labels, "document.moving-mount", wording);
     return sketch.drawing(
         wording.text("document.zones"),

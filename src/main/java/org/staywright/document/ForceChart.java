@@ -22,6 +22,7 @@ public final class ForceChart {
   private static final double WIDTH = 34;
   private static final double PAPER_WIDTH = 46;
   private static final double HEIGHT = 20;
+  private static final double FLAT = 9;
   private static final int SAMPLES = 41;
   private static final Role[] BANDS = {Role.BAND_1, Role.BAND_2, Role.BAND_3};
   private static final Role[] CURVES = {Role.CURVE_1, Role.CURVE_2, Role.CURVE_3};
@@ -36,7 +37,7 @@ public final class ForceChart {
   private final double[] compression = new double[SAMPLES];
   private final Plot plot;
 
-  private ForceChart(Part part, boolean fast, double width, Wording wording) {
+  private ForceChart(Part part, boolean fast, double width, double height, Wording wording) {
     this.part = part;
     this.law = part.spring().law();
     this.wording = wording;
@@ -53,22 +54,31 @@ public final class ForceChart {
       most = Math.max(most, sense * law.fast(rest, stroke - rest, ROOM).force(stroke - rest));
     }
     this.plot =
-        new Plot(Axis.within(0, MILLIMETRE.of(stroke), 8), Axis.around(0, most, 6), width, HEIGHT);
+        new Plot(
+            Axis.within(0, MILLIMETRE.of(stroke), 8),
+            Axis.around(0, most, height == FLAT ? 4 : 6),
+            width,
+            height);
   }
 
   /** Slow strokes alone. */
   public static Drawing of(Part part, Wording wording) {
-    return new ForceChart(part, false, WIDTH, wording).draw();
+    return new ForceChart(part, false, WIDTH, HEIGHT, wording).draw();
   }
 
   /** With the limit of a stroke too fast for heat to pass, at 20 °C; a coil has none. */
   public static Drawing withFastLimit(Part part, Wording wording) {
-    return new ForceChart(part, true, WIDTH, wording).draw();
+    return new ForceChart(part, true, WIDTH, HEIGHT, wording).draw();
   }
 
   /** The same as wide as a page, its type no larger than the text around it. */
   static Drawing forPaper(Part part, Wording wording) {
-    return new ForceChart(part, true, PAPER_WIDTH, wording).draw();
+    return new ForceChart(part, true, PAPER_WIDTH, HEIGHT, wording).draw();
+  }
+
+  /** The same where the page has other things to hold. */
+  static Drawing flat(Part part, Wording wording) {
+    return new ForceChart(part, true, PAPER_WIDTH, FLAT, wording).draw();
   }
 
   private Drawing draw() {

@@ -6,7 +6,7 @@ import java.util.List;
 /** What the load does where the hand lets go, over its travel. */
 enum Free {
   OPENS(Role.CURVE_2, "document.free.opens"),
-  STAYS(Role.REACH, "document.free.stays"),
+  STAYS(Role.METAL, "document.free.stays"),
   SHUTS(Role.CURVE_3, "document.free.shuts");
 
   private final Role role;

@@ -3,12 +3,17 @@ package org.staywright.document;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.caution.Cautions;
+import org.staywright.fit.Beside;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.job.Chosen;
 import org.staywright.job.Misfit;
 import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
+import org.staywright.unit.Unit;
+import org.staywright.wording.HandText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -17,11 +22,14 @@ public final class JobSheet {
 
   private static final int STEPS = 8;
 
-  /** Heights that leave room for the figures on the first page, pt; lower below a mark. */
-  private static final double VIEW = 230;
+  /** The step at which a spring is hung on. */
+  private static final int HANGING = 5;
 
-  private static final double LOW_VIEW = 195;
-  private static final double CHART = 165;
+  /** Greatest heights, pt; lower below a mark. */
+  private static final double VIEW = 205;
+
+  private static final double LOW_VIEW = 180;
+  private static final double CHART = 190;
 
   private final Chosen chosen;
   private final Job job;
@@ -55,10 +63,11 @@ public final class JobSheet {
             chosen.choice().count(),
             chosen.part().number(),
             PartText.in(wording).describe(chosen.part())));
+    sheet.sentences(doing());
     double end = fit == null ? job.mechanism().end() : fit.outcome().end();
     MountTable mounts = new MountTable(job.mechanism(), end, wording);
     sheet.beside(
-        SideView.of(job, fit, wording),
+        SideView.forPaper(job, fit, wording),
         chosen.misfit() == null ? VIEW : LOW_VIEW,
         wording.text("document.mounts"),
         mounts.pairs(chosen.choice().rodEndAt(), job.beside()),
@@ -68,11 +77,10 @@ public final class JobSheet {
       String reasons = new OrderText(wording).reasons(misfit);
       sheet.note(wording.text("document.asked.no-figures", reasons));
     } else {
-      List<FitCharts.Chart> charts = FitCharts.of(job, fit, wording);
+      List<FitCharts.Chart> charts = FitCharts.forPaper(job, fit, wording);
       chart(sheet, charts.get(0));
       sheet.heading(wording.text("document.requirements"));
       sheet.grid(new Asked(job, fit, wording).grid());
-      sheet.newPage();
       charts.subList(1, charts.size()).forEach(chart -> chart(sheet, chart));
     }
     sheet.heading(wording.text("document.order-lines"));
@@ -85,6 +93,34 @@ public final class JobSheet {
     sheet.steps(steps());
     sheet.heading(wording.text("document.signed"));
     sheet.grid(signed());
+  }
+
+  /** What it does at worst, and what acts along. */
+  private List<String> doing() {
+    List<String> doing = new ArrayList<>();
+    if (moved()) {
+      doing.addAll(words().headline());
+    }
+    for (Beside each : job.beside()) {
+      doing.add(
+          wording.text(
+              "document.job-sheet.beside",
+              each.count(),
+              each.part().number(),
+              new OrderText(wording).kind(each),
+              PartText.in(wording).describe(each.part())));
+    }
+    return doing;
+  }
+
+  /** Whether it is known what a hand feels of it. */
+  private boolean moved() {
+    return fit != null && fit.outcome() instanceof Figures;
+  }
+
+  private HandText words() {
+    Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().kind());
+    return HandText.of(fit, job.requirements(), way, wording);
   }
 
   private static void chart(Sheet sheet, FitCharts.Chart chart) {
@@ -116,7 +152,8 @@ public final class JobSheet {
   private List<String> steps() {
     List<String> steps = new ArrayList<>();
     for (int i = 1; i <= STEPS; i++) {
-      steps.add(wording.text("document.mounting." + i));
+      String hanging = i == HANGING && moved() ? words().hanging() + ' ' : "";
+      steps.add(hanging + wording.text("document.mounting." + i));
     }
     return steps;
   }
@@ -130,7 +167,7 @@ public final class JobSheet {
                 new Grid.Head(wording.text("document.signed.date"), 18, false),
                 new Grid.Head(wording.text("document.signed.signature"), 32, false)));
     for (String who : List.of("made", "fitted", "checked")) {
-      grid.blanks(List.of(wording.text("document.signed." + who), "", "", ""), 24);
+      grid.blanks(List.of(wording.text("document.signed." + who), "", "", ""), 19);
     }
     return grid;
   }

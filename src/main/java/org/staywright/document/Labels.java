@@ -45,6 +45,16 @@ final class Labels {
     sketch.add(best);
   }
 
+  /** The first of several labels that cover the least. */
+  void place(List<Shape.Text> several) {
+    Shape.Text best = several.get(0);
+    for (Shape.Text each : several) {
+      best = cost(each.bounds()) < cost(best.bounds()) ? each : best;
+    }
+    taken.add(best.bounds());
+    sketch.add(best);
+  }
+
   private Shape.Text tried(
       Role role, Point at, double clear, Size size, String text, int[] direction, double far) {
     double em = sketch.em();

@@ -42,10 +42,17 @@ final class LiftView {
   private final int side;
 
   /**
+   * @param letters how large they are against those on the screen
    * @param more that is to be seen besides, null for nothing
    */
   private LiftView(
-      StraightLift lift, Fit fit, List<Beside> beside, Stand stand, Box more, Wording wording) {
+      StraightLift lift,
+      Fit fit,
+      List<Beside> beside,
+      Stand stand,
+      double letters,
+      Box more,
+      Wording wording) {
     this.lift = lift;
     this.wording = wording;
     this.end = fit == null ? lift.end() : fit.figures().end();
@@ -57,7 +64,7 @@ final class LiftView {
     for (Point mount : BesideSketch.mounts(beside, this::moved, end)) {
       box = box.with(Box.around(List.of(mount)));
     }
-    this.em = Math.max(box.width(), box.height()) / ACROSS;
+    this.em = letters * Math.max(box.width(), box.height()) / ACROSS;
     this.side = frame.minus(moving).turned(-lift.direction()).y() > 0 ? -1 : 1;
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, lift, fit, end);
@@ -67,19 +74,25 @@ final class LiftView {
   }
 
   /** The lift with an assessed spring; without one where it is null. */
-  static Drawing of(StraightLift lift, Fit fit, List<Beside> beside, Stand stand, Wording wording) {
-    return new LiftView(lift, fit, beside, stand, null, wording).draw();
+  static Drawing of(
+      StraightLift lift,
+      Fit fit,
+      List<Beside> beside,
+      Stand stand,
+      double letters,
+      Wording wording) {
+    return new LiftView(lift, fit, beside, stand, letters, null, wording).draw();
   }
 
   /** The lift with the zones in which its mounts are looked for. */
-  static Drawing of(StraightLift lift, ZonesSketch zones, Wording wording) {
-    return new LiftView(lift, null, List.of(), Stand.START, zones.bounds(), wording).draw(zones);
+  static Drawing of(StraightLift lift, List<Beside> beside, ZonesSketch zones, Wording wording) {
+    return new LiftView(lift, null, beside, Stand.START, 1, zones.bounds(), wording).draw(zones);
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
   static Drawing of(
       StraightLift lift, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
-    return new LiftView(lift, fit, beside, Stand.START, null, wording).draw(motion);
+    return new LiftView(lift, fit, beside, Stand.START, 1, null, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -137,12 +150,14 @@ final class LiftView {
     block(Role.GHOST, moved(end));
     zones.ghost(sketch, each -> moved(each, end));
     block(Role.FLAP, moving);
+    besides.forEach(each -> each.draw(0));
     zones.draw(sketch);
     travel();
     gravity();
     Labels labels = new Labels(sketch);
     labels.place(Role.GRAVITY, weightTip(), 0, Size.NORMAL, mass());
     labels.place(Role.TRAVEL, half(), 0, Size.NORMAL, millimetres(end));
+    besides.forEach(each -> each.label(labels, 0, wording));
     zones.label(labels, "document.load-mount", wording);
     return sketch.drawing(
         wording.text("document.zones"),

@@ -54,7 +54,8 @@ final class MountTable {
       int from = pairs.size();
       points(each.mechanism());
       for (String[] pair : pairs.subList(from, pairs.size())) {
-        pair[0] = wording.text("document.mounts.beside", each.part().number(), pair[0]);
+        String kind = new OrderText(wording).kind(each);
+        pair[0] = wording.text("document.mounts.beside", pair[0], kind, each.part().number());
       }
     }
     return pairs;

@@ -21,6 +21,7 @@ public final class OrderLines {
             .collect(Collectors.joining(", "));
     add(text, wording.text("document.lines.head", jobs.isEmpty() ? "" : ": " + jobs));
     words.marks(list).forEach(mark -> add(text, mark));
+    words.weak(list).forEach(sentence -> add(text, sentence));
     text.append('\n');
     List<OrderLine> lines = list.lines();
     for (int i = 0; i < lines.size(); i++) {

@@ -2,19 +2,27 @@ package org.staywright.document;
 
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.staywright.fit.Beside;
+import org.staywright.fit.Figure;
 import org.staywright.job.Alternate;
 import org.staywright.job.Item;
+import org.staywright.job.Judged;
 import org.staywright.job.ListedJob;
 import org.staywright.job.Misfit;
 import org.staywright.job.OrderLine;
+import org.staywright.job.Outfit;
 import org.staywright.job.PartsList;
 import org.staywright.job.Wanted;
+import org.staywright.part.Family;
 import org.staywright.part.Price;
+import org.staywright.unit.Unit;
 import org.staywright.wording.FitText;
+import org.staywright.wording.HandText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -37,6 +45,22 @@ public final class OrderText {
   /** Of a job, or that it has none. */
   String name(String job) {
     return job == null || job.isBlank() ? wording.text("document.unnamed") : job;
+  }
+
+  /** What a part beside the springs is: a damper or a second spring. */
+  String kind(Beside each) {
+    return wording.text(
+        "document.beside." + (each.part().family() == Family.DAMPER ? "damper" : "spring"));
+  }
+
+  /** A set with all that acts along, by numbers. */
+  String set(Outfit set) {
+    String all = wording.text("document.job-sheet.set", set.count(), set.part().number());
+    for (Beside each : set.beside()) {
+      String more = wording.text("document.job-sheet.set", each.count(), each.part().number());
+      all += " + " + wording.text("document.job-sheet.set.beside", more, kind(each));
+    }
+    return all;
   }
 
   /** What belongs to a list but is not in the range. */
@@ -66,6 +90,23 @@ public final class OrderText {
             name(wanted.job()),
             wanted.outfit().part().number(),
             reasons(wanted.misfit()));
+  }
+
+  /** Of every job whose load hardly stays where it is to be, or does not, with what. */
+  public List<String> weak(PartsList list) {
+    return list.jobs().stream().flatMap(job -> weak(job).stream()).toList();
+  }
+
+  List<String> weak(ListedJob job) {
+    Judged judged = job.wanted().judged();
+    if (judged == null) {
+      return List.of();
+    }
+    Unit way = Figure.OPENING_ANGLE.unit(judged.kind());
+    Wording words = wording.about(judged.mechanism());
+    return HandText.of(judged.fit(), judged.asked(), way, words).marks().stream()
+        .map(mark -> wording.text("document.weak", name(job.wanted().job()), mark))
+        .toList();
   }
 
   String reasons(Misfit misfit) {
@@ -126,10 +167,15 @@ public final class OrderText {
         "document.note.alternate" + (compared ? "" : ".alone"),
         alternate.part(),
         stock,
-        wording.quantity(Math.max(0, alternate.handOpen()), NEWTON, 0),
-        wording.quantity(Math.max(0, alternate.handClose()), NEWTON, 0),
+        most(alternate.handOpen()),
+        most(alternate.handClose()),
         compared ? signed(alternate.openMore()) : "",
         compared ? signed(alternate.closeMore()) : "");
+  }
+
+  /** Rounded up, so that it is not exceeded; below zero nothing is asked of the hand. */
+  private String most(double newtons) {
+    return wording.quantity(Math.max(0, newtons), NEWTON, 0, RoundingMode.CEILING);
   }
 
   private String signed(double newtons) {

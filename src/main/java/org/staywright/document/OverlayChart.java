@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -20,8 +21,8 @@ import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /**
- * Curves of several fits in one frame: one solid and one dashed each, named at their ends. Of hand
- * forces, opening and closing; of locked columns, sat down on slowly and fast.
+ * Nominal curves of several fits in one frame: one solid and one dashed each, named at their ends.
+ * Of hand forces, opening and closing; of locked columns, sat down on slowly and fast.
  */
 public final class OverlayChart {
 
@@ -30,9 +31,9 @@ public final class OverlayChart {
 
   /** What curves must share to stand in one frame. */
   private enum Subject {
-    TURNS(DEGREE, "opened", "hand-force", "overlay"),
-    SHIFTS(MILLIMETRE, "travelled", "hand-force", "overlay"),
-    LOCKED(MILLIMETRE, "locked.deflection", "force", "overlay-locked");
+    TURNS(DEGREE, "opened", "overlay.up", "overlay"),
+    SHIFTS(MILLIMETRE, "travelled", "overlay.up", "overlay"),
+    LOCKED(MILLIMETRE, "locked.deflection", "overlay-locked.up", "overlay-locked");
 
     private final Unit unit;
     private final String along;
@@ -232,11 +233,17 @@ public final class OverlayChart {
     return at;
   }
 
+  /** Rounded up, so that no curve exceeds it. */
+  private String most(double[] forces) {
+    double most = Arrays.stream(forces).max().orElseThrow();
+    return wording.quantity(most, NEWTON, 0, RoundingMode.CEILING);
+  }
+
   private String about(Line line) {
     return wording.text(
         subject.name + ".about",
         line.letter,
-        wording.quantity(Arrays.stream(line.solid).max().orElseThrow(), NEWTON, 0),
-        wording.quantity(Arrays.stream(line.dashed).max().orElseThrow(), NEWTON, 0));
+        most(line.solid),
+        most(line.dashed));
   }
 }

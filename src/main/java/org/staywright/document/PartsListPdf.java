@@ -142,20 +142,20 @@ public final class PartsListPdf {
                 head("set-cost", 12, true),
                 head("ten-years", 14, true)));
     for (ListedJob job : list.jobs()) {
-      String mark = text.mark(job);
+      List<String> notes = new ArrayList<>(text.weak(job));
+      if (text.mark(job) != null) {
+        notes.add(0, text.mark(job));
+      }
       grid.row(
           List.of(
               text.name(job.wanted().job()),
-              wording.text(
-                  "document.job-sheet.set",
-                  job.wanted().outfit().count(),
-                  job.wanted().outfit().part().number()),
+              text.set(job.wanted().outfit()),
               wording.number(job.wanted().sets(), 0),
               wording.number(job.wanted().spares(), 0),
               money(job.setCost()),
               tenYears(job)),
           0,
-          mark == null ? List.of() : List.of(mark),
+          notes,
           Paper.STOP);
     }
     return grid;

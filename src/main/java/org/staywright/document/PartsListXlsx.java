@@ -96,6 +96,9 @@ public final class PartsListXlsx {
       put(sheet, row, 0, mark, false);
       sheet.style(row++, 0).bold().set();
     }
+    for (String sentence : text.weak(list)) {
+      put(sheet, row++, 0, sentence, false);
+    }
     row = pair(sheet, row, "document.total", list.total());
     row = pair(sheet, row, "document.terms.currency", list.currency());
     row = pair(sheet, row, "document.terms.vat", wording.text("document.terms.net"));

@@ -18,6 +18,15 @@ final class Plot {
   /** A small letter is about so wide. */
   private static final double LETTER = 0.45;
 
+  /** From the frame up to a row of text, and from one to the next. */
+  private static final double ROW = 1.3;
+
+  /** Radius around a marked place. */
+  static final double RING = 0.36;
+
+  /** How far a text may reach beyond the frame, where the names of curves end. */
+  private static final double BEYOND = 6;
+
   private final Sketch sketch = new Sketch(1);
   private final Axis x;
   private final Axis y;
@@ -28,8 +37,12 @@ final class Plot {
   private final List<Readings.Band> bands = new ArrayList<>();
   private final List<Readings.Level> levels = new ArrayList<>();
   private final List<Readings.Stretch> stretches = new ArrayList<>();
+  private final List<Readings.Mark> marks = new ArrayList<>();
   private Readings.Measure along;
   private Readings.Measure up;
+
+  /** Right end of the name of y. */
+  private double nameEnd;
 
   Plot(Axis x, Axis y, double width, double height) {
     this.x = x;
@@ -60,7 +73,7 @@ final class Plot {
     for (Tick tick : ticks(x, xUnit, wording)) {
       double at = place(tick.value(), 0).x();
       sketch.line(Role.GRID, at, 0, at, height);
-      sketch.text(Role.AXIS, new Point(at, -1), Anchor.MIDDLE, Size.SMALL, tick.label());
+      sketch.text(Role.AXIS, new Point(at, -1.05), Anchor.MIDDLE, Size.SMALL, tick.label());
     }
     for (Tick tick : ticks(y, yUnit, wording)) {
       double at = place(0, tick.value()).y();
@@ -69,7 +82,9 @@ final class Plot {
     }
     sketch.line(Role.AXIS, 0, 0, width, 0);
     sketch.text(Role.AXIS, new Point(width, -2.3), Anchor.END, Size.SMALL, xName);
-    sketch.text(Role.AXIS, new Point(-0.6, height + 1.3), Anchor.START, Size.SMALL, yName);
+    Shape.Text name = row(0, new Above(Role.AXIS, yName));
+    nameEnd = name.bounds().right();
+    sketch.add(name);
   }
 
   private record Tick(double value, String label) {}
@@ -95,9 +110,48 @@ final class Plot {
     sketch.line(role, 0, at, width, at);
   }
 
-  /** How to read the chart, above its right end. */
+  /** A text above the frame. */
+  record Above(Role role, String text) {}
+
+  /** How to read the chart: beside the name of y where there is room, else above it. */
   void caption(String text) {
-    sketch.text(Role.AXIS, new Point(width + 4, height + 1.3), Anchor.END, Size.SMALL, text);
+    Point end = new Point(width + BEYOND, height + ROW);
+    Shape.Text beside = sketch.label(Role.AXIS, end, Anchor.END, Size.SMALL, text);
+    if (beside.bounds().left() > nameEnd + 1) {
+      sketch.add(beside);
+    } else {
+      above(List.of(new Above(Role.AXIS, text)));
+    }
+  }
+
+  /** Texts above the name of y from top to bottom, broken where they would be wider than that. */
+  void above(List<Above> texts) {
+    List<Above> rows = texts.stream().flatMap(text -> broken(text).stream()).toList();
+    for (int i = 0; i < rows.size(); i++) {
+      sketch.add(row(rows.size() - i, rows.get(i)));
+    }
+  }
+
+  private Shape.Text row(int row, Above text) {
+    Point at = new Point(-0.6, height + (1 + row) * ROW);
+    return sketch.label(text.role(), at, Anchor.START, Size.SMALL, text.text());
+  }
+
+  private List<Above> broken(Above text) {
+    List<Above> rows = new ArrayList<>();
+    String row = "";
+    for (String word : text.text().split(" ")) {
+      String longer = row.isEmpty() ? word : row + ' ' + word;
+      if (!row.isEmpty()
+          && row(0, new Above(text.role(), longer)).bounds().right() > width + BEYOND) {
+        rows.add(new Above(text.role(), row));
+        row = word;
+      } else {
+        row = longer;
+      }
+    }
+    rows.add(new Above(text.role(), row));
+    return rows;
   }
 
   /** A curve that is told in numbers too. */
@@ -131,6 +185,15 @@ final class Plot {
     levels.add(new Readings.Level(name, role, yValue));
   }
 
+  /** A ring about a place that has something to tell, in words of its own. */
+  Point mark(Role role, String name, double xValue, double yValue) {
+    marks.add(new Readings.Mark(name, role, xValue, yValue));
+    Point at = place(xValue, yValue);
+    sketch.circle(role, at, RING);
+    sketch.circle(Role.MARK, at, RING / 2);
+    return at;
+  }
+
   /** A stretch of x, as a bar below the axis with its name under it where there is room. */
   void stretch(Role role, String name, double from, double to) {
     stretches.add(new Readings.Stretch(name, role, from, to));
@@ -143,13 +206,18 @@ final class Plot {
     }
   }
 
+  /** Before the bar of the stretches, what they hold of. */
+  void beforeStretches(String text) {
+    sketch.text(Role.AXIS, new Point(-0.6, BAR), Anchor.END, Size.SMALL, text);
+  }
+
   /**
    * What was drawn, with its numbers.
    *
    * @param code of the chart, in addresses
    */
   Drawing drawing(String code, String title, String description) {
-    Readings readings = new Readings(code, along, up, series, bands, levels, stretches);
+    Readings readings = new Readings(code, along, up, series, bands, levels, stretches, marks);
     return sketch.drawing(title, description, 0.6).with(readings);
   }
 

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.FitCurve;
@@ -19,11 +20,11 @@ import org.staywright.wording.Wording;
 
 /**
  * The force that is asked for over the spring's length, and beside it what a set of springs pushes:
- * coming out and pushed in, a band each from the weakest to the strongest.
+ * coming out and pushed in, nominal in lines, a band each from the least to the most in any corner.
  */
 final class ProfileView {
 
-  private static final double WIDTH = 24;
+  private static final double WIDTH = 23;
   private static final double HEIGHT = 17;
 
   /** More points than these would be a row of marks and no curve. */
@@ -107,10 +108,10 @@ final class ProfileView {
     if (curve != null) {
       String out = wording.text("document.coming-out");
       String in = wording.text("document.pushed-in");
-      band(Role.BAND_2, Role.CURVE_2, out, out(curve.openLeast()), out(curve.openMost()));
+      band(Role.BAND_2, Role.CURVE_2, out, out(curve.openMost()), out(curve.openLeast()));
       band(Role.BAND_3, Role.CURVE_3, in, in(curve.closeLeast()), in(curve.closeMost()));
-      plot.curve(Role.CURVE_2, out, length, out(curve.nominal().open()));
-      plot.curve(Role.CURVE_3, in, length, in(curve.nominal().close()));
+      plot.curve(Role.CURVE_2, nominal(out), length, out(curve.nominal().open()));
+      plot.curve(Role.CURVE_3, nominal(in), length, in(curve.nominal().close()));
       plot.caption(wording.text("document.profile-view.bands"));
       names.add(name(Role.CURVE_2, out(curve.nominal().open()), out));
       names.add(name(Role.CURVE_3, in(curve.nominal().close()), in));
@@ -136,9 +137,13 @@ final class ProfileView {
             wording.quantity(profile.end(), MILLIMETRE, 0)));
   }
 
-  private void band(Role band, Role role, String way, double[] weak, double[] strong) {
-    int lower = edge(role, "document.least", way, weak);
-    plot.band(band, lower, edge(role, "document.most", way, strong));
+  private String nominal(String way) {
+    return wording.text("document.nominal", way);
+  }
+
+  private void band(Role band, Role role, String way, double[] least, double[] most) {
+    int lower = edge(role, "document.least", way, least);
+    plot.band(band, lower, edge(role, "document.most", way, most));
   }
 
   private int edge(Role role, String key, String way, double[] forces) {
@@ -160,13 +165,15 @@ final class ProfileView {
   }
 
   private DoubleStream all() {
-    DoubleStream wanted = Arrays.stream(asked);
-    return curve == null
-        ? wanted
-        : DoubleStream.concat(
-            wanted,
-            DoubleStream.concat(
-                Arrays.stream(out(curve.openLeast())), Arrays.stream(in(curve.closeMost()))));
+    Stream<double[]> pushed =
+        curve == null
+            ? Stream.of()
+            : Stream.of(
+                out(curve.openMost()),
+                out(curve.openLeast()),
+                in(curve.closeLeast()),
+                in(curve.closeMost()));
+    return Stream.concat(Stream.of(asked), pushed).flatMapToDouble(Arrays::stream);
   }
 
   /** A curve's name at its right end. */

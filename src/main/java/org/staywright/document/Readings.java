@@ -16,6 +16,7 @@ import org.staywright.wording.Wording;
  * @param bands between two of them
  * @param levels lines across
  * @param stretches of x with something in common; none where nothing is told of any
+ * @param marks places on curves that have something to tell
  */
 public record Readings(
     String code,
@@ -24,7 +25,8 @@ public record Readings(
     List<Series> series,
     List<Band> bands,
     List<Level> levels,
-    List<Stretch> stretches) {
+    List<Stretch> stretches,
+    List<Mark> marks) {
 
   /** Places between which curves of different samples are read. */
   private static final int EVEN = 121;
@@ -96,11 +98,15 @@ public record Readings(
   /** From one place along x to another, in words. */
   public record Stretch(String name, Role role, double from, double to) {}
 
+  /** A place, and what is said of it. */
+  public record Mark(String name, Role role, double x, double y) {}
+
   public Readings {
     series = List.copyOf(series);
     bands = List.copyOf(bands);
     levels = List.copyOf(levels);
     stretches = List.copyOf(stretches);
+    marks = List.copyOf(marks);
   }
 
   /** Where all series are read: at their samples where they share them, else at even steps. */

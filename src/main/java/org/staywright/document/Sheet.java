@@ -34,6 +34,11 @@ final class Sheet {
   /** A heading with less than this below it starts a new page, pt. */
   private static final float LEAST = 80;
 
+  /** Size of the type in tables, and the room to its right, pt. */
+  private static final float CELL = 8;
+
+  private static final float PAD = 8;
+
   /** Share of the page that a drawing with facts beside it takes. */
   private static final float LEFT = 0.56f;
 
@@ -131,7 +136,7 @@ final class Sheet {
     if (writer.getVerticalPosition(true) - document.bottom() < LEAST) {
       document.newPage();
     }
-    paragraph(text, Typeface.BOLD, 10.5f, Paper.MILD, 12, 5);
+    paragraph(text, Typeface.BOLD, 10.5f, Paper.MILD, 10, 3);
   }
 
   void note(String text) {
@@ -226,9 +231,17 @@ final class Sheet {
     table.addCell(cell(pair[1], Typeface.REGULAR, Paper.INK));
   }
 
-  /** A sentence a row with a word before it in its colour. */
+  /** A sentence a row with a word before it in its colour, the sentences below each other. */
   void remarks(List<Remark> remarks) {
-    PdfPTable table = table(13, 87);
+    if (remarks.isEmpty()) {
+      return;
+    }
+    float word = 0;
+    for (Remark remark : remarks) {
+      word = Math.max(word, Typeface.BOLD.base().getWidthPoint(remark.word(), CELL));
+    }
+    word += PAD + 1;
+    PdfPTable table = table(word, document.right() - document.left() - word);
     for (Remark remark : remarks) {
       table.addCell(cell(remark.word(), Typeface.BOLD, remark.colour()));
       table.addCell(cell(remark.sentence(), Typeface.REGULAR, Paper.INK));
@@ -240,6 +253,16 @@ final class Sheet {
   void statements(List<String[]> pairs) {
     PdfPTable table = table(32, 68);
     pairs.forEach(pair -> pair(table, pair));
+    add(table);
+  }
+
+  /** Sentences below each other. */
+  void sentences(List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    PdfPTable table = table(1);
+    sentences.forEach(each -> table.addCell(cell(each, Typeface.REGULAR, Paper.INK)));
     add(table);
   }
 
@@ -263,15 +286,15 @@ final class Sheet {
   }
 
   private static PdfPCell cell(String text, Typeface face, Color colour) {
-    PdfPCell cell = new PdfPCell(face.phrase(text, 8.5f, 11, colour));
+    PdfPCell cell = new PdfPCell(face.phrase(text, CELL, 1.25f * CELL, colour));
     face.direct(cell, text);
     cell.setBorder(Rectangle.BOTTOM);
     cell.setBorderColor(Paper.FAINT);
     cell.setBorderWidth(0.5f);
     cell.setPadding(0);
-    cell.setPaddingTop(2.2f);
-    cell.setPaddingBottom(4.2f);
-    cell.setPaddingRight(8);
+    cell.setPaddingTop(1.8f);
+    cell.setPaddingBottom(3.6f);
+    cell.setPaddingRight(PAD);
     return cell;
   }
 

@@ -18,11 +18,14 @@ import org.staywright.wording.Wording;
 /** The mechanism from the side, each kind in its own drawing; a force profile as its curve. */
 public final class SideView {
 
+  /** How large letters on paper are against those on the screen. */
+  private static final double PAPER = 1.6;
+
   private SideView() {}
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, null, List.of(), Stand.START, wording);
+    return of(mechanism, null, null, List.of(), Stand.START, 1, wording);
   }
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
@@ -32,9 +35,18 @@ public final class SideView {
 
   /** The same where it stands on its way. */
   public static Drawing of(Job job, Fit fit, Stand stand, Wording wording) {
+    return of(job, fit, stand, 1, wording);
+  }
+
+  /** The same for half a page, its letters as large as the text around it. */
+  static Drawing forPaper(Job job, Fit fit, Wording wording) {
+    return of(job, fit, Stand.START, PAPER, wording);
+  }
+
+  private static Drawing of(Job job, Fit fit, Stand stand, double letters, Wording wording) {
     boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
     FitCurve curve = pushes ? FitCurve.of(job, fit) : null;
-    return of(job.mechanism(), fit, curve, job.beside(), stand, wording);
+    return of(job.mechanism(), fit, curve, job.beside(), stand, letters, wording);
   }
 
   /**
@@ -45,10 +57,10 @@ public final class SideView {
   public static Drawing of(Job job, Zones zones, List<Mounts> found, Wording wording) {
     ZonesSketch sketch = new ZonesSketch(zones, found);
     if (job.mechanism() instanceof HingedFlap flap) {
-      return FlapView.of(flap, sketch, wording);
+      return FlapView.of(flap, job.beside(), sketch, wording);
     }
     if (job.mechanism() instanceof StraightLift lift) {
-      return LiftView.of(lift, sketch, wording);
+      return LiftView.of(lift, job.beside(), sketch, wording);
     }
     throw new IllegalArgumentException("no zones for " + job.mechanism().code());
   }
@@ -77,12 +89,13 @@ public final class SideView {
       FitCurve curve,
       List<Beside> beside,
       Stand stand,
+      double letters,
       Wording wording) {
     if (mechanism instanceof HingedFlap flap) {
-      return FlapView.of(flap, fit, beside, stand, wording);
+      return FlapView.of(flap, fit, beside, stand, letters, wording);
     }
     if (mechanism instanceof StraightLift lift) {
-      return LiftView.of(lift, fit, beside, stand, wording);
+      return LiftView.of(lift, fit, beside, stand, letters, wording);
     }
     if (mechanism instanceof ForceProfile profile) {
       return ProfileView.of(profile, curve, wording);

@@ -2,6 +2,7 @@ package org.staywright.document;
 
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,7 +10,10 @@ import org.staywright.fit.FitCurve;
 import org.staywright.mechanism.Point;
 import org.staywright.wording.Wording;
 
-/** Hand force over the travel, small enough for a table's row: opening, closing, zero, limit. */
+/**
+ * Hand force over the travel at its worst in any corner, small enough for a table's row: opening,
+ * closing, zero, limit.
+ */
 public final class Sparkline {
 
   /** In type sizes. */
@@ -28,15 +32,22 @@ public final class Sparkline {
     double scale = zero / (2 * limit);
     sketch.line(Role.GRID, 0, zero, WIDTH, zero);
     sketch.line(Role.LIMIT, 0, zero + limit * scale, WIDTH, zero + limit * scale);
-    sketch.path(Role.CURVE_2, points(curve.nominal().open(), scale));
-    sketch.path(Role.CURVE_3, points(curve.nominal().close(), scale));
+    double[] open = curve.openMost();
+    double[] close = curve.closeMost();
+    sketch.path(Role.CURVE_2, points(open, scale));
+    sketch.path(Role.CURVE_3, points(close, scale));
     String about =
         wording.text(
             "document.sparkline.about",
-            wording.quantity(Arrays.stream(curve.nominal().open()).max().orElseThrow(), NEWTON, 0),
-            wording.quantity(
-                Arrays.stream(curve.nominal().close()).max().orElseThrow(), NEWTON, 0));
+            most(open, wording),
+            most(close, wording));
     return sketch.drawing(wording.text("document.sparkline"), about, 0.2);
+  }
+
+  /** Rounded up, so that no curve exceeds it. */
+  private static String most(double[] forces, Wording wording) {
+    double most = Arrays.stream(forces).max().orElseThrow();
+    return wording.quantity(most, NEWTON, 0, RoundingMode.CEILING);
   }
 
   private static List<Point> points(double[] forces, double scale) {

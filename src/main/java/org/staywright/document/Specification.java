@@ -1,15 +1,13 @@
 package org.staywright.document;
 
-import static org.staywright.unit.Unit.MILLIMETRE;
-import static org.staywright.unit.Unit.NEWTON;
-
-import java.util.ArrayList;
-import java.util.List;
 import org.staywright.caution.Cautions;
+import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Ideal;
+import org.staywright.fit.Ideal.Advice;
 import org.staywright.fit.Job;
 import org.staywright.part.Part;
+import org.staywright.wording.HandText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -17,9 +15,9 @@ import org.staywright.wording.Wording;
 public final class Specification {
 
   private static final double OUTLINE = 150;
-  private static final double VIEW = 165;
-  private static final double CHART = 145;
-  private static final double CURVES = 122;
+  private static final double VIEW = 190;
+  private static final double CHART = 190;
+  private static final double CURVES = 140;
 
   private final Job job;
   private final Ideal ideal;
@@ -32,14 +30,18 @@ public final class Specification {
     this.ideal = ideal;
     this.made = ideal.made();
     this.part = made.part();
-    this.wording = wording.about(job.mechanism().code());
+    this.wording = wording;
   }
 
   /**
-   * @param ideal with a spring that could be made
+   * @param ideal with a spring that could be made; where making it is no better, the sheet says so
+   *     instead
    */
-  public static byte[] pdf(Job job, Ideal ideal, Wording wording) {
-    return new Specification(job, ideal, wording).print();
+  public static byte[] pdf(Job job, Ideal ideal, Wording plain) {
+    Wording wording = plain.about(job.mechanism().code());
+    return ideal.advice() == Advice.MAKE
+        ? new Specification(job, ideal, wording).print()
+        : new StockInstead(job, ideal, wording).print();
   }
 
   private byte[] print() {
@@ -65,51 +67,37 @@ public final class Specification {
     sheet.note(wording.text("ideal.sheet.like"));
     sheet.heading(wording.text("document.forces"));
     sheet.pairs(new PartFigures(part, wording).forces());
-    sheet.drawing(ForceChart.forPaper(part, wording), CURVES);
+    sheet.drawing(ForceChart.flat(part, wording), CURVES);
     sheet.newPage();
-    MountTable mounts = new MountTable(job.mechanism(), made.outcome().end(), wording);
-    sheet.beside(
-        SideView.of(job, made, wording),
-        VIEW,
-        wording.text("document.mounts"),
-        mounts.pairs(made.rodEndAt(), job.beside()),
-        mounts.about());
-    for (FitCharts.Chart chart : FitCharts.of(job, made, wording)) {
-      sheet.heading(chart.heading());
-      sheet.drawing(chart.drawing(), CHART);
-    }
-    sheet.heading(wording.text("document.requirements"));
-    sheet.grid(new Asked(job, made, wording).grid());
+    inItsJob(sheet, job, made, wording);
     sheet.heading(wording.text("ideal.sheet.stock"));
-    sheet.pairs(beside());
+    sheet.grid(AtTheHand.grid(ideal, wording));
     sheet.heading(wording.text("document.cautions"));
     sheet.remarks(Remarks.of(Cautions.of(job, made), wording));
     sheet.note(wording.text("ideal.sheet.about"));
   }
 
-  /** What the hand does with it, and with the best of the range. */
-  private List<String[]> beside() {
-    List<String[]> pairs = new ArrayList<>();
-    Fit stock = ideal.stock();
-    pairs.add(pair("ideal.sheet.rms", newtons(made.figures().hand().rms())));
-    pairs.add(pair("ideal.sheet.most", newtons(made.figures().hand().worst())));
-    pairs.add(
-        pair(
-            "ideal.sheet.length",
-            wording.quantity(made.figures().lengths().extended(), MILLIMETRE, 1)));
-    if (stock != null) {
-      pairs.add(pair("ideal.sheet.stock-part", stock.count() + " × " + stock.part().number()));
-      pairs.add(pair("ideal.sheet.stock-rms", newtons(stock.figures().hand().rms())));
-      pairs.add(pair("ideal.sheet.stock-most", newtons(stock.figures().hand().worst())));
+  /** A spring where it hangs, what it does, and how that meets what is asked. */
+  static void inItsJob(Sheet sheet, Job job, Fit fit, Wording wording) {
+    MountTable mounts = new MountTable(job.mechanism(), fit.outcome().end(), wording);
+    sheet.beside(
+        SideView.forPaper(job, fit, wording),
+        VIEW,
+        wording.text("document.mounts"),
+        mounts.pairs(fit.rodEndAt(), job.beside()),
+        mounts.about());
+    sheet.sentences(
+        HandText.of(
+                fit,
+                job.requirements(),
+                Figure.OPENING_ANGLE.unit(job.mechanism().kind()),
+                wording)
+            .headline());
+    for (FitCharts.Chart chart : FitCharts.forPaper(job, fit, wording)) {
+      sheet.heading(chart.heading());
+      sheet.drawing(chart.drawing(), CHART);
     }
-    return pairs;
-  }
-
-  private String[] pair(String key, String value) {
-    return new String[] {wording.text(key), value};
-  }
-
-  private String newtons(double force) {
-    return wording.quantity(force, NEWTON, 0);
+    sheet.heading(wording.text("document.requirements"));
+    sheet.grid(new Asked(job, fit, wording).grid());
   }
 }

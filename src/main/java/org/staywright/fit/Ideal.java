@@ -19,10 +19,17 @@ import org.staywright.part.Range;
  *     there is room
  * @param stock the lightest of the range at the hand that fits, else what misses least; null for
  *     none
+ * @param bare the load without a spring
  * @param advice what to do
  */
 public record Ideal(
-    int count, Balance balance, Fit made, Shortfall shortfall, Fit stock, Advice advice) {
+    int count,
+    Balance balance,
+    Fit made,
+    Shortfall shortfall,
+    Fit stock,
+    Bare bare,
+    Advice advice) {
 
   /** Which of them to take. */
   public enum Advice implements Coded {
@@ -47,10 +54,13 @@ public record Ideal(
 
     private static boolean better(Fit made, Fit stock) {
       int misses = Misses.of(made.blockedBy()).compareTo(Misses.of(stock.blockedBy()));
-      return misses < 0
-          || misses == 0 && made.figures().hand().rms() < stock.figures().hand().rms();
+      double gain = stock.figures().hand().rms() - made.figures().hand().rms();
+      return misses < 0 || misses == 0 && gain >= LEAST_GAIN;
     }
   }
+
+  /** Less at the hand, on average, is no gain, N: it rounds to nothing; our choice, no source. */
+  private static final double LEAST_GAIN = 0.5;
 
   /** As steep as the rows of the sample range get. */
   static final double STEEPEST = 1.65;
@@ -82,6 +92,7 @@ public record Ideal(
         shown.fit(),
         shown.shortfall(),
         stock,
+        ranking.bare(),
         Advice.of(ranking, shown.fit(), stock));
   }
 

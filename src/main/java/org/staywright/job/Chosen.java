@@ -60,6 +60,7 @@ public record Chosen(Job job, Choice choice, Range range, Assessment assessment)
         range.revision(),
         job.conditions().years(),
         misfit(),
+        Judged.of(job, fit()),
         Alternate.of(job, range, choice, fit()));
   }
 

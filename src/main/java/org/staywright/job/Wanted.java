@@ -14,6 +14,7 @@ import org.staywright.part.Fitting;
  * @param revision of the stock it is all from
  * @param years of service of a set
  * @param misfit why the part does not fit, null where it does
+ * @param judged what it does in its job, null where that is not known
  * @param alternates to the spring, the best first
  */
 public record Wanted(
@@ -25,7 +26,20 @@ public record Wanted(
     int revision,
     double years,
     Misfit misfit,
+    Judged judged,
     List<Alternate> alternates) {
+
+  /** Without a job that would judge it. */
+  public Wanted(
+      String job,
+      Outfit outfit,
+      int sets,
+      int spares,
+      List<Fitting> range,
+      int revision,
+      double years) {
+    this(job, outfit, sets, spares, range, revision, years, null, null, List.of());
+  }
 
   Outfit.Bill bill() {
     return outfit.bill(range, revision);

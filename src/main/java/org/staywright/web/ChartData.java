@@ -49,6 +49,12 @@ final class ChartData {
           .put("from", rounded(stretch.from(), chart.along(), wording))
           .put("to", rounded(stretch.to(), chart.along(), wording));
     }
+    ArrayNode marks = data.putArray("marks");
+    for (Readings.Mark mark : chart.marks()) {
+      named(marks.addObject(), mark.name(), mark.role())
+          .put("x", rounded(mark.x(), chart.along(), wording))
+          .put("y", rounded(mark.y(), chart.up(), wording));
+    }
     return data.toString();
   }
 

@@ -53,10 +53,7 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
   public Graph chart() {
-    return Graph.of(
-        HandForceChart.of(FitCurve.of(job, fit), kind(), limit(), wording),
-        wording.text("page.fit.chart"),
-        wording);
+    return Graph.of(HandForceChart.of(job, fit, wording), wording.text("page.fit.chart"), wording);
   }
 
   @Override

@@ -145,7 +145,7 @@ public final class ReplacePage {
     String name = Say.wording().text("replace.order.name", number);
     return PartsList.of(
         List.of(
-            new Wanted(name, set, 1, 0, range.fittings(), range.revision(), 0, null, List.of())));
+            new Wanted(name, set, 1, 0, range.fittings(), range.revision(), 0)));
   }
 
   private static Fitting end(Range range, String number) {

@@ -31,9 +31,7 @@ public final class CautionText {
   }
 
   private String shown(Caution.Figure figure) {
-    return figure.unit() == null
-        ? wording.number(figure.si(), figure.decimals())
-        : wording.quantity(figure.si(), figure.unit(), figure.decimals());
+    return wording.quantity(figure.si(), figure.unit(), figure.decimals(), figure.rounding());
   }
 
   /** "Danger", "Warning", "Note". */

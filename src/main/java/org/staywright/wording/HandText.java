@@ -83,7 +83,8 @@ public final class HandText {
         : wording.text("fit.failed.stays", least(left.hold(), 0), most(left.hand(), 0));
   }
 
-  private String hanging() {
+  /** Whether a spring hangs on freely with the load at its open stop, and how; "" for no matter. */
+  public String hanging() {
     Figures.Hanging hung = has.hanging();
     if (hung.lift() != null && hung.lift() == 0) {
       return wording.text("fit.hang.free");
@@ -103,12 +104,13 @@ public final class HandText {
     Extreme close = has.hand().closeWorst();
     boolean opening = open.value() >= close.value();
     Extreme most = opening ? open : close;
+    String number = fit.part().number();
     String springs =
         wording.text(
-            "fit.says.springs",
+            number.isEmpty() ? "fit.says.springs.made" : "fit.says.springs",
             fit.count(),
             wording.quantity(fit.part().spring().force(), NEWTON, 0),
-            fit.part().number());
+            number);
     String worst =
         wording.text(
             "fit.says.at", way(opening, most), place(most), CornerText.of(most.corner(), wording));

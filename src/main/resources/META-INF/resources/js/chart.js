@@ -9,7 +9,7 @@ const COLOURS = {
   "curve-5": "--drawing-ochre",
   fast: "--drawing-mild",
   limit: "--drawing-stop",
-  reach: "--drawing-soft",
+  metal: "--drawing-soft",
 };
 const HEIGHT = 300;
 const BAR = 6;
@@ -83,7 +83,7 @@ function draw(figure) {
   const canvas = plot.root.querySelector(".u-wrap");
   canvas.setAttribute("role", "img");
   canvas.setAttribute("aria-label", picture.querySelector("title").textContent);
-  place.append(reading.slider);
+  place.append(...chart.marks.map(told), reading.slider);
   drawn.set(figure, plot);
   sizes.observe(place);
   reading.start(plot);
@@ -124,7 +124,7 @@ function options(chart, lines, say, width, moved) {
     cursor: { y: false, drag: { x: false, y: false }, points: { size: 7 } },
     hooks: {
       setCursor: [moved],
-      draw: [(plot) => stretches(plot, chart)],
+      draw: [(plot) => stretches(plot, chart), (plot) => marks(plot, chart)],
     },
   };
 }
@@ -158,6 +158,27 @@ function stretches(plot, chart) {
     plot.ctx.fillStyle = colour(COLOURS[stretch.role]);
     plot.ctx.fillRect(from, top + height - thick, to - from, thick);
   }
+}
+
+// Rings about the places that are told of below the chart.
+function marks(plot, chart) {
+  const { ctx } = plot;
+  for (const mark of chart.marks) {
+    const at = [plot.valToPos(mark.x, "x", true), plot.valToPos(mark.y, "y", true)];
+    for (const [radius, look] of [[5, COLOURS[mark.role]], [2.5, "--drawing-ink"]]) {
+      ctx.beginPath();
+      ctx.arc(...at, radius * devicePixelRatio, 0, 2 * Math.PI);
+      ctx.fillStyle = colour(look);
+      ctx.fill();
+    }
+  }
+}
+
+function told(mark) {
+  const line = document.createElement("p");
+  line.className = "soft small";
+  line.textContent = `● ${mark.name}`;
+  return line;
 }
 
 // A slider through the samples that goes with the pointer, and says aloud what it stands at.

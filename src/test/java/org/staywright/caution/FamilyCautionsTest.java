@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.staywright.caution.Trial.figure;
 import static org.staywright.caution.Trial.has;
 
+import org.staywright.unit.Unit;
+import java.util.regex.Pattern;
+import java.util.EnumSet;
+import java.util.Locale;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -145,6 +149,34 @@ class FamilyCautionsTest {
     CautionText flap = CautionText.in(Wording.english().about(HingedFlap.CODE));
     long named = inAJob.stream().filter(any -> flap.sentence(any).contains("lap")).count();
     assertTrue(named >= 5, "sentences about the flap: " + named);
+  }
+
+  /** Of a force, an energy or a pressure it is said in which case it comes to that. */
+  @Test
+  void everySentenceNamesTheCaseOfItsFigures() {
+    Pattern english = Pattern.compile("(?i)at worst|at its worst|nominal|hot|cold|as rated");
+    Pattern german =
+        Pattern.compile("(?i)schlimmstenfalls|ungünstig|nominell|heiß|kalt|Kälte|laut Angabe");
+    List<Caution> all =
+        Stream.concat(
+                Stream.of(GAS, COIL, TRACTION, STRUT, COLUMN, damper(0), damper(50e-6))
+                    .flatMap(part -> Cautions.of(part).stream()),
+                JobCautions.everything().stream())
+            .filter(caution -> caution.figures().stream().anyMatch(FamilyCautionsTest::varies))
+            .toList();
+    assertTrue(all.size() > 20, all.toString());
+    for (String subject : List.of("", HingedFlap.CODE, ForceProfile.CODE, SeatColumn.CODE)) {
+      for (Caution caution : all) {
+        String said = CautionText.in(Wording.english().about(subject)).sentence(caution);
+        assertTrue(english.matcher(said).find(), said);
+        String sagt = CautionText.in(Wording.of(Locale.GERMAN).about(subject)).sentence(caution);
+        assertTrue(german.matcher(sagt).find(), sagt);
+      }
+    }
+  }
+
+  private static boolean varies(Caution.Figure figure) {
+    return EnumSet.of(Unit.NEWTON, Unit.JOULE, Unit.BAR).contains(figure.unit());
   }
 
   private static Fit seat(double pressure, double buckling) {

@@ -1,5 +1,6 @@
 package org.staywright.caution;
 
+import org.staywright.fit.Criterion;
 import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.fit.Job;
@@ -23,6 +24,7 @@ final class JobCautions {
     bad.shuts = 5;
     bad.latchPush = 6;
     bad.handWithOneFailed = 90;
+    bad.heldOpen = -8;
     bad.peakPressure = 1e9;
     bad.bucklingFactor = 3.1;
     bad.swing = 0.1;
@@ -34,8 +36,13 @@ final class JobCautions {
     Trial four = new Trial();
     four.count = 4;
     four.heldWithOneFailed = 14;
+    four.heldOpen = 3;
+    four.latchPush = -1;
+    Trial resting = new Trial();
+    resting.handWithOneFailed = 40;
+    resting.heldWithOneFailed = 20;
     Job hard = hard();
-    return Stream.of(bad, pair, four).flatMap(trial -> trial.of(hard).stream()).toList();
+    return Stream.of(bad, pair, four, resting).flatMap(trial -> trial.of(hard).stream()).toList();
   }
 
   private static Job hard() {
@@ -59,7 +66,7 @@ final class JobCautions {
         plain.rodEnd(),
         plain.tubeEnd(),
         new Job.Conditions(245, 293.15, 350, 5, 10),
-        plain.requirements(),
+        plain.requirements().with(Criterion.STAYS_SHUT, 0.0),
         plain.filters(),
         plain.rankBy(),
         plain.limit());

@@ -7,6 +7,14 @@ import static org.staywright.caution.Trial.figure;
 import static org.staywright.caution.Trial.has;
 import static org.staywright.caution.Trial.named;
 
+import org.staywright.fit.Criterion;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.Requirements;
+import org.staywright.fit.SampleRange;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,6 +54,9 @@ class JobCautionsTest {
             "near-buckling",
             "side-load",
             "twist",
+            "barely-held",
+            "barely-shut",
+            "stays-without-spring",
             "latch-pressure",
             "long-rest",
             "rod-up",
@@ -171,11 +182,88 @@ class JobCautionsTest {
   }
 
   @Test
+  void oneSpringAtOneSideTwistsAFlapAlways() {
+    assertEquals(700, figure(trial.of(LID), "one-sided", 0));
+    assertFalse(has(trial.of(lift(0)), "one-sided"));
+    trial.count = 2;
+    assertFalse(has(trial.of(LID), "one-sided"));
+  }
+
+  @Test
+  void whatAFewNewtonsHoldOpenIsTold() {
+    trial.heldOpen = 5;
+    assertFalse(has(trial.of(LID), "barely-held"));
+    trial.heldOpen = 4.9;
+    Caution barely = named(trial.of(LID), "barely-held");
+    assertEquals(4.9, barely.figures().get(0).si());
+    assertEquals(Severity.WARNING, barely.severity());
+    assertTrue(flap(barely).contains("only 4.9 N at the handle"), flap(barely));
+    assertTrue(flap(barely).contains("cold and aged, heavy load"), flap(barely));
+  }
+
+  @Test
+  void whatDoesNotStayOpenByItselfIsADanger() {
+    trial.heldOpen = -12;
+    Caution leaves = named(trial.of(LID), "barely-held");
+    assertEquals(Severity.DANGER, leaves.severity());
+    assertTrue(flap(leaves).startsWith("Does not stay open by itself"), flap(leaves));
+    assertTrue(flap(leaves).contains("with 12 N at the handle"), flap(leaves));
+    trial.heldOpen = 0;
+    assertTrue(flap(named(trial.of(LID), "barely-held")).startsWith("Does not stay open"));
+  }
+
+  @Test
+  void whatAFewNewtonsKeepShutIsToldOnlyWhereItMust() {
+    Job shut = with(LID.requirements().with(Criterion.STAYS_SHUT, 0.0));
+    trial.latchPush = -2;
+    assertFalse(has(trial.of(shut), "barely-shut"));
+    trial.latchPush = -1.5;
+    assertEquals(1.5, figure(trial.of(shut), "barely-shut", 0));
+    assertFalse(has(trial.of(LID), "barely-shut"));
+    trial.latchPush = 1;
+    assertFalse(has(trial.of(shut), "barely-shut"));
+    assertTrue(has(trial.of(shut), "latch-pressure"));
+  }
+
+  /** Whatever the ranking offers where less than a hold is asked. */
+  @Test
+  void whatFitsIsCalledBarelyHeldExactlyWhereItsFiguresSaySo() {
+    Job eased = with(LID.requirements().with(Criterion.HOLD_RATIO, 0.5)).showing(200);
+    List<Fit> fits = Ranking.of(SampleRange.read(), eased).fits();
+    long told = 0;
+    for (Fit fit : fits) {
+      double newtons = Figure.HOLD_OPEN.value(fit);
+      List<Caution> cautions = Cautions.of(eased, fit);
+      assertEquals(newtons < 5, has(cautions, "barely-held"), fit.part().number());
+      boolean leaves =
+          cautions.stream().anyMatch(one -> flap(one).startsWith("Does not stay open by itself"));
+      assertEquals(newtons <= 0, leaves, fit.part().number());
+      assertEquals(fit.count() == 1, has(cautions, "one-sided"), fit.part().number());
+      told += newtons < 5 ? 1 : 0;
+    }
+    assertTrue(told > 20 && told < fits.size(), told + " of " + fits.size());
+  }
+
+  @Test
+  void whatStillStaysWithoutItsOnlySpringIsNotCalledUnheld() {
+    trial.handWithOneFailed = 57;
+    trial.heldWithOneFailed = 38;
+    List<Caution> rests = trial.of(LID);
+    assertEquals(57, figure(rests, "stays-without-spring", 0));
+    assertEquals(38, figure(rests, "stays-without-spring", 1));
+    assertFalse(has(rests, "only-spring-fails"));
+    trial.heldWithOneFailed = -20;
+    assertEquals(20, figure(trial.of(LID), "only-spring-fails", 1));
+  }
+
+  @Test
   void whatTheOthersStillHoldIsTold() {
     trial.count = 2;
     trial.handWithOneFailed = 80;
+    trial.heldWithOneFailed = -7;
     List<Caution> falls = trial.of(LID);
     assertEquals(80, figure(falls, "one-of-several-fails", 0));
+    assertEquals(7, figure(falls, "one-of-several-fails", 1));
     trial.heldWithOneFailed = 14;
     List<Caution> held = trial.of(LID);
     assertEquals(80, figure(held, "others-still-hold", 0));
@@ -251,7 +339,20 @@ class JobCautionsTest {
     return with(new Job.Conditions(coldest + 273.15, 293.15, hottest + 273.15, 5, 1000));
   }
 
+  private static String flap(Caution caution) {
+    CautionText text = CautionText.in(Wording.english().about(HingedFlap.CODE));
+    return text.sentence(caution).replace('\u00a0', ' ');
+  }
+
   private static Job with(Job.Conditions conditions) {
+    return with(conditions, LID.requirements());
+  }
+
+  private static Job with(Requirements requirements) {
+    return with(LID.conditions(), requirements);
+  }
+
+  private static Job with(Job.Conditions conditions, Requirements requirements) {
     return new Job(
         LID.name(),
         LID.mechanism(),
@@ -259,7 +360,7 @@ class JobCautionsTest {
         LID.rodEnd(),
         LID.tubeEnd(),
         conditions,
-        LID.requirements(),
+        requirements,
         LID.filters(),
         LID.rankBy(),
         LID.limit());

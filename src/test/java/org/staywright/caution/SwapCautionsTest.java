@@ -91,6 +91,20 @@ class SwapCautionsTest {
     assertEquals(0.018, the("swap-longer-stroke").figures().get(0).si(), 1e-9);
   }
 
+  /** In at the top of its tolerance by F1 and a little more, as the gas gives way to the rod. */
+  @Test
+  void whatMustBePressedOntoItsMountsIsNamedWithItsForce() {
+    with(Gauge.CENTRES_OPEN, NOW.extended() - 0.005, 0.001);
+    Caution caution = the("swap-hang-on");
+    double strong = NOW.part().spring().force() + NOW.part().forceTolerance();
+    double friction = NOW.part().spring().friction();
+    assertEquals(0.005, caution.figures().get(0).si(), 1e-9);
+    // F3 is measured there: F1, and twice the friction more, pushed in.
+    assertEquals(strong + 2 * friction, caution.figures().get(1).si(), 0.01 * strong);
+    with(Gauge.CENTRES_OPEN, NOW.extended() + 0.005, 0.001);
+    assertFalse(says("swap-hang-on"));
+  }
+
   @Test
   void moreForceThanTheBracketsWereBuiltForIsNamed() {
     double force = NOW.part().spring().force();

@@ -34,20 +34,22 @@ class ChartFileTest {
   void holdsTheHandForcesOfEverySample() throws Exception {
     List<CSVRecord> rows = rows(Stocked.ENGLISH);
     assertEquals(CURVE.travel().q().length + 1, rows.size());
-    int opening = column(rows, "opening: hand force, N");
-    int weakest = column(rows, "closing, weakest spring: hand force, N");
+    int opening = column(rows, "opening, nominal: hand force, N");
+    int least = column(rows, "closing, least in any corner: hand force, N");
+    int most = column(rows, "opening, most in any corner: hand force, N");
     for (int i = 1; i < rows.size(); i++) {
       assertEquals(
           Unit.DEGREE.of(CURVE.travel().q()[i - 1]), number(rows.get(i), 0), 0.01, "row " + i);
       assertEquals(CURVE.nominal().open()[i - 1], number(rows.get(i), opening), 0.01, "row " + i);
-      assertEquals(CURVE.closeLeast()[i - 1], number(rows.get(i), weakest), 0.01, "row " + i);
+      assertEquals(CURVE.closeLeast()[i - 1], number(rows.get(i), least), 0.01, "row " + i);
+      assertEquals(CURVE.openMost()[i - 1], number(rows.get(i), most), 0.01, "row " + i);
     }
   }
 
   @Test
   void saysWhatTheFlapDoesByItself() throws Exception {
     List<CSVRecord> rows = rows(Stocked.ENGLISH);
-    int free = column(rows, "Let go, it");
+    int free = column(rows, "Let go, nominal, it");
     for (int i = 1; i < rows.size(); i++) {
       double open = CURVE.nominal().open()[i - 1];
       double close = CURVE.nominal().close()[i - 1];
@@ -60,7 +62,7 @@ class ChartFileTest {
   @Test
   void isInTheUnitsOfItsReaderWithDecimalPoints() throws Exception {
     List<CSVRecord> rows = rows(Wording.of(Locale.GERMAN, Units.INCH_POUND));
-    int opening = column(rows, "öffnend:");
+    int opening = column(rows, "öffnend, nominell:");
     assertTrue(rows.get(0).get(opening).endsWith("lbf"), rows.get(0).get(opening));
     assertEquals(CURVE.nominal().open()[0] / 4.4482216152605, number(rows.get(1), opening), 0.01);
   }
@@ -97,7 +99,7 @@ class ChartFileTest {
   }
 
   private static Drawing chart(Wording wording) {
-    return HandForceChart.of(CURVE, LID.mechanism().kind(), 50, wording);
+    return HandForceChart.of(LID, FIT, wording);
   }
 
   private static List<CSVRecord> rows(Wording wording) throws Exception {

@@ -8,6 +8,18 @@ import static org.staywright.document.Stocked.GERMAN;
 import static org.staywright.document.Stocked.RANGE;
 
 import com.lowagie.text.pdf.PdfReader;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.SampleRange;
+import org.staywright.part.Family;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+import org.staywright.unit.Refusal;
+import org.staywright.unit.Unit;
+import org.staywright.wording.HandText;
+import org.staywright.wording.Wording;
+import java.math.RoundingMode;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,7 +47,7 @@ class OrderDocumentsTest {
     String text = Printed.text(pdf);
     assertTrue(text.contains("x 15.0, y −65.0"), text);
     assertTrue(text.contains("x 360.0, y −11.0"), text);
-    assertTrue(text.contains("≤ 50.0 N"), text);
+    assertTrue(text.contains("≤ 50 N"), text);
     assertTrue(text.contains("Prop the flap"), text);
     assertTrue(text.contains("Signature"), text);
     for (OrderLine line : LIST.lines()) {
@@ -64,6 +76,92 @@ class OrderDocumentsTest {
       assertEquals(2, new PdfReader(pdf).getNumberOfPages(), chosen.job().mechanism().code());
       assertTrue(Printed.text(pdf).contains("Unterschrift"));
     }
+  }
+
+  /** 6.8 pt is what the small print of the lists has. */
+  @ParameterizedTest
+  @MethodSource("sampled")
+  void noLetterOfAJobSheetIsSmallerThanTheSmallPrint(Sampled of) throws IOException {
+    Chosen chosen = Orders.best(of.json(), RANGE);
+    for (Wording wording : List.of(ENGLISH, GERMAN)) {
+      byte[] pdf = JobSheet.pdf(chosen, Orders.list(chosen), wording);
+      assertEquals(2, new PdfReader(pdf).getNumberOfPages(), of.name());
+      assertTrue(Printed.smallest(pdf) >= 6.8, of + ": " + Printed.smallest(pdf));
+    }
+  }
+
+  static List<Sampled> sampled() {
+    return Sampled.all();
+  }
+
+  /** What the head of the sheet says is what the figures say, and how a spring is hung on. */
+  @ParameterizedTest
+  @MethodSource("sampled")
+  void theJobSheetSaysItsVerdictAndItsHangingAtWorst(Sampled of) throws IOException {
+    Chosen chosen = Orders.best(of.json(), RANGE);
+    String text = Printed.text(JobSheet.pdf(chosen, Orders.list(chosen), ENGLISH));
+    Unit way = Figure.OPENING_ANGLE.unit(chosen.job().mechanism().kind());
+    Wording words = of.words(ENGLISH);
+    HandText said = HandText.of(chosen.fit(), chosen.job().requirements(), way, words);
+    for (String sentence : said.headline()) {
+      assertTrue(text.contains(Printed.spaced(sentence)), sentence + " in " + text);
+    }
+    assertTrue(text.contains(Printed.spaced(said.hanging())), said.hanging() + " in " + text);
+    Figures has = chosen.fit().figures();
+    boolean leaves = has.hold().open().value() <= 0;
+    assertEquals(leaves, text.contains("Does not stay"), text);
+    String failed = words.quantity(has.oneFailed().hand(), Unit.NEWTON, 0, RoundingMode.CEILING);
+    assertTrue(has.oneFailed().hand() <= 0 || text.contains(Printed.spaced(failed)), failed);
+  }
+
+  @Test
+  void whatDoesNotStayOpenIsToldToTheBuyerInListAndMail() throws IOException {
+    Chosen drawer = Orders.best(Sampled.of("Gas bottle drawer, up a ramp").json(), RANGE);
+    double hold = drawer.fit().figures().hold().open().value();
+    assertTrue(hold < 0, "" + hold);
+    String newtons = ENGLISH.quantity(-hold, Unit.NEWTON, 0, RoundingMode.CEILING);
+    String said = Printed.spaced("Does not stay at the end by itself: " + newtons);
+    PartsList list = Orders.list(drawer);
+    assertTrue(Printed.text(PartsListPdf.of(list, ENGLISH)).contains(said), said);
+    assertTrue(OrderLines.of(list, ENGLISH).contains(said), OrderLines.of(list, ENGLISH));
+    assertFalse(OrderLines.of(LIST, ENGLISH).contains("stay"), OrderLines.of(LIST, ENGLISH));
+  }
+
+  @Test
+  void aDamperBesideTheSpringsIsNamedInSheetViewMountsAndList() throws IOException {
+    Chosen chosen = damped(SampleRange.with(Family.DAMPER));
+    Part damper = chosen.job().beside().get(0).part();
+    PartsList list = Orders.list(chosen);
+    String sheet = Printed.text(JobSheet.pdf(chosen, list, ENGLISH));
+    assertTrue(sheet.contains("Beside them 1 × " + damper.number() + " (damper)"), sheet);
+    assertTrue(sheet.contains("Frame mount, damper " + damper.number()), sheet);
+    assertTrue(Svg.of(SideView.of(chosen.job(), chosen.fit(), ENGLISH)).contains(">damper<"));
+    assertTrue(
+        Printed.text(PartsListPdf.of(list, ENGLISH))
+            .contains(" + 1 × " + damper.number() + " (damper)"));
+    assertTrue(list.lines().stream().anyMatch(one -> one.item().number().equals(damper.number())));
+  }
+
+  /** The lid with the first damper that spans its travel on mounts of its own. */
+  private static Chosen damped(Range range) {
+    for (int row = 0; row < range.size(); row++) {
+      if (range.family(row) == Family.DAMPER) {
+        try {
+          return Orders.best(
+              Jobs.LID.replace(
+                  "\"springCounts\"",
+                  """
+                  "beside": [{"partNumber": "%s", "count": 1, "mounts":
+                    {"frameMm": {"x": 15, "y": -65}, "movingMm": {"x": 300, "y": -11}}}],
+                  "springCounts\""""
+                      .formatted(range.number(row))),
+              range);
+        } catch (Refusal tooShort) {
+          // The next one may span it.
+        }
+      }
+    }
+    throw new AssertionError("no damper spans the travel");
   }
 
   @Test

@@ -3,6 +3,8 @@ package org.staywright.document;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntUnaryOperator;
@@ -13,6 +15,7 @@ import org.staywright.fit.FitCurve;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Samples;
+import org.staywright.unit.Unit;
 
 class OverlayChartTest {
 
@@ -27,6 +30,18 @@ class OverlayChartTest {
     assertTrue(
         OverlayChart.of(lines(lid, fits, i -> 50 + i), Stocked.ENGLISH).shapes().stream()
             .noneMatch(shape -> shape.role() == Role.LIMIT));
+  }
+
+  @Test
+  void saysThatItsCurvesAndNumbersAreNominal() {
+    Job lid = Samples.lid();
+    List<Fit> fits = Ranking.of(Stocked.RANGE, lid).fits().subList(0, 2);
+    Drawing chart = OverlayChart.of(lines(lid, fits, i -> 50), Stocked.ENGLISH);
+    assertTrue(chart.title().endsWith("nominal"), chart.title());
+    assertTrue(chart.readings().up().name().contains("nominal"), chart.readings().up().name());
+    double most = Arrays.stream(FitCurve.of(lid, fits.get(1)).nominal().open()).max().orElseThrow();
+    String said = "B: nominal at most " + Stocked.ENGLISH.quantity(most, Unit.NEWTON, 0, RoundingMode.CEILING);
+    assertTrue(chart.description().contains(said), chart.description());
   }
 
   private static List<OverlayChart.Line> lines(Job job, List<Fit> fits, IntUnaryOperator limit) {

@@ -2,10 +2,15 @@ package org.staywright.document;
 
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.parser.PdfTextExtractor;
+import java.util.regex.Pattern;
+import java.util.regex.MatchResult;
+import java.nio.charset.StandardCharsets;
 import java.io.IOException;
 
 /** The text of PDFs. */
 final class Printed {
+
+  private static final Pattern FONT = Pattern.compile("/\\S+ ([0-9.]+) Tf");
 
   private Printed() {}
 
@@ -16,6 +21,19 @@ final class Printed {
       text.append(page(reader, page)).append('\n');
     }
     return text.toString().strip();
+  }
+
+  /** Size of the smallest letters, pt. */
+  static double smallest(byte[] pdf) throws IOException {
+    PdfReader reader = new PdfReader(pdf);
+    double least = Double.POSITIVE_INFINITY;
+    for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+      String content = new String(reader.getPageContent(page), StandardCharsets.ISO_8859_1);
+      for (MatchResult font : FONT.matcher(content).results().toList()) {
+        least = Math.min(least, Double.parseDouble(font.group(1)));
+      }
+    }
+    return least;
   }
 
   static String page(PdfReader reader, int page) throws IOException {

@@ -57,7 +57,8 @@ final class Stocked {
         ForceChart.withFastLimit(fit.part(), ENGLISH),
         SideView.of(lid.mechanism(), ENGLISH),
         SideView.of(lid, fit, ENGLISH),
-        HandForceChart.of(curve, lid.mechanism().kind(), 50, ENGLISH),
+        HandForceChart.of(lid, fit, ENGLISH),
+        HandForceChart.forPaper(lid, fit, ENGLISH),
         Sparkline.of(curve, 50, ENGLISH));
   }
 

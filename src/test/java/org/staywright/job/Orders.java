@@ -39,7 +39,7 @@ public final class Orders {
 
   /** A job of any kind with the best of a range, near if nothing fits. */
   public static Chosen best(String json, Range range) {
-    Job job = JobForm.read(JobForm.withDefaults(Jobs.tree(json)));
+    Job job = JobForm.read(JobForm.withDefaults(Jobs.tree(json)), range);
     Ranking ranking = Ranking.of(range, job);
     Fit best = ranking.fits().isEmpty() ? ranking.near().get(0) : ranking.fits().get(0);
     return chosen(job, range, best.part().number(), best.count(), true);

@@ -168,12 +168,12 @@ class PartsListTest {
   }
 
   private ListedJob lasting(Outfit outfit, double years) {
-    Wanted wanted = new Wanted("lid", outfit, 1, 0, range, 1, years, null, List.of());
+    Wanted wanted = new Wanted("lid", outfit, 1, 0, range, 1, years);
     return PartsList.of(List.of(wanted)).jobs().get(0);
   }
 
   private Wanted wanted(Outfit outfit, int sets, int spares, int revision) {
-    return new Wanted("lid", outfit, sets, spares, range, revision, 5, null, List.of());
+    return new Wanted("lid", outfit, sets, spares, range, revision, 5);
   }
 
   private PartsList list(Outfit outfit, int sets, int spares) {

@@ -1,0 +1,30 @@
+package org.staywright.caution;
+
+import java.util.Optional;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Extreme;
+import org.staywright.fit.Figures;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.Stay;
+import org.staywright.unit.Unit;
+
+/** A load that only a few newtons keep open, or none: at worst it comes down on whoever trusts it. */
+final class BarelyHeld implements CautionRule {
+
+  @Override
+  public Optional<Caution> of(Job job, Fit fit, Figures figures) {
+    Extreme open = figures.hold().open();
+    return switch (Stay.open(figures.hold())) {
+      case STAYS -> Optional.empty();
+      case BARELY -> {
+        Figure newtons = Figure.least(open.value(), Unit.NEWTON, 1);
+        yield Optional.of(Caution.warning("barely-held", newtons).at("stays", open.corner()));
+      }
+      case LEAVES -> {
+        Figure newtons = Figure.most(-open.value(), Unit.NEWTON);
+        yield Optional.of(Caution.danger("barely-held", newtons).at("leaves", open.corner()));
+      }
+    };
+  }
+}

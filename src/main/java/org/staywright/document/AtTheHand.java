@@ -1,0 +1,60 @@
+package org.staywright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Figures.Hand;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Ideal;
+import org.staywright.unit.Unit;
+import org.staywright.wording.FigureText;
+import org.staywright.wording.Wording;
+
+/** What the hand has to do with the spring made for a job, with the best of stock, with none. */
+final class AtTheHand {
+
+  private static final List<Map.Entry<Figure, ToDoubleFunction<Hand>>> ROWS =
+      List.of(
+          Map.entry(Figure.HAND_RMS, Hand::rms),
+          Map.entry(Figure.HAND_OPEN_WORST, hand -> hand.openWorst().value()),
+          Map.entry(Figure.HAND_CLOSE_WORST, hand -> hand.closeWorst().value()));
+
+  private AtTheHand() {}
+
+  /**
+   * @param wording in the words of the job's mechanism
+   */
+  static Grid grid(Ideal ideal, Wording wording) {
+    List<Grid.Head> heads = new ArrayList<>();
+    List<Hand> hands = new ArrayList<>();
+    heads.add(new Grid.Head("", 40, false));
+    String force = wording.quantity(ideal.made().part().spring().force(), Unit.NEWTON, 0);
+    heads.add(head("made", ideal.made(), force, wording));
+    hands.add(ideal.made().figures().hand());
+    if (ideal.stock() != null) {
+      heads.add(head("stock", ideal.stock(), ideal.stock().part().number(), wording));
+      hands.add(ideal.stock().figures().hand());
+    }
+    heads.add(new Grid.Head(wording.text("ideal.sheet.column.none"), 20, true));
+    hands.add(ideal.bare().hand());
+    Grid grid = new Grid(heads);
+    FigureText text = FigureText.in(wording);
+    for (Map.Entry<Figure, ToDoubleFunction<Hand>> row : ROWS) {
+      List<String> cells = new ArrayList<>();
+      cells.add(text.label(row.getKey(), 0.0));
+      for (Hand hand : hands) {
+        double si = row.getValue().applyAsDouble(hand);
+        cells.add(text.value(row.getKey(), si, Unit.NEWTON));
+      }
+      grid.row(cells);
+    }
+    return grid;
+  }
+
+  private static Grid.Head head(String name, Fit fit, String what, Wording wording) {
+    return new Grid.Head(
+        wording.text("ideal.sheet.column." + name, fit.count(), what), 20, true);
+  }
+}

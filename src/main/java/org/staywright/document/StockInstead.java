@@ -1,0 +1,69 @@
+package org.staywright.document;
+
+import org.staywright.caution.Cautions;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Ideal;
+import org.staywright.fit.Ideal.Advice;
+import org.staywright.fit.Job;
+import org.staywright.unit.Unit;
+import org.staywright.wording.BareText;
+import org.staywright.wording.PartText;
+import org.staywright.wording.Wording;
+
+/** In place of a specification, where stock does as well or no spring is needed: nothing to make. */
+final class StockInstead {
+
+  private final Job job;
+  private final Ideal ideal;
+  private final Wording wording;
+
+  /**
+   * @param wording in the words of the job's mechanism
+   */
+  StockInstead(Job job, Ideal ideal, Wording wording) {
+    this.job = job;
+    this.ideal = ideal;
+    this.wording = wording;
+  }
+
+  byte[] print() {
+    String name = new OrderText(wording).name(job.name());
+    Sheet.Cover cover =
+        new Sheet.Cover(
+            wording.text("ideal.instead.title", name),
+            wording.locale(),
+            wording.text("document.footer"),
+            null,
+            "stock instead " + name + ideal);
+    return Sheet.print(cover, sheet -> fill(sheet, name));
+  }
+
+  private void fill(Sheet sheet, String name) {
+    sheet.title(wording.text("ideal.instead"), name, sentence());
+    sheet.heading(wording.text("ideal.sheet.stock"));
+    sheet.grid(AtTheHand.grid(ideal, wording));
+    if (ideal.advice() == Advice.TAKE_STOCK) {
+      stock(sheet, ideal.stock());
+    }
+  }
+
+  private String sentence() {
+    if (ideal.advice() == Advice.TAKE_NONE) {
+      Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().kind());
+      return BareText.of(ideal.bare(), way, wording).sentence();
+    }
+    Fit stock = ideal.stock();
+    return wording.text(
+        stock.fits() ? "ideal.instead.take-stock" : "ideal.instead.nearest",
+        stock.count(),
+        stock.part().number(),
+        PartText.in(wording).describe(stock.part()));
+  }
+
+  private void stock(Sheet sheet, Fit stock) {
+    Specification.inItsJob(sheet, job, stock, wording);
+    sheet.heading(wording.text("document.cautions"));
+    sheet.remarks(Remarks.of(Cautions.of(job, stock), wording));
+  }
+}

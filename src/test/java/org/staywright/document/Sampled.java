@@ -1,0 +1,90 @@
+package org.staywright.document;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.staywright.fit.Fit;
+import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.Requirements;
+import org.staywright.form.JobForm;
+import org.staywright.form.JsonText;
+import org.staywright.wording.Wording;
+
+/**
+ * A start card or a sample job in which a hand moves the load, with the best of the range.
+ *
+ * @param name of its file, or of the job
+ * @param json of the job
+ */
+record Sampled(String name, String json, Job job, Fit fit) {
+
+  private static final List<Sampled> ALL = read();
+
+  static List<Sampled> all() {
+    return ALL;
+  }
+
+  static Sampled of(String name) {
+    return ALL.stream().filter(each -> each.name.equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Sampled of(String name, JsonNode json) {
+    Job job = JobForm.read(JobForm.withDefaults((ObjectNode) json));
+    return new Sampled(name, json.toString(), job, Ranking.of(Stocked.RANGE, job).fits().get(0));
+  }
+
+  private static List<Sampled> read() {
+    List<Sampled> all = new ArrayList<>();
+    try (DirectoryStream<Path> ways =
+        Files.newDirectoryStream(Path.of("src/main/resources/ways"))) {
+      for (Path way : ways) {
+        all.add(of(way.getFileName().toString().replace(".json", ""), tree(way)));
+      }
+      for (JsonNode job : tree(Path.of("catalog-data/sample-jobs.json"))) {
+        if (!job.at("/load/type").textValue().equals("seat-column")) {
+          all.add(of(job.get("name").textValue(), job));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    all.sort(Comparator.comparing(Sampled::name));
+    return List.copyOf(all);
+  }
+
+  private static JsonNode tree(Path file) throws IOException {
+    return JsonText.read(Files.readAllBytes(file)).tree();
+  }
+
+  Wording words(Wording wording) {
+    return wording.about(job.mechanism().code());
+  }
+
+  /** The job asking something else. */
+  Job asking(Requirements requirements) {
+    return new Job(
+        job.name(),
+        job.mechanism(),
+        job.springCounts(),
+        job.rodEnd(),
+        job.tubeEnd(),
+        job.conditions(),
+        requirements,
+        job.filters(),
+        job.rankBy(),
+        job.limit());
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}
