@@ -64,18 +64,6 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
     this(code, severity, figures, source, null);
   }
 
-  /**
-   * Where and when it happens.
-   *
-   * @param end of the travel: it has a sentence of its own
-   * @param corner of springs and load, named in it last
-   */
-  public record At(String end, Corner corner) {}
-
-  Caution(String code, Severity severity, List<Figure> figures, String source) {
-    this(code, severity, figures, source, null);
-  }
-
   public Caution {
     figures = List.copyOf(figures);
   }
