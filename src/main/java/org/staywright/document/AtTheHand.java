@@ -31,10 +31,10 @@ final class AtTheHand {
     List<Hand> hands = new ArrayList<>();
     heads.add(new Grid.Head("", 40, false));
     String force = wording.quantity(ideal.made().part().spring().force(), Unit.NEWTON, 0);
-    heads.add(head("made", ideal.made(), force, wording));
+    heads.add(head("ideal.sheet.column.made", ideal.made(), force, wording));
     hands.add(ideal.made().figures().hand());
     if (ideal.stock() != null) {
-      heads.add(head("stock", ideal.stock(), ideal.stock().part().number(), wording));
+      heads.add(head("ideal.sheet.column.stock", ideal.stock(), ideal.stock().part().number(), wording));
       hands.add(ideal.stock().figures().hand());
     }
     heads.add(new Grid.Head(wording.text("ideal.sheet.column.none"), 20, true));
@@ -53,8 +53,8 @@ final class AtTheHand {
     return grid;
   }
 
-  private static Grid.Head head(String name, Fit fit, String what, Wording wording) {
+  private static Grid.Head head(String key, Fit fit, String what, Wording wording) {
     return new Grid.Head(
-        wording.text("ideal.sheet.column." + name, fit.count(), what), 20, true);
+        wording.text(key, fit.count(), what), 20, true);
   }
 }

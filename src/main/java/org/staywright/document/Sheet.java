@@ -29,7 +29,7 @@ import java.util.function.Consumer;
 /** A4 pages being filled from top to bottom. The same content makes the same bytes. */
 final class Sheet {
 
-  private static final float MARGIN = 48;
+  private static final float MARGIN = 44;
 
   /** A heading with less than this below it starts a new page, pt. */
   private static final float LEAST = 80;

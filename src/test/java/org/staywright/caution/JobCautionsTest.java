@@ -157,7 +157,7 @@ class JobCautionsTest {
     assertTrue(caution.source().contains("ISO 14120:2015, from memory"));
     String sentence = CautionText.in(Wording.english().about(HingedFlap.CODE)).sentence(caution);
     assertTrue(sentence.contains(" falls shut with up to "), sentence);
-    assertTrue(sentence.contains("(cold and aged, heavy)"), sentence);
+    assertTrue(sentence.contains("(cold and aged, heavy load)"), sentence);
     assertTrue(sentence.contains("For comparison only"), sentence);
   }
 

@@ -132,7 +132,7 @@ class OrderDocumentsTest {
     Chosen chosen = damped(SampleRange.with(Family.DAMPER));
     Part damper = chosen.job().beside().get(0).part();
     PartsList list = Orders.list(chosen);
-    String sheet = Printed.text(JobSheet.pdf(chosen, list, ENGLISH));
+    String sheet = Printed.text(JobSheet.pdf(chosen, list, ENGLISH)).replace("- ", "-");
     assertTrue(sheet.contains("Beside them 1 × " + damper.number() + " (damper)"), sheet);
     assertTrue(sheet.contains("Frame mount, damper " + damper.number()), sheet);
     assertTrue(Svg.of(SideView.of(chosen.job(), chosen.fit(), ENGLISH)).contains(">damper<"));

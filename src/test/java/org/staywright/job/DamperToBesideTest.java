@@ -27,7 +27,7 @@ import org.staywright.part.Range;
 /** Jobs as version 6 of the tables held them are read by today's program. */
 class DamperToBesideTest {
 
-  private static final Range RANGE = SampleRange.read();
+  private static final Range RANGE = SampleRange.with(Family.DAMPER);
 
   /** Every field of those days, as it was written then; %s its damper and its weights. */
   private static final String THEN =
