@@ -11,6 +11,7 @@ import org.staywright.caution.Caution.Severity;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
+import org.staywright.fit.RandomRange;
 import org.staywright.fit.Samples;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mounts.RodEnd;
@@ -22,7 +23,7 @@ import org.staywright.wording.Wording;
 class CautionsTest {
 
   private static final Job LID = Samples.lid();
-  private static final Part PART = Samples.part(new Random(1));
+  private static final Part PART = RandomRange.part(new Random(1));
 
   @Test
   void aDeadSpringIsStillChargedSaysItsPressure() {

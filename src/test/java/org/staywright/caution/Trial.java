@@ -8,7 +8,7 @@ import org.staywright.fit.Extreme;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
-import org.staywright.fit.Samples;
+import org.staywright.fit.RandomRange;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -20,7 +20,7 @@ import org.staywright.spring.Spring;
 /** A fit with a few figures of its own; the others call for nothing. */
 final class Trial {
 
-  static final Part PART = Samples.part(new Random(1));
+  static final Part PART = RandomRange.part(new Random(1));
 
   Part part = PART;
   int count = 1;

@@ -18,7 +18,7 @@ import org.staywright.part.Range;
 /** What a designer may ask besides hand force, hold and reserves. */
 class BehaviourTest {
 
-  private static final Range RANGE = Samples.randomRange(new Random(11), 3000);
+  private static final Range RANGE = RandomRange.of(new Random(11), 3000);
 
   private static Job asking(Criterion criterion, double limit) {
     return Samples.asking(Samples.lid(), Samples.lid().requirements().with(criterion, limit));

@@ -23,7 +23,7 @@ import org.staywright.unit.Unit;
 
 class FiguresTest {
 
-  private static final Range RANGE = Samples.randomRange(new Random(7), 3000);
+  private static final Range RANGE = RandomRange.of(new Random(7), 3000);
 
   private static Fit someFit(Job job) {
     Ranking ranking = Ranking.of(RANGE, job);

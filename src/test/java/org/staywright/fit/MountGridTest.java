@@ -82,7 +82,7 @@ class MountGridTest {
    */
   private boolean compare(int i, boolean behaving, List<String> missed) {
     Random random = new Random(seed + i);
-    Range range = Samples.randomRange(random, PARTS);
+    Range range = RandomRange.of(random, PARTS);
     Job drawn = i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random);
     Job job = behaving ? Samples.asking(drawn, asked(i / 3, drawn)) : drawn;
     Zones zones = around(random, ((Mounted) job.mechanism()).mounts());

@@ -30,7 +30,7 @@ class OtherMechanismsTest {
 
   private final long seed = Long.getLong("staywright.seed", SEED);
 
-  private static final Range RANGE = Samples.randomRange(new Random(7), 3000);
+  private static final Range RANGE = RandomRange.of(new Random(7), 3000);
 
   /** What nothing but the hand force could tell apart is left to the hand. */
   private static final double ANY_HAND = 1e6;

@@ -35,7 +35,7 @@ class RandomRankingTest {
     int near = 0;
     for (int i = 0; i < JOBS; i++) {
       Random random = new Random(seed + i);
-      Range range = Samples.randomRange(random, PARTS);
+      Range range = RandomRange.of(random, PARTS);
       Job job =
           switch (i % 4) {
             case 1 -> Samples.randomLift(random);

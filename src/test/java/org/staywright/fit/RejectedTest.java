@@ -11,7 +11,7 @@ import org.staywright.part.Range;
 /** The parts behind a count of the rejected. */
 class RejectedTest {
 
-  private static final Range RANGE = Samples.randomRange(new Random(11), 1500);
+  private static final Range RANGE = RandomRange.of(new Random(11), 1500);
 
   @Test
   void eachReasonListsAsManyAsTheRankingCountsAndEachIsOutForIt() {

@@ -14,7 +14,7 @@ import org.staywright.part.Range;
 /** A part asked about by its number. */
 class WhyTest {
 
-  private static final Range RANGE = Samples.randomRange(new Random(5), 2000);
+  private static final Range RANGE = RandomRange.of(new Random(5), 2000);
 
   @Test
   void theRankIsThePlaceInTheRanking() {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.staywright.fit.Samples;
+import org.staywright.fit.RandomRange;
 import org.staywright.part.PressureDirective.Standing;
 import org.staywright.unit.Unit;
 
@@ -31,7 +31,7 @@ class PressureDirectiveTest {
 
   @Test
   void countsTheHighestPressureAboveTheAirAndAllTheRoomInside() {
-    Part part = Samples.part(new Random(7));
+    Part part = RandomRange.part(new Random(7));
     PressureDirective directive = PressureDirective.of(part).orElseThrow();
     double room = part.gas().orElseThrow().gasVolume() + part.gas().orElseThrow().oilVolume();
     assertEquals(room, directive.volume(), 1e-15);
@@ -43,7 +43,7 @@ class PressureDirectiveTest {
   @Test
   void aSpringOfOurRangeIsSoundEngineeringPractice() {
     for (int seed = 0; seed < 50; seed++) {
-      Part part = Samples.part(new Random(seed));
+      Part part = RandomRange.part(new Random(seed));
       assertEquals(Standing.SOUND_PRACTICE, PressureDirective.of(part).orElseThrow().standing());
     }
   }

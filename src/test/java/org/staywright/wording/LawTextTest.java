@@ -9,7 +9,7 @@ import java.util.Random;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.staywright.check.Facts;
-import org.staywright.fit.Samples;
+import org.staywright.fit.RandomRange;
 import org.staywright.part.Part;
 import org.staywright.part.PressureDirective.Standing;
 import org.staywright.part.TransportText;
@@ -18,7 +18,7 @@ import org.staywright.unit.Unit;
 class LawTextTest {
 
   private static final Wording ENGLISH = Wording.english();
-  private static final Part PART = Samples.part(new Random(1));
+  private static final Part PART = RandomRange.part(new Random(1));
 
   @Test
   void namesEveryTextWithItsProvision() {
