@@ -62,9 +62,7 @@ public final class Clearing {
       if (toSwap && cost >= SWAP) {
         toSwap = false;
         Optional<Change> swap =
-            turned.isPresent() && turned.get().cost() < SWAP
-                ? Optional.empty()
-                : swap(near, trial);
+            turned.isPresent() && turned.get().cost() < SWAP ? Optional.empty() : swap(near, trial);
         if (swap.isPresent()) {
           return swap;
         }
@@ -108,8 +106,7 @@ public final class Clearing {
         .sorted((one, other) -> Double.compare(apart(one, old), apart(other, old)))
         .filter(
             fitting ->
-                trial.fits(
-                    unchanged.with(with(fitting, rod)), near.count(), longer(fitting, old)))
+                trial.fits(unchanged.with(with(fitting, rod)), near.count(), longer(fitting, old)))
         .map(
             fitting ->
                 new Change(

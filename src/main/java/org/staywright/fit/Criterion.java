@@ -144,8 +144,10 @@ public enum Criterion implements Coded {
           .field("maxStopSpeedMmPerS", Bound.above(0, 20_000, "mm/s"))
           .on(Term.MOVED)
           .inTime(0)),
-  STOP_ENERGY(atMost(JOULE).field("maxStopEnergyJ", Bound.above(0, 10_000, "J")).on(Term.MOVED).inTime(1)),
-  OPENING_TIME(atMost(SECOND).field("maxOpeningTimeS", Bound.above(0, 60, "s")).on(Term.MOVED).inTime(1)),
+  STOP_ENERGY(
+      atMost(JOULE).field("maxStopEnergyJ", Bound.above(0, 10_000, "J")).on(Term.MOVED).inTime(1)),
+  OPENING_TIME(
+      atMost(SECOND).field("maxOpeningTimeS", Bound.above(0, 60, "s")).on(Term.MOVED).inTime(1)),
   /** Stroke of a column against the height that can be set. */
   HEIGHT_TRAVEL(
       atLeast(MILLIMETRE)

@@ -66,8 +66,7 @@ final class Retrial {
         return false;
       }
     }
-    Fit fit =
-        Assessment.still(changed.job(), changed.paths(), range, near.part(), count).fit();
+    Fit fit = Assessment.still(changed.job(), changed.paths(), range, near.part(), count).fit();
     return fit != null && fit.fits() && Opening.keeps(changed.job(), fit);
   }
 

@@ -89,7 +89,7 @@ public final class FitAnswer {
           required("hold", EXTREME),
           required("closedHold", EXTREME));
 
-  private static final Shape BARE =
+  static final Shape BARE =
       shape("bare", numbers("handOpenWorstN", "handCloseWorstN", "handRmsN", "holdOpenN", "dropJ"));
 
   private static final List<Field> FIT =

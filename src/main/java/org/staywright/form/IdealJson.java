@@ -58,6 +58,7 @@ public final class IdealJson {
               optional("room", ROOM),
               optional("stock", FitAnswer.NEAR_SHAPE),
               optional("costs", COSTS),
+              optional("bare", FitAnswer.BARE),
               required("advice", Choice.of(Ideal.Advice.class))));
 
   private IdealJson() {}
@@ -76,6 +77,7 @@ public final class IdealJson {
     json.set("room", room(ideal));
     json.set("stock", ideal.stock() == null ? null : FitsJson.of(job, ideal.stock(), 1, cautions));
     json.set("costs", costs(ideal));
+    json.set("bare", FitsJson.bare(ideal.bare()));
     json.put("advice", ideal.advice().code());
     return json;
   }

@@ -44,10 +44,7 @@ class HoldsFromTest {
     Set<String> paths = new TreeSet<>();
     for (ObjectNode tree :
         new ObjectNode[] {
-          profile(40),
-          under(under(profile(40), "serviceYears", 0), "minC", -20),
-          past(-8),
-          past(-6)
+          profile(40), under(under(profile(40), "serviceYears", 0), "minC", -20), past(-8), past(-6)
         }) {
       Job job = JobForm.read(tree).showing(60);
       HoldsFrom holds = new HoldsFrom(RANGE, ConditionKnobs.of(tree, RANGE));
