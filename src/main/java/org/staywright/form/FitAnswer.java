@@ -132,13 +132,15 @@ public final class FitAnswer {
   static final Shape FIT_SHAPE = shape("fit", FIT);
 
   static final Shape NEAR_SHAPE =
-      shape(
-          "near-fit",
-          FIT,
-          List.of(
-              required("blockedBy", new Many(BLOCKER)),
-              optional("clearedBy", CHANGE),
-              optional("holdsFrom", HOLDS_FROM)));
+      shape("near-fit", FIT, List.of(required("blockedBy", new Many(BLOCKER))), mends());
+
+  /** One alone, which may fit or be near. */
+  static final Shape JUDGED_SHAPE =
+      shape("judged-fit", FIT, List.of(optional("blockedBy", new Many(BLOCKER))), mends());
+
+  private static List<Field> mends() {
+    return List.of(optional("clearedBy", CHANGE), optional("holdsFrom", HOLDS_FROM));
+  }
 
   public static final Shape FITS =
       shape(
