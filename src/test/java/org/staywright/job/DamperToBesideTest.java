@@ -68,7 +68,8 @@ class DamperToBesideTest {
         IntStream.range(0, RANGE.size())
             .mapToObj(RANGE::part)
             .filter(part -> part.family() == Family.DAMPER)
-            .filter(part -> part.spring().stroke() == 0.1 && part.spring().rodDiameter() == 6e-3)
+            .filter(part -> Math.abs(part.spring().stroke() - 0.1) < 1e-9)
+            .filter(part -> Math.abs(part.spring().rodDiameter() - 6e-3) < 1e-9)
             .findFirst()
             .orElseThrow();
     database = ofVersion6();
