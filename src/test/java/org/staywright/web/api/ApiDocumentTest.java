@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.AnswerShape;
 import org.staywright.form.Field;
@@ -35,6 +36,7 @@ import org.staywright.unit.Fault;
 
 /** The document is served and true: every route, every field with its bound and default. */
 @QuarkusTest
+@Tag("server")
 class ApiDocumentTest {
 
   private JsonNode document;
