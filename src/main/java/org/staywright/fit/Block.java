@@ -133,8 +133,7 @@ final class Block {
   /** At its open end, as the plain assessment has it. */
   private Double speed(Survivor survivor, int count) {
     Part part = range.part(survivor.row());
-    return EndSpeed.of(
-        job, survivor.path(), Hung.of(part, count, survivor.rod(), survivor.tube()));
+    return EndSpeed.of(job, survivor.path(), Hung.of(part, count, survivor.rod(), survivor.tube()));
   }
 
   /** How far the balance of moments may be off. */

@@ -8,27 +8,21 @@ import org.staywright.part.Fitting;
 import org.staywright.part.Range;
 
 /**
- * Finds the smallest single change of a job that makes a near part fit. Every knob is turned
- * further and further, all by the same effort, until the plain {@link Assessment} of one calls the
- * part a fit; the step from which it does is then found by bisection. A fit that comes and goes
- * between two efforts tried is passed over. No knob here gives up that a load stays open or shut.
+ * Finds the smallest single change of a job that makes a near part fit, by the plain {@link
+ * Assessment}. No knob here gives up that a load stays open or shut.
  */
 public final class Clearing {
 
   /** Rows worth solving: it takes some ten milliseconds each. */
   public static final int ROWS = 10;
 
-  /** Efforts tried: from a sixteenth of what one spring more costs to 3.6 times that. */
-  private static final double LEAST = 1.0 / 16;
-
-  private static final double RISE = 1.5;
+  /** Efforts tried, up to 3.6 times what one spring more costs. */
   private static final int LEVELS = 10;
 
   /** One spring more or less, or another end fitting. */
   private static final double SWAP = 1;
 
   private static final int MOST_SPRINGS = 8;
-  private static final int NONE = -1;
 
   private final Job job;
   private final Retrial.Changed unchanged;
@@ -60,40 +54,24 @@ public final class Clearing {
   }
 
   private Optional<Change> smallest(Fit near, Retrial trial, List<Knob> knobs, boolean swaps) {
-    int[] tried = new int[knobs.size()];
+    Turning turning = new Turning(trial, knobs);
     boolean toSwap = swaps;
     for (int level = 0; level <= LEVELS; level++) {
-      double cost = LEAST * Math.pow(RISE, level);
-      Change best = null;
-      double least = Double.POSITIVE_INFINITY;
+      double cost = Turning.LEAST * Math.pow(Turning.RISE, level);
+      Optional<Turning.Turned> turned = turning.to(cost);
       if (toSwap && cost >= SWAP) {
         toSwap = false;
-        best = swap(near, trial).orElse(null);
-        least = best == null ? least : SWAP;
-      }
-      int[] found =
-          IntStream.range(0, tried.length)
-              .parallel()
-              .map(i -> found(trial, knobs.get(i), tried[i], knobs.get(i).steps(cost)))
-              .toArray();
-      for (int i = 0; i < tried.length; i++) {
-        Knob knob = knobs.get(i);
-        if (found[i] != NONE && knob.cost(found[i]) < least) {
-          best = knob.change(found[i]);
-          least = knob.cost(found[i]);
+        Optional<Change> swap =
+            turned.isPresent() && turned.get().cost() < SWAP ? Optional.empty() : swap(near, trial);
+        if (swap.isPresent()) {
+          return swap;
         }
-        tried[i] = Math.max(tried[i], knob.steps(cost));
       }
-      if (best != null) {
-        return Optional.of(best);
+      if (turned.isPresent()) {
+        return turned.map(Turning.Turned::change);
       }
     }
     return Optional.empty();
-  }
-
-  /** The first step that fits, {@link #NONE} where the farthest does not. */
-  private static int found(Retrial trial, Knob knob, int tried, int steps) {
-    return steps > tried && trial.fits(knob, steps) ? trial.first(knob, tried, steps) : NONE;
   }
 
   /** A column is one, without end fittings. */
@@ -128,8 +106,7 @@ public final class Clearing {
         .sorted((one, other) -> Double.compare(apart(one, old), apart(other, old)))
         .filter(
             fitting ->
-                trial.fits(
-                    unchanged.with(with(fitting, rod)), near.count(), longer(fitting, old)))
+                trial.fits(unchanged.with(with(fitting, rod)), near.count(), longer(fitting, old)))
         .map(
             fitting ->
                 new Change(

@@ -19,8 +19,8 @@ import org.staywright.unit.Unit;
 
 /**
  * What a job asks and no part whatever could do: two things that exclude each other, or one that
- * the load itself rules out. Places are JSON pointers in the job, bounds in the units of its fields;
- * what was given stands in the document.
+ * the load itself rules out. Places are JSON pointers in the job, bounds in the units of its
+ * fields; what was given stands in the document.
  */
 public final class Contradictions {
 
@@ -129,9 +129,7 @@ public final class Contradictions {
     return Corner.ALL.stream()
         .mapToDouble(
             corner ->
-                sign
-                    * (along.push(corner.spring())[sample]
-                        + corner.load().of(travel)[sample]))
+                sign * (along.push(corner.spring())[sample] + corner.load().of(travel)[sample]))
         .max()
         .orElseThrow();
   }

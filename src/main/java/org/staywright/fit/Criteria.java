@@ -2,7 +2,6 @@ package org.staywright.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
@@ -53,9 +52,9 @@ public final class Criteria {
     return new Criteria(job, new Paths(job).bare(), each -> known || !each.atTheEnd());
   }
 
-  /** Of what is asked only some; nothing that is measured by the load alone. */
-  static Criteria only(Job job, Set<Criterion> some) {
-    return new Criteria(job, null, some::contains);
+  /** Of what is asked only what a few samples of a travel tell. */
+  static Criteria telling(Job job) {
+    return new Criteria(job, null, Criterion::telling);
   }
 
   /** All that is asked of it beside what it has, what a motion must tell last. */

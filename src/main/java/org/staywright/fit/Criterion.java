@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
+import org.staywright.unit.Bound;
 import org.staywright.unit.Unit;
 
 /**
@@ -29,6 +30,7 @@ public enum Criterion implements Coded {
           .when(job -> job.requirements().oneHandLimit())
           .worst(figures -> figures.hand().worstEitherWay())
           .ofTheLoad()
+          .telling()
           .margin()
           .yields("0.1")),
   /** Where opening and closing have limits of their own. */
@@ -39,6 +41,7 @@ public enum Criterion implements Coded {
               job -> job.requirements().oneHandLimit() ? null : job.requirements().handOpenLimit())
           .worst(figures -> figures.hand().openWorst())
           .ofTheLoad()
+          .telling()
           .margin()
           .yields("0.1")),
   HAND_CLOSE(
@@ -48,23 +51,28 @@ public enum Criterion implements Coded {
               job -> job.requirements().oneHandLimit() ? null : job.requirements().handCloseLimit())
           .worst(figures -> figures.hand().closeWorst())
           .ofTheLoad()
+          .telling()
           .margin()
           .yields("0.1")),
   HOLD_RATIO(
       atLeast(null)
-          .field("minHoldRatio", Term.RATIO, 1.1)
+          .field("minHoldRatio", Bound.between(0, 10, ""), 1.1)
           .worst(figures -> figures.hold().ratio())
           .atTheEnd()
           .ofTheLoad()
+          .holding()
+          .telling()
           .margin()
           .yields("-0.01", 1.05)),
   /** In newtons at the handle; what is kept of it counts as margin also where none is asked. */
   HOLD_OPEN(
       atLeast(NEWTON)
-          .field("minHoldOpenN", Term.HOLD)
+          .field("minHoldOpenN", Term.FORCE)
           .worst(figures -> figures.hold().open())
           .atTheEnd()
           .ofTheLoad()
+          .holding()
+          .telling()
           .margin(20, 0)),
   COMPRESSED_RESERVE(
       atLeast(MILLIMETRE)
@@ -88,11 +96,13 @@ public enum Criterion implements Coded {
           .field("staysShut")
           .worst(figures -> figures.hold().closedLeast())
           .measuredBy(figures -> figures.hold().latchPush())
-          .ofTheLoad()),
+          .ofTheLoad()
+          .holding()
+          .telling()),
   RISES(
       atMost(DEGREE, MILLIMETRE)
           .field("risesFromDeg", Term.ANGLE)
-          .field("risesFromMm", Term.WAY)
+          .field("risesFromMm", Bound.between(0, 5000, "mm"))
           .on(Term.MOVED)
           .has(figures -> Term.orNever(figures.hand().selfOpensFromWorst()))
           .ofTheLoad()),
@@ -105,10 +115,11 @@ public enum Criterion implements Coded {
           .ofTheLoad()),
   LATCH_PUSH(
       atMost(NEWTON)
-          .field("maxLatchPushN", Term.PUSH)
+          .field("maxLatchPushN", Term.FORCE)
           .on(Term.MOVED)
           .has(figures -> figures.hold().latchPush())
-          .ofTheLoad()),
+          .ofTheLoad()
+          .telling()),
   OVER_CENTRE(
       atMost(DEGREE, MILLIMETRE)
           .field("overCentreByDeg", Term.ANGLE)
@@ -120,7 +131,8 @@ public enum Criterion implements Coded {
           .field("staysWithOneFailed")
           .has(figures -> figures.oneFailed().hold())
           .atTheEnd()
-          .ofTheLoad()),
+          .ofTheLoad()
+          .holding()),
   /** Where none is needed, a spring must make something lighter: newtons saved at the hand. */
   NO_GAIN(
       above(NEWTON)
@@ -129,11 +141,13 @@ public enum Criterion implements Coded {
   /** In time; asked after only where nothing else is missed. */
   STOP_SPEED(
       atMost(MILLIMETRE_PER_SECOND)
-          .field("maxStopSpeedMmPerS", Term.SPEED)
+          .field("maxStopSpeedMmPerS", Bound.above(0, 20_000, "mm/s"))
           .on(Term.MOVED)
           .inTime(0)),
-  STOP_ENERGY(atMost(JOULE).field("maxStopEnergyJ", Term.ENERGY).on(Term.MOVED).inTime(1)),
-  OPENING_TIME(atMost(SECOND).field("maxOpeningTimeS", Term.TIME).on(Term.MOVED).inTime(1)),
+  STOP_ENERGY(
+      atMost(JOULE).field("maxStopEnergyJ", Bound.above(0, 10_000, "J")).on(Term.MOVED).inTime(1)),
+  OPENING_TIME(
+      atMost(SECOND).field("maxOpeningTimeS", Bound.above(0, 60, "s")).on(Term.MOVED).inTime(1)),
   /** Stroke of a column against the height that can be set. */
   HEIGHT_TRAVEL(
       atLeast(MILLIMETRE)
@@ -151,7 +165,7 @@ public enum Criterion implements Coded {
   /** How far a locked column gives when the heaviest sitter drops onto it. */
   BOUNCE(
       atMost(MILLIMETRE, 1)
-          .field("maxBounceMm", Term.BOUNCE, 40.0)
+          .field("maxBounceMm", Bound.above(0, 200, "mm"), 40.0)
           .on(Term.SEAT)
           .hasUnderSeat(SeatFigures::greatestBounce)
           .margin());
@@ -239,6 +253,16 @@ public enum Criterion implements Coded {
   /** Whether it depends on where exactly the travel ends. */
   boolean atTheEnd() {
     return term.atTheEnd;
+  }
+
+  /** Whether it keeps the load where it ends. */
+  boolean holding() {
+    return term.holding;
+  }
+
+  /** Whether a few samples of a travel tell that it is missed. */
+  boolean telling() {
+    return term.telling;
   }
 
   /** Whether it asks nothing but lengths. */

@@ -24,6 +24,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
@@ -165,6 +166,16 @@ public enum Figure implements Coded {
     return Arrays.stream(values())
         .filter(figure -> figure.source.from.isInstance(fit.outcome()))
         .toList();
+  }
+
+  /**
+   * Whether it is told of a mechanism at all.
+   *
+   * @param code of the mechanism
+   */
+  public boolean concerns(String code) {
+    boolean seated = code.equals(SeatColumn.CODE);
+    return source.from == Outcome.class || (source.from == SeatFigures.class) == seated;
   }
 
   /** SI; null where it never comes to that. */

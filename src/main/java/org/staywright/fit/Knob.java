@@ -64,6 +64,24 @@ public final class Knob {
     return made.computeIfAbsent(steps, n -> job.apply(value(n)).map(Retrial.Changed::of));
   }
 
+  /** The farthest step there is, no farther than so many, from one that there is. */
+  int reach(int from, int steps) {
+    if (steps <= from || at(steps).isPresent()) {
+      return Math.max(from, steps);
+    }
+    int low = from;
+    int high = steps;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (at(middle).isPresent()) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
   Change change(int steps) {
     return new Change(path, from, value(steps), unit);
   }

@@ -1,7 +1,5 @@
 package org.staywright.fit;
 
-import java.util.EnumSet;
-import java.util.Set;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Range;
 
@@ -11,17 +9,6 @@ import org.staywright.part.Range;
  */
 final class Retrial {
 
-  /** Seen at some samples of a travel these are never missed by more than at all of them. */
-  private static final Set<Criterion> TELLING =
-      EnumSet.of(
-          Criterion.HAND_FORCE,
-          Criterion.HAND_OPEN,
-          Criterion.HAND_CLOSE,
-          Criterion.HOLD_RATIO,
-          Criterion.HOLD_OPEN,
-          Criterion.STAYS_SHUT,
-          Criterion.LATCH_PUSH);
-
   /**
    * A changed job with what all parts share in it.
    *
@@ -30,7 +17,7 @@ final class Retrial {
   record Changed(Job job, Paths paths, Criteria telling) {
 
     static Changed of(Job job) {
-      return new Changed(job, new Paths(job), Criteria.only(job, TELLING));
+      return new Changed(job, new Paths(job), Criteria.telling(job));
     }
 
     /** The same with other end fittings asked for, of which no path knows. */
@@ -79,8 +66,7 @@ final class Retrial {
         return false;
       }
     }
-    Fit fit =
-        Assessment.still(changed.job(), changed.paths(), range, near.part(), count).fit();
+    Fit fit = Assessment.still(changed.job(), changed.paths(), range, near.part(), count).fit();
     return fit != null && fit.fits() && Opening.keeps(changed.job(), fit);
   }
 

@@ -37,16 +37,9 @@ public final class Term {
   static final Set<String> SEAT = Set.of(SeatColumn.CODE);
 
   static final Bound HAND = Bound.above(0, 2000, "N");
-  static final Bound PUSH = Bound.between(0, 2000, "N");
-  static final Bound HOLD = Bound.between(0, 2000, "N");
-  static final Bound RATIO = Bound.between(0, 10, "");
+  static final Bound FORCE = Bound.between(0, 2000, "N");
   static final Bound RESERVE = Bound.between(0, 500, "mm");
   static final Bound ANGLE = Bound.between(0, 270, "°");
-  static final Bound WAY = Bound.between(0, 5000, "mm");
-  static final Bound SPEED = Bound.above(0, 20_000, "mm/s");
-  static final Bound ENERGY = Bound.above(0, 10_000, "J");
-  static final Bound TIME = Bound.above(0, 60, "s");
-  static final Bound BOUNCE = Bound.above(0, 200, "mm");
 
   /** A length of which nothing is asked is missed by shares of this, m. */
   private static final double LENGTH = 10e-3;
@@ -64,6 +57,8 @@ public final class Term {
   boolean ofTheLoad;
   boolean ofTheLengths;
   boolean atTheEnd;
+  boolean holding;
+  boolean telling;
   Yield yields;
   private Predicate<Job> when = job -> true;
   private BiFunction<Job, Bare, Double> asked;
@@ -183,6 +178,18 @@ public final class Term {
   /** Depends on where exactly the travel ends. */
   Term atTheEnd() {
     atTheEnd = true;
+    return this;
+  }
+
+  /** Keeps the load where it ends: nobody gives way on the conditions that decide it. */
+  Term holding() {
+    holding = true;
+    return this;
+  }
+
+  /** Seen at some samples of a travel it is never missed by more than at all of them. */
+  Term telling() {
+    telling = true;
     return this;
   }
 

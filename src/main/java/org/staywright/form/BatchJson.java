@@ -16,6 +16,7 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;
+import org.staywright.form.Kind.Flag;
 import org.staywright.form.Kind.Many;
 import org.staywright.form.Kind.Text;
 import org.staywright.gas.BeyondEquation;
@@ -35,6 +36,7 @@ public final class BatchJson {
           required("verdict", Choice.of("fits", "near", "none", "refused")),
           optional("fitsTotal", NUMBER),
           optional("nearTotal", NUMBER),
+          optional("springNeeded", new Flag()),
           optional("best", new Anything()),
           optional("faults", new Many(new Anything())),
           optional("beyond", AnswerShape.GAS_BEYOND));
@@ -58,7 +60,7 @@ public final class BatchJson {
 
   public static final Shape BATCHES = Shape.of("batches", required("items", new Many(BATCH)));
 
-  /** Columns of the CSV; a figure that does not apply is empty. */
+  /** Columns of the CSV, members of objects after a dot; a figure that does not apply is empty. */
   public static final List<String> COLUMNS =
       List.of(
           "row",
@@ -66,6 +68,7 @@ public final class BatchJson {
           "verdict",
           "fitsTotal",
           "nearTotal",
+          "springNeeded",
           "partNumber",
           "count",
           "score",
@@ -73,6 +76,11 @@ public final class BatchJson {
           "handCloseWorstN",
           "holdRatioOpen",
           "holdOpenN",
+          "risesEmptyRatio",
+          "sinksUnderLightestRatio",
+          "bounceMm.low",
+          "bounceMm.middle",
+          "bounceMm.high",
           "setPrice",
           "leadTimeDays",
           "blockedBy");
@@ -87,6 +95,7 @@ public final class BatchJson {
     json.put("row", row).put("name", name);
     json.put("verdict", fits ? "fits" : near ? "near" : "none");
     json.put("fitsTotal", ranking.fitsTotal()).put("nearTotal", ranking.nearTotal());
+    json.put("springNeeded", ranking.springNeeded());
     if (fits || near) {
       Fit best = fits ? ranking.fits().get(0) : ranking.near().get(0);
       json.set("best", FitsJson.of(job, best, 1, fit -> List.of()));
@@ -122,7 +131,7 @@ public final class BatchJson {
     for (String column : COLUMNS.subList(0, COLUMNS.size() - 1)) {
       JsonNode value = result.path(column);
       value = value.isMissingNode() ? best.path(column) : value;
-      value = value.isMissingNode() ? best.path("figures").path(column) : value;
+      value = value.isMissingNode() ? best.at("/figures/" + column.replace('.', '/')) : value;
       cells.add(value.isNull() ? "" : value.asText());
     }
     List<String> codes = new ArrayList<>();

@@ -89,7 +89,7 @@ public final class FitAnswer {
           required("hold", EXTREME),
           required("closedHold", EXTREME));
 
-  private static final Shape BARE =
+  static final Shape BARE =
       shape("bare", numbers("handOpenWorstN", "handCloseWorstN", "handRmsN", "holdOpenN", "dropJ"));
 
   private static final List<Field> FIT =
@@ -132,13 +132,15 @@ public final class FitAnswer {
   static final Shape FIT_SHAPE = shape("fit", FIT);
 
   static final Shape NEAR_SHAPE =
-      shape(
-          "near-fit",
-          FIT,
-          List.of(
-              required("blockedBy", new Many(BLOCKER)),
-              optional("clearedBy", CHANGE),
-              optional("holdsFrom", HOLDS_FROM)));
+      shape("near-fit", FIT, List.of(required("blockedBy", new Many(BLOCKER))), mends());
+
+  /** One alone, which may fit or be near. */
+  static final Shape JUDGED_SHAPE =
+      shape("judged-fit", FIT, List.of(optional("blockedBy", new Many(BLOCKER))), mends());
+
+  private static List<Field> mends() {
+    return List.of(optional("clearedBy", CHANGE), optional("holdsFrom", HOLDS_FROM));
+  }
 
   public static final Shape FITS =
       shape(

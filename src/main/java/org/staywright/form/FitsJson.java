@@ -97,7 +97,8 @@ public final class FitsJson {
     return json;
   }
 
-  private static JsonNode bare(Bare bare) {
+  /** Null under a seat. */
+  static JsonNode bare(Bare bare) {
     if (bare == null) {
       return JsonNodeFactory.instance.nullNode();
     }

@@ -27,6 +27,13 @@ public final class IdealJson {
   private static final Shape BALANCE =
       shape("balance", numbers("longForceN", "shortForceN", "progression", "handRmsN"));
 
+  /** No such part can be ordered, nor ranked: its number is empty. */
+  private static final Shape MADE_FIT =
+      shape(
+          "made-fit",
+          List.copyOf(FitAnswer.JUDGED_SHAPE.fields().values()),
+          List.of(required("partNumber", AnswerShape.TEXT), optional("score", NUMBER)));
+
   private static final Shape MADE =
       shape(
           "made-spring",
@@ -42,7 +49,7 @@ public final class IdealJson {
               "gasVolumeMl",
               "oilVolumeMl",
               "restPressureBar"),
-          List.of(required("fit", FitAnswer.FIT_SHAPE)));
+          List.of(required("fit", MADE_FIT)));
 
   private static final Shape ROOM = shape("room", numbers("neededMm", "hasMm"));
 
@@ -56,8 +63,9 @@ public final class IdealJson {
               required("balance", BALANCE),
               optional("made", MADE),
               optional("room", ROOM),
-              optional("stock", FitAnswer.NEAR_SHAPE),
+              optional("stock", FitAnswer.JUDGED_SHAPE),
               optional("costs", COSTS),
+              optional("bare", FitAnswer.BARE),
               required("advice", Choice.of(Ideal.Advice.class))));
 
   private IdealJson() {}
@@ -76,6 +84,7 @@ public final class IdealJson {
     json.set("room", room(ideal));
     json.set("stock", ideal.stock() == null ? null : FitsJson.of(job, ideal.stock(), 1, cautions));
     json.set("costs", costs(ideal));
+    json.set("bare", FitsJson.bare(ideal.bare()));
     json.put("advice", ideal.advice().code());
     return json;
   }

@@ -5,9 +5,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.fit.Criterion;
-import org.staywright.fit.Job;
 import org.staywright.fit.Knob;
-import org.staywright.fit.Yield;
 import org.staywright.form.Turnable.Turn;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mounted;
@@ -62,8 +60,7 @@ public final class JobKnobs {
 
   private static Stream<Turnable> either(String mount, Moving moving) {
     Turn turn = (job, to) -> job.at(moving.of(((Mounted) job.mechanism()).mounts(), to));
-    return Stream.of("0.1", "-0.1")
-        .map(step -> built("/mounts/" + mount, step, LENGTH_MM, turn));
+    return Stream.of("0.1", "-0.1").map(step -> built("/mounts/" + mount, step, LENGTH_MM, turn));
   }
 
   private static Mounts framed(Mounts mounts, double x, double y) {

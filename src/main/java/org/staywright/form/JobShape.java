@@ -22,6 +22,7 @@ import org.staywright.form.Kind.Many;
 import org.staywright.form.Kind.Text;
 import org.staywright.form.Kind.Variants;
 import org.staywright.form.Kind.Whole;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -98,6 +99,13 @@ public final class JobShape {
           withDefault("limit", new Whole(1, 200), 20));
 
   private JobShape() {}
+
+  /** Every type of load, and whether it turns or shifts. */
+  public static Map<String, Mechanism.Kind> loads() {
+    Map<String, Mechanism.Kind> kinds = new LinkedHashMap<>();
+    LoadForm.ALL.forEach(load -> kinds.put(load.shape().name(), load.kind()));
+    return kinds;
+  }
 
   /** The fields of a job with one type of load, as a page for that type has them. */
   public static Shape of(String type) {

@@ -238,7 +238,8 @@ public sealed interface Kind
     public boolean tabular() {
       return of instanceof Shape row
           && row.fields().values().stream()
-              .noneMatch(field -> field.kind() instanceof Shape || field.kind() instanceof Variants);
+              .noneMatch(
+                  field -> field.kind() instanceof Shape || field.kind() instanceof Variants);
     }
 
     /** Whether a text is the index of an entry that there may be. */

@@ -58,8 +58,7 @@ record Turnable(String path, BigDecimal step, double ease, Yield yield, Turn tur
         to -> turned(tree, job, kind, to.doubleValue(), range));
   }
 
-  private Optional<Job> turned(
-      ObjectNode tree, Job job, Kind.Amount kind, double to, Range range) {
+  private Optional<Job> turned(ObjectNode tree, Job job, Kind.Amount kind, double to, Range range) {
     boolean givenUp = yield != null && yield.floor() != null && to < yield.floor();
     if (givenUp || !kind.bound().holds(to)) {
       return Optional.empty();

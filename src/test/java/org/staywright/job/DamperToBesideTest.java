@@ -151,8 +151,11 @@ class DamperToBesideTest {
   @Test
   void aJobWithoutOneIsReadAsBefore() throws SQLException {
     assertEquals(0, job("none").beside().size());
-    assertEquals(18, tree(text("select document from job where name = 'none'"))
-        .at("/load/massKg").doubleValue());
+    assertEquals(
+        18,
+        tree(text("select document from job where name = 'none'"))
+            .at("/load/massKg")
+            .doubleValue());
   }
 
   @Test

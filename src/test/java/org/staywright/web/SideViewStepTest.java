@@ -43,11 +43,11 @@ class SideViewStepTest {
         .then()
         .statusCode(200)
         .body(
-            containsString("Rises by itself from, cold and aged"),
-            containsString("at most 90"),
-            containsString("never, at most 5°"),
-            containsString("mm/s, at most 500"),
-            containsString("J, at most 5000.0"));
+            containsString("Rises by itself from, at worst"),
+            containsString("asked ≤ 90"),
+            containsString("never, asked ≤ 5°"),
+            containsString("mm/s, asked ≤ 500"),
+            containsString("J, asked ≤ 5000.0"));
   }
 
   @Test

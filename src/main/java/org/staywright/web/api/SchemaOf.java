@@ -11,12 +11,9 @@ import org.staywright.form.Field;
 import org.staywright.form.Kind;
 import org.staywright.form.Shape;
 import org.staywright.unit.Bound;
-import org.staywright.wording.Wording;
 
 /** What a field may hold as a schema of the OpenAPI document. */
 final class SchemaOf {
-
-  private static final Wording WORDING = Wording.english();
 
   private SchemaOf() {}
 
@@ -68,10 +65,10 @@ final class SchemaOf {
   /** The unit from the bound, and what more there is to say of a field. */
   private static Schema described(Shape shape, Field field) {
     Schema schema = field(field);
-    String key = "api.about." + shape.name() + '.' + field.name();
-    if (WORDING.knows(key)) {
+    String about = About.of(shape, field);
+    if (about != null) {
       String unit = schema.getDescription() == null ? "" : schema.getDescription() + ". ";
-      schema.setDescription(unit + WORDING.text(key));
+      schema.setDescription(unit + about);
     }
     return schema;
   }

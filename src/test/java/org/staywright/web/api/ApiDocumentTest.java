@@ -12,27 +12,38 @@ import io.restassured.http.ContentType;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.staywright.fit.Ask;
+import org.staywright.fit.Criterion;
 import org.staywright.form.AnswerShape;
 import org.staywright.form.Field;
 import org.staywright.form.FitAnswer;
 import org.staywright.form.FoundAnswer;
+import org.staywright.form.IdealJson;
 import org.staywright.form.InTimeAnswer;
 import org.staywright.form.JobAnswer;
 import org.staywright.form.JobShape;
 import org.staywright.form.Jobs;
 import org.staywright.form.JsonText;
 import org.staywright.form.Kind;
+import org.staywright.form.MotionRequest;
 import org.staywright.form.RangeAnswer;
 import org.staywright.form.ReplacementShape;
 import org.staywright.form.Shape;
 import org.staywright.part.Family;
 import org.staywright.unit.Fault;
+import org.staywright.wording.FigureText;
+import org.staywright.wording.Wording;
 
 /** The document is served and true: every route, every field with its bound and default. */
 @QuarkusTest
@@ -119,6 +130,79 @@ class ApiDocumentTest {
     }
   }
 
+  /** Of a ranking, a curve, a motion and their like, whatever lies within. */
+  @Test
+  void tellsTheMeaningOfEveryFieldOfAVerdict() {
+    List<String> mute = new ArrayList<>();
+    for (Shape shape :
+        List.of(
+            FitAnswer.FITS,
+            FitAnswer.HAND_CURVE,
+            InTimeAnswer.MOTION,
+            InTimeAnswer.CHANCE,
+            IdealJson.IDEAL,
+            MotionRequest.SHAPE)) {
+      mute(document.at("/components/schemas/" + shape.name()), shape.name(), mute);
+    }
+    assertEquals(List.of(), mute);
+    JsonNode requirements = document.at("/components/schemas/job/properties/requirements");
+    for (Criterion criterion : Criterion.values()) {
+      for (Ask ask : criterion.asks()) {
+        String told = requirements.at("/properties/" + ask.field() + "/description").asText();
+        String label = FigureText.in(Wording.english()).label(criterion);
+        assertTrue(told.contains(label), ask.field() + ": " + told);
+      }
+    }
+  }
+
+  private static void mute(JsonNode schema, String at, List<String> mute) {
+    for (var property : schema.path("properties").properties()) {
+      String place = at + "." + property.getKey();
+      // Loads, points and shares say all by their names.
+      if (place.matches("(.*\\.job\\..*)|(.*Shares\\..*)|(ideal\\.(made|balance|room)\\.\\w+)")) {
+        continue;
+      }
+      if (property.getValue().path("description").asText().isBlank()) {
+        mute.add(place);
+      }
+      mute(property.getValue(), place, mute);
+      mute(property.getValue().path("items"), place, mute);
+    }
+  }
+
+  /** What was said of a field that is gone must not stay behind. */
+  @Test
+  void saysNothingOfFieldsThatThereAreNot() {
+    Set<String> there = new TreeSet<>();
+    for (Route route : Route.ALL) {
+      Stream.of(route.query(), route.body(), route.answer())
+          .filter(Objects::nonNull)
+          .forEach(shape -> places(shape, there));
+    }
+    Set<String> said =
+        ResourceBundle.getBundle("wording.api", Locale.ENGLISH).keySet().stream()
+            .filter(key -> key.startsWith("api.about."))
+            .map(key -> key.substring("api.about.".length()))
+            .collect(Collectors.toCollection(TreeSet::new));
+    said.removeAll(there);
+    assertEquals(Set.of(), said);
+  }
+
+  private static void places(Kind kind, Set<String> there) {
+    if (kind instanceof Shape shape) {
+      for (Field field : shape.fields().values()) {
+        there.add(shape.name() + '.' + field.name());
+        // saved-job is a job.
+        there.add(shape.name().replaceFirst("^.*?-", "") + '.' + field.name());
+        places(field.kind(), there);
+      }
+    } else if (kind instanceof Kind.Many many) {
+      places(many.of(), there);
+    } else if (kind instanceof Kind.Variants variants) {
+      variants.shapes().forEach(shape -> places(shape, there));
+    }
+  }
+
   @Test
   void describesTheParametersOfASearch() {
     JsonNode parameters = document.at("/paths/~1api~1v1~1parts/get/parameters");
@@ -161,6 +245,7 @@ class ApiDocumentTest {
     sent("/api/v1/fits/curve", request, FitAnswer.HAND_CURVE);
     sent("/api/v1/fits/motion", request, InTimeAnswer.MOTION);
     sent("/api/v1/fits/chance", request, InTimeAnswer.CHANCE);
+    sent("/api/v1/fits/ideal", Jobs.LID, IdealJson.IDEAL);
     JsonNode found = sent("/api/v1/mounts", MountsTest.LID, FoundAnswer.FOUND);
     assertTrue(found.at("/arrangements").size() >= 3, found.toString());
     sent("/api/v1/jobs", Jobs.LID, JobAnswer.SAVED_JOB);

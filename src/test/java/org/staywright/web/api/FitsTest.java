@@ -66,7 +66,7 @@ class FitsTest {
         figures.get("lengthMinMm").doubleValue() - figures.get("compressedMm").doubleValue(),
         figures.get("compressedReserveMm").doubleValue(),
         1e-6);
-    assertTrue(figures.get("handOpenMaxWeakN").doubleValue() <= 50);
+    assertTrue(figures.get("handOpenWorstN").doubleValue() <= 50);
     assertTrue(figures.get("setPrice").isNumber());
     assertTrue(first.get("cautions").size() > 0);
     assertTrue(first.at("/cautions/0/message").textValue().length() > 20);
@@ -121,12 +121,18 @@ class FitsTest {
   @Test
   void weightsAreSharedOutReturnedAndDecideTheBalance() throws Exception {
     ObjectNode lid = Jobs.lid();
-    lid.putObject("weights").put("effort", 0).put("margin", 0).put("price", 3).put("supply", 0);
+    lid.putArray("springCounts").add(2);
+    ObjectNode weights = lid.putObject("weights").put("price", 3);
+    List.of("effort", "margin", "landing", "supply").forEach(term -> weights.put(term, 0));
     JsonNode cheap = rank(lid);
     assertEquals(1, cheap.at("/weights/price").doubleValue());
     assertEquals(0, cheap.at("/weights/effort").doubleValue());
-    // With price alone the cheapest fit scores the whole hundred.
+    assertEquals(0, cheap.at("/weights/landing").doubleValue());
+    // With price alone the cheapest fit scores the whole hundred, less ten where it is but one.
     assertEquals(100, cheap.at("/fits/0/score").doubleValue(), 1e-9);
+    ObjectNode single = lid.deepCopy();
+    single.putArray("springCounts").add(1);
+    assertEquals(90, rank(single).at("/fits/0/score").doubleValue(), 1e-9);
     JsonNode cost = rank(((ObjectNode) lid.deepCopy()).put("rankBy", "lowest-cost"));
     assertEquals(cost.at("/fits/0/partNumber"), cheap.at("/fits/0/partNumber"));
     lid.withObject("/weights").put("price", 0);

@@ -106,7 +106,7 @@ class MountsTest {
       JsonNode fit = askedAfresh(job, each);
       double centre = fit.at("/figures/overCentreDeg").doubleValue();
       assertTrue(centre > 0 && centre <= 20, fit.toString());
-      assertTrue(fit.at("/figures/closedHoldStrongNm").doubleValue() > 0, fit.toString());
+      assertTrue(fit.at("/figures/closedHoldLeastNm").doubleValue() > 0, fit.toString());
       // Below the line from hinge to frame mount the spring presses shut: by eye, not by figure.
       JsonNode mounts = each.get("mounts");
       double turn =
