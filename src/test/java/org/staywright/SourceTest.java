@@ -45,6 +45,19 @@ class SourceTest {
     assertEquals(List.of(), tooLong);
   }
 
+  /** Untagged, it would be among those that start nothing and run side by side. */
+  @Test
+  void everyTestThatStartsTheProgramIsTagged() throws IOException {
+    List<String> untagged = new ArrayList<>();
+    for (Path file : files(SOURCES, "Test.java")) {
+      String source = Files.readString(file);
+      if (source.contains("\n@QuarkusTest\n") && !source.contains("\n@Tag(\"")) {
+        untagged.add(file.toString());
+      }
+    }
+    assertEquals(List.of(), untagged);
+  }
+
   @Test
   void codeHoldsNoSentences() throws IOException {
     List<String> found = new ArrayList<>();

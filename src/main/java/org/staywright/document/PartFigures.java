@@ -11,7 +11,7 @@ import static org.staywright.unit.Unit.ROOM;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.fit.InTime;
+import org.staywright.fit.MovingPart;
 import org.staywright.motion.Strut;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
@@ -100,7 +100,7 @@ public final class PartFigures {
 
   /** Of the free rod at 20 °C, at half stroke and at half the depth of the oil. */
   private void speeds(List<String[]> forces) {
-    Strut strut = InTime.strut(part, ROOM);
+    Strut strut = MovingPart.strut(part, ROOM);
     forces.add(figure("freeGas", speed(strut.freeSpeed(part.spring().stroke() / 2, false))));
     if (strut.zones().extension() > 0) {
       forces.add(figure("freeOil", speed(strut.freeSpeed(strut.zones().extension() / 2, true))));

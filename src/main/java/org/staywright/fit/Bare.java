@@ -1,7 +1,5 @@
 package org.staywright.fit;
 
-import org.staywright.mechanism.Travel;
-
 /**
  * The load without any spring, worst over what it may weigh. SI.
  *
@@ -14,7 +12,7 @@ import org.staywright.mechanism.Travel;
 public record Bare(Figures.Hand hand, Figures.Hold hold, double drop, boolean content) {
 
   /** From here on a drop counts, J: our choice, no source. */
-  static final double DROPS = 4;
+  private static final double DROPS = 4;
 
   /** Not only where it meets all that is asked by itself and does not drop. */
   public boolean springNeeded() {
@@ -24,42 +22,6 @@ public record Bare(Figures.Hand hand, Figures.Hold hold, double drop, boolean co
   /** Whether it hurts when let go. */
   public boolean drops() {
     return drop >= DROPS;
-  }
-
-  static Bare of(Job job, Travel travel) {
-    Path path = new Path(travel, Alongside.nothing(travel), null, null);
-    Figuring.States none = Figuring.States.of(state -> Forces.none(path, state));
-    Figures.Hand hand = Figuring.hand(job, travel, none);
-    Figures.Hold hold = Figuring.hold(travel, none, 1);
-    Figures load =
-        new Figures(
-            null,
-            hand,
-            hold,
-            null,
-            null,
-            new Figures.OneFailed(hold.open().value(), hand.worst()),
-            null);
-    double drop = Math.max(reaching(travel, 1), reaching(travel, -1));
-    // Where the spring is to be the stop, nothing else is; and no block knows of time.
-    boolean asksMore =
-        job.requirements().openStop() == Job.OpenStop.SPRING_STOP
-            || job.requirements().asksInTime();
-    boolean content = !asksMore && new Criteria(job, null).metByTheLoad(load);
-    return new Bare(hand, hold, drop, content);
-  }
-
-  /** Energy left at one end: whatever stops on the way starts anew. */
-  private static double reaching(Travel travel, int direction) {
-    double energy = 0;
-    for (int step = 0; step < travel.last(); step++) {
-      int from = direction > 0 ? step : travel.last() - step;
-      int to = from + direction;
-      double push = direction * (travel.heavy()[from] + travel.heavy()[to]) / 2;
-      double way = Math.abs(travel.q()[to] - travel.q()[from]);
-      energy = Math.max(0, energy + (push - travel.friction()) * way);
-    }
-    return energy;
   }
 
   /** What springs save at the hand, of the average or of the worst, whichever is more, N. */

@@ -67,7 +67,7 @@ public record Beside(Part part, int count, Fitting rod, Fitting tube, Mounted me
         return count * Math.abs(damper.force(-lever * speed) * lever);
       };
     }
-    Strut strut = InTime.strut(part, kelvin);
+    Strut strut = MovingPart.strut(part, kelvin);
     return (q, speed) -> {
       double lever = mechanism.lever(q);
       double compression = extended() - mechanism.length(q);

@@ -55,7 +55,7 @@ final class EndSpeed {
     double q = travel.q()[end];
     double lever = travel.lever()[end];
     double kelvin = state.kelvin(job.conditions());
-    Strut strut = InTime.strut(hung.part(), state.law(hung.part(), job.conditions()), kelvin);
+    Strut strut = MovingPart.strut(hung.part(), state.law(hung.part(), job.conditions()), kelvin);
     double compression = hung.extended() - travel.length()[end];
     boolean oiled = strut.oiled(compression, lever > 0, rodRise(job, q));
     Strut.Stand stand = strut.stand(compression, oiled);
@@ -120,7 +120,7 @@ final class EndSpeed {
     boolean besides = job.drag(SpringState.NOMINAL.kelvin(job.conditions())).at(q, 1) > 0;
     boolean oil =
         part.endZone() > 0
-            && InTime.strut(part, part.limits().hottest())
+            && MovingPart.strut(part, part.limits().hottest())
                 .oiled(0, travel.lever()[travel.last()] > 0, rodRise(job, q));
     return !besides && !oil;
   }

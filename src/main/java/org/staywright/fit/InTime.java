@@ -8,13 +8,8 @@ import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 import org.staywright.motion.Course;
 import org.staywright.motion.Hand;
-import org.staywright.motion.OilZones;
-import org.staywright.motion.Orifice;
 import org.staywright.motion.Scene;
-import org.staywright.motion.Strut;
-import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
-import org.staywright.spring.GasFilled;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -77,7 +72,7 @@ public final class InTime {
     return new Scene(
         course,
         inertia * share(corner.load()),
-        strut(fit.part(), law, kelvin),
+        MovingPart.strut(fit.part(), law, kelvin),
         fit.count(),
         extended,
         rodRise(job.mechanism(), fit.rodEndAt()),
@@ -113,40 +108,5 @@ public final class InTime {
     return job.mechanism() instanceof SeatColumn seat
         ? seat.end()
         : fit.figures().lengths().extended();
-  }
-
-  /**
-   * A part as delivered, as it moves.
-   *
-   * @param kelvin of all there is
-   */
-  public static Strut strut(Part part, double kelvin) {
-    return strut(part, part.spring().law(), kelvin);
-  }
-
-  /**
-   * @param law of one specimen of the part
-   * @param kelvin of all there is
-   */
-  static Strut strut(Part part, ForceLaw law, double kelvin) {
-    Part.Damping damping = part.damping();
-    if (!(part.spring() instanceof GasFilled gas) || damping == null) {
-      return new Strut(law, kelvin, null, OilZones.NONE, Double.POSITIVE_INFINITY);
-    }
-    boolean throttled = gas.sense() > 0;
-    Orifice orifice =
-        new Orifice(
-            damping.orificeDiameter(),
-            damping.orificeLength(),
-            damping.compressionFlowFactor(),
-            gas.ringArea());
-    OilZones zones = OilZones.of(gas.stroke(), gas.oilVolume(), gas.ringArea(), gas.boreArea());
-    // The gas of a traction spring does not pass its piston.
-    return new Strut(
-        law,
-        kelvin,
-        throttled ? orifice : null,
-        throttled ? zones : OilZones.NONE,
-        damping.wallTimeConstant());
   }
 }

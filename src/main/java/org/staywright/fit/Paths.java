@@ -32,7 +32,7 @@ final class Paths {
     mechanism = job.mechanism();
     window = window(mechanism);
     whole = path(mechanism.end(), null);
-    bare = mechanism instanceof SeatColumn ? null : Bare.of(job, whole.travel());
+    bare = mechanism instanceof SeatColumn ? null : BareLoad.of(job, whole.travel());
     criteria = new Criteria(job, bare);
     if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
       lengths = null;

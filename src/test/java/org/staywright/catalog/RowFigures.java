@@ -8,7 +8,7 @@ import static org.staywright.unit.Unit.ROOM;
 import java.util.DoubleSummaryStatistics;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.staywright.fit.InTime;
+import org.staywright.fit.MovingPart;
 import org.staywright.motion.Strut;
 import org.staywright.part.Part;
 import org.staywright.spring.Damper;
@@ -83,7 +83,7 @@ record RowFigures(Part part, double endLength) {
    * oil ends to full compression, m/s.
    */
   DoubleSummaryStatistics speedsInGas() {
-    Strut strut = InTime.strut(part, ROOM);
+    Strut strut = MovingPart.strut(part, ROOM);
     double oil = strut.zones().extension();
     double rest = part.spring().stroke() - oil;
     return speeds(i -> strut.freeSpeed(oil + rest * i / STEPS, false));
@@ -91,7 +91,7 @@ record RowFigures(Part part, double endLength) {
 
   /** The same in the oil at the end, m/s. */
   DoubleSummaryStatistics speedsInOil() {
-    Strut strut = InTime.strut(part, ROOM);
+    Strut strut = MovingPart.strut(part, ROOM);
     return speeds(i -> strut.freeSpeed(strut.zones().extension() * i / STEPS, true));
   }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.staywright.fit.InTime;
+import org.staywright.fit.MovingPart;
 import org.staywright.fit.SampleRange;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.mechanism.ForceProfile;
@@ -42,7 +42,7 @@ class EveryMotionTest {
           Scene scene =
               Scenes.scene(
                   mechanism,
-                  InTime.strut(part, kelvin),
+                  MovingPart.strut(part, kelvin),
                   1 + random.nextInt(2),
                   mechanism instanceof SeatColumn
                       ? mechanism.end()

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.part.Column;
 import org.staywright.part.Range;
 
 @QuarkusTest
+@Tag("server")
 class CurrentRangeTest {
 
   @Inject CurrentRange current;

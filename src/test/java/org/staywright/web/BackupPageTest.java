@@ -16,6 +16,7 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.database.OnPostgresql;
 import org.staywright.form.Jobs;
@@ -23,6 +24,7 @@ import org.staywright.form.Jobs;
 /** On a database of its own: whatever else there is would be replaced as well. */
 @OnPostgresql
 @QuarkusTest
+@Tag("server")
 @TestProfile(PostgresqlProfile.class)
 class BackupPageTest {
 

@@ -11,11 +11,13 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
 import org.staywright.form.Jobs;
 
 @QuarkusTest
+@Tag("server")
 class BatchResourceTest {
 
   private static final String TABLE =

@@ -13,10 +13,12 @@ import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Ways to start, and the centre of mass, on pages and as JSON. */
 @QuarkusTest
+@Tag("server")
 class CentrePageTest {
 
   private static final String LID =

@@ -14,10 +14,12 @@ import io.restassured.specification.RequestSpecification;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Choosing a part by form: saved, counted again, removed, and refused without its token. */
 @QuarkusTest
+@Tag("server")
 class ChoosingTest {
 
   private static final String SCRIPT = "<script>alert(1)</script>";

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What would be made for a job, beside the best of stock, as a page and as a sheet. */
 @QuarkusTest
+@Tag("server")
 class IdealPageTest {
 
   private static Response of(Way way, String page) {

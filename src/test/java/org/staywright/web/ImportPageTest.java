@@ -11,10 +11,12 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A file of stock taken in by the pages alone, as a browser without script would. */
 @QuarkusTest
+@Tag("server")
 class ImportPageTest {
 
   /** Invented, with a column named by a house's own word and one that is none of ours. */

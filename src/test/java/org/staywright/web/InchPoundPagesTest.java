@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,6 +29,7 @@ import org.staywright.wording.Wording;
 
 /** The pages in inch-pound units. */
 @QuarkusTest
+@Tag("server")
 class InchPoundPagesTest {
 
   private static final Pattern FIELD =

@@ -11,12 +11,14 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Saved jobs on their pages: changed in two tabs, copied, removed, ordered together. */
 @QuarkusTest
+@Tag("server")
 class JobPagesTest {
 
   static final String PICK = "form=\"choose\" name=\"pick\" value=\"([^\"]+)\"";

@@ -18,12 +18,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Straight lift and force profile on pages that need no script. */
 @QuarkusTest
+@Tag("server")
 class MechanismPagesTest {
 
   private static final String SOUND = "lengthMm,forceN\n400,385\n490,332\n550,275.5\n";

@@ -11,11 +11,13 @@ import io.restassured.response.Response;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
 
 /** Mounts found on a page, without script. */
 @QuarkusTest
+@Tag("server")
 class MountsPageTest {
 
   private static final String LID =

@@ -19,12 +19,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
 import org.staywright.form.Jobs;
 import org.staywright.stock.CurrentRange;
 
 @QuarkusTest
+@Tag("server")
 @TestProfile(DatabaseOfItsOwn.class)
 class OperationTest {
 

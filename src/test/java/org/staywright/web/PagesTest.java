@@ -16,6 +16,7 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,7 @@ import org.staywright.stock.CurrentRange;
 
 /** The pages as a browser without script gets them. */
 @QuarkusTest
+@Tag("server")
 class PagesTest {
 
   private static final String SCRIPT = "<script>alert(1)</script>";

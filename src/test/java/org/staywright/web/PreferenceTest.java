@@ -8,12 +8,14 @@ import static org.hamcrest.Matchers.not;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Language and units of a page: by address, by choice, by browser. */
 @QuarkusTest
+@Tag("server")
 class PreferenceTest {
 
   @ParameterizedTest

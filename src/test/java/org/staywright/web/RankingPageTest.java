@@ -12,12 +12,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * What stands on a ranking besides its rows: groups of like parts, and the lists of what is out.
  */
 @QuarkusTest
+@Tag("server")
 class RankingPageTest {
 
   private static final Pattern TALLY =

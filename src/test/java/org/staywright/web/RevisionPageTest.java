@@ -20,12 +20,14 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 import org.staywright.form.RowFile;
 
 /** Revisions compared and restored, and the choices that they leave alone. */
 @QuarkusTest
+@Tag("server")
 class RevisionPageTest {
 
   private int before;

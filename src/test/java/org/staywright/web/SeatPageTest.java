@@ -8,10 +8,12 @@ import static org.hamcrest.Matchers.not;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A seat on pages that need no script. */
 @QuarkusTest
+@Tag("server")
 class SeatPageTest {
 
   private static RequestSpecification stool() {

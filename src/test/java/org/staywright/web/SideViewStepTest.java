@@ -10,10 +10,12 @@ import io.restassured.specification.RequestSpecification;
 import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** One spring judged at every step while the side view is changed. */
 @QuarkusTest
+@Tag("server")
 class SideViewStepTest {
 
   private static final Pattern PICK = Pattern.compile("data-pick=\"([^\"]+)\"");

@@ -5,10 +5,12 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 
 import io.quarkus.test.junit.QuarkusTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Numbers in the forms of the pages as people type them. */
 @QuarkusTest
+@Tag("server")
 class TypedPagesTest {
 
   @Test

@@ -1,39 +1,35 @@
 package org.staywright.fit.replacement;
 
+import org.apache.commons.math3.special.Erf;
+
 /** The normal distribution where it is needed often. */
 final class Normal {
 
-  /** Chebyshev fit of erfc, ascending powers: error below 1.2e-7 of the value everywhere. */
-  private static final double[] FIT = {
-    -1.26551223,
-    1.00002368,
-    0.37409196,
-    0.09678418,
-    -0.18628806,
-    0.27886807,
-    -1.13520398,
-    1.48851587,
-    -0.82215223,
-    0.17087277
-  };
+  /** Below this the distribution function is taken from its asymptotic series. */
+  private static final double DEEP = -15;
 
   private Normal() {}
 
-  /**
-   * Logarithm of the distribution function, far into its lower tail.
-   *
-   * <p>Source: W. H. Press et al., Numerical Recipes, 2nd ed., section 6.2, from memory; checked
-   * against Commons Math.
-   */
+  /** Logarithm of the distribution function, far into its lower tail. */
   static double logDistribution(double z) {
-    double x = Math.abs(z) / Math.sqrt(2);
-    double t = 1 / (1 + 0.5 * x);
-    double fit = 0;
-    for (int i = FIT.length - 1; i >= 0; i--) {
-      fit = fit * t + FIT[i];
+    if (z < DEEP) {
+      return logTail(z);
     }
-    double log = Math.log(t / 2) - x * x + fit;
-    return z <= 0 ? log : Math.log1p(-Math.exp(log));
+    return z <= 0
+        ? Math.log(Erf.erfc(-z / Math.sqrt(2)) / 2)
+        : Math.log1p(-Erf.erfc(z / Math.sqrt(2)) / 2);
+  }
+
+  /**
+   * Relative error below 105/z⁸: 5e-8 at −15.
+   *
+   * <p>Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.12, from memory;
+   * checked against published values.
+   */
+  private static double logTail(double z) {
+    double small = 1 / (z * z);
+    double series = 1 - small * (1 - 3 * small * (1 - 5 * small));
+    return -z * z / 2 - Math.log(-z * Math.sqrt(2 * Math.PI)) + Math.log(series);
   }
 
   /** Logarithm of a sum of exponentials. */

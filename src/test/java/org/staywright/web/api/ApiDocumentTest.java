@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Ask;
 import org.staywright.fit.Criterion;
@@ -46,6 +47,7 @@ import org.staywright.wording.Wording;
 
 /** The document is served and true: every route, every field with its bound and default. */
 @QuarkusTest
+@Tag("server")
 class ApiDocumentTest {
 
   private JsonNode document;

@@ -13,11 +13,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 
 /** The load with no spring at all stands beside every ranking, and what makes it worse is near. */
 @QuarkusTest
+@Tag("server")
 class BareLoadTest {
 
   /** Light, and opened beyond the vertical: it stays where it ends and does not hurt. */

@@ -14,11 +14,13 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 
 /** Dampers and further springs that act along, by JSON, by flat names and in a table. */
 @QuarkusTest
+@Tag("server")
 class BesideTheSpringsTest {
 
   private String damper;

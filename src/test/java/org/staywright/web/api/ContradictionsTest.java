@@ -11,11 +11,13 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 
 /** What no part whatever could do is said in words, not by an empty list. */
 @QuarkusTest
+@Tag("server")
 class ContradictionsTest {
 
   /** Hangs down from its hinge and is pushed further down by its springs. */

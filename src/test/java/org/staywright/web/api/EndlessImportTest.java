@@ -10,10 +10,12 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Files that are too long to be sent: answered before they have come. */
 @QuarkusTest
+@Tag("server")
 class EndlessImportTest {
 
   private static final String HEAD =

@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.form.Jobs;
 
 /** Whatever is chosen, even where it does not fit, its papers come. */
 @QuarkusTest
+@Tag("server")
 class EveryFamilyOrderedTest {
 
   @ParameterizedTest

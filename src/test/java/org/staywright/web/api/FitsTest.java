@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 import org.staywright.part.Column;
@@ -31,6 +32,7 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Stock;
 
 @QuarkusTest
+@Tag("server")
 class FitsTest {
 
   @Inject CurrentRange current;

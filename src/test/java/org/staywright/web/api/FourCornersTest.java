@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,6 +26,7 @@ import org.staywright.web.Way;
 
 /** What a ranking answers holds together, and with its curves: nothing is said beyond them. */
 @QuarkusTest
+@Tag("server")
 class FourCornersTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();

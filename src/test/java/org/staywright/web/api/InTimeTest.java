@@ -17,10 +17,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 
 @QuarkusTest
+@Tag("server")
 class InTimeTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();

@@ -20,6 +20,7 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,7 @@ import org.staywright.unit.Fault;
 
 /** Documents of saved jobs and lists of several of them, over HTTP. */
 @QuarkusTest
+@Tag("server")
 class ListsTest {
 
   private static final String JOBS = "/api/v1/jobs";

@@ -12,6 +12,7 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
@@ -22,6 +23,7 @@ import org.staywright.spring.LockingSpring;
 import org.staywright.stock.CurrentRange;
 
 @QuarkusTest
+@Tag("server")
 class LockedCurveTest {
 
   @Inject CurrentRange current;

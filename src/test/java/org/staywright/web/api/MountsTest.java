@@ -16,6 +16,7 @@ import io.restassured.response.Response;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,6 +26,7 @@ import org.staywright.form.JsonText;
 
 /** Mounts found over the interface, waited for or not. */
 @QuarkusTest
+@Tag("server")
 class MountsTest {
 
   static final String LID =

@@ -18,6 +18,7 @@ import jakarta.inject.Inject;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;
@@ -28,6 +29,7 @@ import org.staywright.spring.GasSpring;
 import org.staywright.stock.CurrentRange;
 
 @QuarkusTest
+@Tag("server")
 class RangeTest {
 
   @Inject CurrentRange current;

@@ -23,12 +23,14 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 import org.staywright.part.Column;
 import org.staywright.stock.CurrentRange;
 
 @QuarkusTest
+@Tag("server")
 class SavedJobsTest {
 
   private static final String JOBS = "/api/v1/jobs";

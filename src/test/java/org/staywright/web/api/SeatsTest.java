@@ -17,12 +17,14 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A seat on a column, ranked, saved and ordered by the API. */
 @QuarkusTest
+@Tag("server")
 class SeatsTest {
 
   private static final String JOB =
