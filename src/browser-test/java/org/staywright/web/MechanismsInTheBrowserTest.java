@@ -21,6 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("browser")
 class MechanismsInTheBrowserTest extends InTheBrowser {
 
+  private static final String MOST = "at most (\\d+)\u00a0N ";
+
   @ParameterizedTest
   @CsvSource({"1280, true, LIGHT", "390, true, DARK", "390, false, LIGHT"})
   void ranksForALift(int width, boolean script, ColorScheme colours) {
@@ -31,7 +33,10 @@ class MechanismsInTheBrowserTest extends InTheBrowser {
       page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Straight lift")).click();
       page.waitForLoadState();
       Locator verdict = page.locator(".verdict").first();
-      assertThat(verdict).containsText("holds it up");
+      assertThat(verdict).containsText("to lower");
+      PageCharts charts = PageCharts.of(page.content());
+      charts.holdsMost(verdict.textContent(), MOST + "to lower", "lowering, most in any corner");
+      charts.holdsMost(verdict.textContent(), MOST + "to lift", "lifting, most in any corner");
       page.getByLabel("Travel", new Page.GetByLabelOptions().setExact(true)).fill("180");
       rank(page, script);
       assertThat(page).hasURL(Pattern.compile("/lift\\?.*load\\.travelMm=180"));
@@ -58,7 +63,12 @@ class MechanismsInTheBrowserTest extends InTheBrowser {
     try (BrowserContext context = context(width, script, colours)) {
       Page page = page(context);
       page.navigate(start + "profile");
-      assertThat(page.locator(".verdict").first()).containsText("pushes what is asked");
+      Locator verdict = page.locator(".verdict").first();
+      assertThat(verdict).containsText("too much");
+      PageCharts charts = PageCharts.of(page.content());
+      charts.holdsMost(verdict.textContent(), MOST + "too much", "too much, most in any corner");
+      charts.holdsMost(
+          verdict.textContent(), MOST + "too little", "too little, most in any corner");
       page.getByLabel("Most that may be off").fill("200");
       rank(page, script);
       assertThat(page).hasURL(Pattern.compile("maxHandForceN=200"));

@@ -103,6 +103,7 @@ class SideViewInTheBrowserTest extends InTheBrowser {
       Page page = page(context);
       page.navigate(start + "flap");
       Locator mount = grip(page, Pattern.compile("^Frame mount"));
+      mount.scrollIntoViewIfNeeded();
       BoundingBox box = mount.boundingBox();
       page.mouse().move(box.x + 22, box.y + 22);
       page.mouse().down();

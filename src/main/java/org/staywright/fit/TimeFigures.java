@@ -1,6 +1,7 @@
 package org.staywright.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -130,6 +131,17 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
       return Failing.STAYS;
     }
     return motion.greatestSpeed() * hand <= SINKING ? Failing.SINKS : Failing.FALLS;
+  }
+
+  /** Where it goes worst when one spring fails; nominal where it stays open in every corner. */
+  public Corner worstFailing() {
+    return cases.stream()
+        .filter(each -> failing(each.failing()) != Failing.STAYS)
+        .max(
+            Comparator.<Case, Failing>comparing(each -> failing(each.failing()))
+                .thenComparing(each -> each.failing().stopEnergy()))
+        .map(Case::corner)
+        .orElse(Corner.NOMINAL);
   }
 
   /** Least time until it lies shut or rests when one spring has failed, s. */

@@ -70,14 +70,21 @@ public final class FlatForm {
   /** Of one field. */
   public static List<String> texts(JsonNode value) {
     if (!value.isArray()) {
-      return List.of(value.asText());
+      return List.of(text(value));
     }
     if (value.path(0).isObject()) {
       return List.of(FlatTable.text(value));
     }
     List<String> texts = new ArrayList<>();
-    value.forEach(each -> texts.add(each.asText()));
+    value.forEach(each -> texts.add(text(each)));
     return texts;
+  }
+
+  /** As it was written; what nobody wrote, a double, as short as it is. */
+  private static String text(JsonNode value) {
+    return value.isDouble()
+        ? value.decimalValue().stripTrailingZeros().toPlainString()
+        : value.asText();
   }
 
   private ObjectNode read(Shape shape, Map<String, List<String>> values) {

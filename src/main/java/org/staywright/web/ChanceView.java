@@ -28,11 +28,12 @@ public record ChanceView(List<Labelled> figures, List<Share> shares) {
   static ChanceView of(Chance chance, Wording wording) {
     InTimeText text = new InTimeText(wording);
     List<Labelled> figures = new ArrayList<>();
-    figures.add(text.figure("holds", text.percent(chance.holds())));
-    figures.add(text.figure("hand-within", text.percent(chance.handWithinLimit())));
-    figures.add(text.figure("stays-shut", text.percent(chance.staysShut())));
-    figures.add(text.figure("years", text.years(chance.yearsUntil(0.5))));
-    figures.add(text.figure("years-early", text.years(chance.yearsUntil(0.05))));
+    InTimeText least = text.least();
+    figures.add(text.figure("holds", least.percent(chance.holds())));
+    figures.add(text.figure("hand-within", least.percent(chance.handWithinLimit())));
+    figures.add(text.figure("stays-shut", least.percent(chance.staysShut())));
+    figures.add(text.figure("years", least.years(chance.yearsUntil(0.5))));
+    figures.add(text.figure("years-early", least.years(chance.yearsUntil(0.05))));
     if (chance.mattersMost() != null) {
       String share = text.percent(chance.holdShares().get(chance.mattersMost()));
       figures.add(

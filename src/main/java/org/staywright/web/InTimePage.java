@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.document.Drawing;
 import org.staywright.fit.Chance;
+import org.staywright.fit.Corner;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.Spreads;
@@ -57,8 +58,11 @@ public final class InTimePage {
       return Templates.out(OutView.of(query, judged));
     }
     Spreads usual = Spreads.usual(job, judged.fit().part());
-    InTimeQuery asked = InTimeQuery.of(query, judged.pick(), uri.getQueryParameters(), usual);
-    return new Asking(asked, judged, range, wording).page();
+    TimeFigures figures = TimeFigures.of(job, judged.fit()).orElse(null);
+    Corner worst = figures == null ? Corner.NOMINAL : figures.worstFailing();
+    InTimeQuery asked =
+        InTimeQuery.of(query, judged.pick(), uri.getQueryParameters(), worst, usual);
+    return new Asking(asked, judged, figures, range, wording).page();
   }
 
   /** One of its charts over time as a file. */
@@ -88,6 +92,10 @@ public final class InTimePage {
 
     private final InTimeQuery asked;
     private final Judged judged;
+
+    /** Null where they cannot be told. */
+    private final TimeFigures figures;
+
     private final Range range;
     private final Wording wording;
     private final List<Fault> faults = new ArrayList<>();
@@ -95,16 +103,16 @@ public final class InTimePage {
     /** What the gas of the motion asked for would leave, in words; null where it does not. */
     private String beyond;
 
-    Asking(InTimeQuery asked, Judged judged, Range range, Wording wording) {
+    Asking(InTimeQuery asked, Judged judged, TimeFigures figures, Range range, Wording wording) {
       this.asked = asked;
       this.judged = judged;
+      this.figures = figures;
       this.range = range;
       this.wording = wording;
     }
 
     TemplateInstance page() {
       Job job = judged.job();
-      TimeFigures figures = TimeFigures.of(job, judged.fit()).orElse(null);
       PlayedView played = played();
       ChanceView chance = asked.chances() ? chance() : null;
       JobQuery query = asked.job();

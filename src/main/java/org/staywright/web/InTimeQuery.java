@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.staywright.fit.Corner;
 import org.staywright.fit.Spreads;
 import org.staywright.form.ChanceRequest;
 import org.staywright.form.Field;
@@ -41,11 +42,13 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
   private static final MathContext FIGURES = new MathContext(3);
 
   /**
-   * What was not asked is as usual: one spring fails, or a seat's valve is opened while it is low,
-   * and everything strays as it mostly does.
+   * What was not asked is as usual: one spring fails where that is worst, or a seat's valve is
+   * opened while it is low, and everything strays as it mostly does.
+   *
+   * @param worst corner when one spring fails
    */
   static InTimeQuery of(
-      JobQuery job, Pick pick, Map<String, List<String>> parameters, Spreads usual) {
+      JobQuery job, Pick pick, Map<String, List<String>> parameters, Corner worst, Spreads usual) {
     Shape shape = shape(job.bench().type());
     Typed typed = Typed.of(shape, parameters, job.bench().wording());
     Map<String, List<String>> values = new LinkedHashMap<>(typed.values());
@@ -53,6 +56,8 @@ record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
       values.putIfAbsent("release", List.of(MotionRequest.FROM_CLOSED));
     } else {
       values.putIfAbsent("failedSprings", List.of("1"));
+      values.putIfAbsent("spring", List.of(worst.spring().code()));
+      values.putIfAbsent(LOAD_STATE, List.of(worst.load().code()));
       usual(usual).forEach((name, text) -> fill(values, SPREADS + "." + name, text));
     }
     return new InTimeQuery(job, pick, shape, new Typed(values, typed.texts()));

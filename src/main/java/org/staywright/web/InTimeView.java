@@ -1,5 +1,7 @@
 package org.staywright.web;
 
+import static java.math.RoundingMode.CEILING;
+import static java.math.RoundingMode.FLOOR;
 import static org.staywright.unit.Unit.JOULE;
 
 import java.util.ArrayList;
@@ -27,7 +29,7 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
   }
 
   static InTimeView of(Job job, TimeFigures figures, Wording wording) {
-    Telling telling = new Telling(job, figures, new InTimeText(wording));
+    Telling telling = new Telling(job, figures, new InTimeText(wording).most());
     return new InTimeView(telling.verdicts(), telling.figures());
   }
 
@@ -44,29 +46,29 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
                 ? wording.text("page.time.kept.never", CornerText.of(kept.corner(), wording))
                 : wording.text(
                     key,
-                    number(kept, kept.has()),
-                    number(kept, kept.needed()),
+                    number(kept, kept.has(), text),
+                    number(kept, kept.needed(), new InTimeText(wording)),
                     CornerText.of(kept.corner(), wording)));
       }
       String failing = behaviour.failing().name().toLowerCase(Locale.ROOT);
       verdicts.add(
           wording.text(
               "page.time.failing." + failing,
-              wording.number(behaviour.failingTime(), 1),
+              wording.number(behaviour.failingTime(), 1, FLOOR),
               text.newtons(Math.max(0, behaviour.failedForce())),
               text.speed(behaviour.failingSpeed()),
-              wording.bare(behaviour.failingEnergy(), JOULE, 1)));
+              wording.bare(behaviour.failingEnergy(), JOULE, 1, CEILING)));
       if (behaviour.choked()) {
         verdicts.add(wording.text("page.time.choked"));
       }
       return verdicts;
     }
 
-    private String number(Kept kept, double si) {
+    private static String number(Kept kept, double si, InTimeText text) {
       return switch (kept.criterion()) {
         case STOP_SPEED -> text.speed(si);
-        case STOP_ENERGY -> text.wording().bare(si, JOULE, 1);
-        default -> text.wording().number(si, 1);
+        case STOP_ENERGY -> text.wording().bare(si, JOULE, 1, text.rounding());
+        default -> text.wording().number(si, 1, text.rounding());
       };
     }
 

@@ -102,10 +102,12 @@ public final class FigureText {
             kept.has(), unit, kept.criterion().decimals(), rounding(kept.criterion()));
   }
 
-  /** What is asked: "≤ 50 N". */
+  /** What is asked, in full: "≤ 50 N", kept on one line. */
   public String asked(Kept kept, Unit unit) {
-    return wording.text(
-        "fit.criterion." + kept.criterion().sense().code(),
-        wording.quantity(kept.needed(), unit, kept.criterion().decimals(), RoundingMode.HALF_UP));
+    int decimals = wording.decimals(kept.needed(), unit, kept.criterion().decimals());
+    String needed = wording.quantity(kept.needed(), unit, decimals, RoundingMode.HALF_UP);
+    return wording
+        .text("fit.criterion." + kept.criterion().sense().code(), needed)
+        .replace(' ', '\u00a0');
   }
 }

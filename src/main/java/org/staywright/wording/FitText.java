@@ -37,12 +37,13 @@ public final class FitText {
   }
 
   /**
-   * What is missed, with as many decimals as it takes to tell the two numbers apart.
+   * What is missed, with as many decimals as it takes to tell what is asked in full and the two
+   * numbers apart.
    *
    * @param unit of both, null for a plain ratio
    */
   public String blocker(Blocker blocker, Unit unit) {
-    int decimals = blocker.criterion().decimals();
+    int decimals = wording.decimals(blocker.needed(), unit, blocker.criterion().decimals());
     while (decimals < 6
         && shown(blocker.needed(), unit, decimals).equals(has(blocker, unit, decimals))) {
       decimals++;

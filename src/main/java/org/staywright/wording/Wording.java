@@ -161,6 +161,23 @@ public final class Wording {
   }
 
   /**
+   * How many decimals, from a least on, tell a number in full; the least where two more do not.
+   *
+   * @param unit metric, null for a plain number
+   */
+  int decimals(double si, Unit unit, int least) {
+    double shown = unit == null ? si : units.instead(unit).of(si);
+    for (int decimals = least; decimals <= least + 2; decimals++) {
+      double shifted =
+          shown * Math.pow(10, unit == null ? decimals : units.decimals(unit, decimals));
+      if (Math.abs(shifted - Math.rint(shifted)) < NOISE) {
+        return decimals;
+      }
+    }
+    return least;
+  }
+
+  /**
    * An SI value with its symbol: "12.5 mm", or what stands for it in the reader's units.
    *
    * @param unit metric

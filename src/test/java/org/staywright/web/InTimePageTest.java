@@ -4,12 +4,16 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -52,6 +56,33 @@ class InTimePageTest {
         .body(not(containsString("onclick")));
   }
 
+  /** What is played is what its sentence tells: rounded up there, to the nearest here. */
+  @Test
+  void playsFirstWhatIsWorstWhenOneSpringFails() {
+    String page = inTime().get("/in-time").asString();
+    assertTrue(page.contains("<option value=\"weak\" selected>"), page);
+    assertTrue(page.contains("<option value=\"heavy\" selected>"), page);
+    String told = PageForm.first("at worst it falls: .* comes down with ([\\d.]+) J", page);
+    String seen =
+        PageForm.first("It meets the stop after [\\d.]+\u00a0s with ([\\d.]+)\u00a0J", page);
+    assertEquals(Double.parseDouble(seen) + 0.05, Double.parseDouble(told), 0.0501);
+  }
+
+  /** The chance of holding and what is at worst are never told better than they are. */
+  @Test
+  void roundsItsTilesToTheWorseSide() {
+    String page = inTime().get("/in-time").asString();
+    String tile = PageForm.first("Energy at the stop, at worst</dt><dd>([\\d.]+)\u00a0J<", page);
+    double most =
+        Pattern.compile("Opened by a hand that lets go</th>.*?([\\d.]+)\u00a0J</td>")
+            .matcher(page)
+            .results()
+            .mapToDouble(row -> Double.parseDouble(row.group(1)))
+            .max()
+            .orElseThrow();
+    assertEquals(most + 0.05, Double.parseDouble(tile), 0.0501);
+  }
+
   @Test
   void itsChartsAreTakenAwayAsNumbersAndPictures() {
     inTime()
@@ -59,8 +90,12 @@ class InTimePageTest {
         .then()
         .statusCode(200)
         .header("Content-Disposition", containsString("-opening-travel.csv"))
-        .body(containsString("time, s"))
-        .body(containsString("hot and new, heavy: opened, °"));
+        .body(
+            startsWith(
+                "\"time, s\""
+                    + ",\"cold and aged, heavy load: opened, °\",\"cold and aged, light load: opened, °\""
+                    + ",\"hot and new, heavy load: opened, °\",\"hot and new, light load: opened, °\""))
+        .body(matchesPattern("(?s).*,80,.*"));
     inTime().get("/in-time/failing-speed.svg").then().statusCode(200).body(containsString("<svg"));
     inTime().get("/in-time/no-such-chart.svg").then().statusCode(404);
   }

@@ -38,20 +38,28 @@ class InchPoundPagesTest {
 
   @Test
   void theBenchShowsInchesPoundsAndFahrenheit() {
-    given()
-        .spec(PagesTest.lid())
-        .cookie("units", "inch-pound")
-        .get("/flap")
-        .then()
+    Response page = given().spec(PagesTest.lid()).cookie("units", "inch-pound").get("/flap");
+    page.then()
         .statusCode(200)
         .body(containsString("name=\"load.massKg\" value=\"39.68\""))
         .body(containsString("id=\"f-load-massKg-unit\">lb<"))
         .body(containsString("name=\"mounts.frameMm.x\" value=\"0.5906\""))
         .body(containsString("name=\"conditions.nominalC\" value=\"68\""))
-        .body(containsString("Hand open / close, lbf"))
         .body(containsString("\u00a0lbf"))
         .body(not(containsString("\u00a0N<")))
         .body(not(containsString("\u00a0mm")));
+    // 1 lbf is 4.448 N: 0.45359237 kg at 9.80665 m/s² (the yard and pound agreement of 1959, and
+    // standard gravity).
+    PageCharts metric = PageCharts.of(given().spec(PagesTest.lid()).get("/flap").asString());
+    String hand = "data-label=\"Hand open / close, at worst, lbf\">([\\d.]+) / ([\\d.]+)<";
+    Matcher told = Pattern.compile(hand).matcher(page.asString());
+    assertTrue(told.find(), hand);
+    double open = metric.most("opening, most in any corner") / 4.4482216152605;
+    double close = metric.most("closing, most in any corner") / 4.4482216152605;
+    assertEquals(open, Double.parseDouble(told.group(1)), 0.1, "never less: rounded up");
+    assertEquals(close, Double.parseDouble(told.group(2)), 0.1, "never less: rounded up");
+    assertTrue(Double.parseDouble(told.group(1)) > open - 0.002, told.group(1) + " of " + open);
+    assertTrue(Double.parseDouble(told.group(2)) > close - 0.002, told.group(2) + " of " + close);
   }
 
   /** Every page that shows figures, the first part of the range on its own. */

@@ -2,7 +2,6 @@ package org.staywright.web;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
-import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,8 +11,10 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -21,6 +22,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Straight lift and force profile on pages that need no script. */
@@ -31,29 +33,39 @@ class MechanismPagesTest {
   private static final String SOUND = "lengthMm,forceN\n400,385\n490,332\n550,275.5\n";
 
   @Test
-  void aLiftOpensWithASoundJobAndItsVerdictInNewtons() {
-    given()
-        .get("/lift")
-        .then()
+  void aLiftOpensWithASoundJobAndAVerdictThatItsChartBears() {
+    Response lift = given().get("/lift");
+    lift.then()
         .statusCode(200)
         .body(containsString("name=\"load.type\" value=\"straight-lift\""))
         .body(containsString("name=\"load.travelMm\" value=\"200\""))
-        .body(matchesPattern("(?s).*class=\"verdict fits\">\\s*<p>[^<]*holds it up with.*"))
         .body(containsString("Side view of the lift"))
         .body(not(containsString("load.openingAngleDeg")))
         .body(not(containsString("flap stop")));
+    PageCharts charts = PageCharts.of(lift.asString());
+    String said = headline(lift.asString());
+    charts.holdsMost(said, "at most (\\d+)\u00a0N to lower", "lowering, most in any corner");
+    charts.holdsMost(said, "at most (\\d+)\u00a0N to lift", "lifting, most in any corner");
   }
 
   @Test
-  void aProfileOpensWithASoundJobAndItsVerdictInNewtons() {
-    given()
-        .get("/profile")
+  void aProfileOpensWithASoundJobAndAVerdictThatItsChartBears() {
+    Response profile = given().get("/profile");
+    profile
         .then()
         .statusCode(200)
         .body(containsString(">\n400,385\n430,372\n"))
-        .body(matchesPattern("(?s).*class=\"verdict fits\">\\s*<p>[^<]*pushes what is asked.*"))
         .body(not(containsString("name=\"mounts.")))
         .body(not(containsString("openStop")));
+    PageCharts charts = PageCharts.of(profile.asString());
+    String said = headline(profile.asString());
+    charts.holdsMost(said, "at most (\\d+)\u00a0N too much", "too much, most in any corner");
+    charts.holdsMost(said, "at most (\\d+)\u00a0N too little", "too little, most in any corner");
+  }
+
+  /** What the best of a ranking does. */
+  private static String headline(String page) {
+    return PageForm.first("(?s)class=\"verdict fits\">\\s*(<p>.*?)</div>", page);
   }
 
   @ParameterizedTest
@@ -68,8 +80,11 @@ class MechanismPagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"lift", "profile"})
-  void oneFitIsShownInFull(String name) {
+  @CsvSource({
+    "lift, lifting, lowering, 'Pushed off at the start, nominal, by'",
+    "profile, too little, too much, 'More than asked at the shortest, nominal, by'"
+  })
+  void oneFitIsShownInFull(String name, String opening, String closing, String atTheStart) {
     String page = given().get("/" + name).asString();
     Matcher pick = Pattern.compile("name=\"pick\" value=\"([^\"]+)\"").matcher(page);
     assertTrue(pick.find());
@@ -80,14 +95,13 @@ class MechanismPagesTest {
         .statusCode(200)
         .body(containsString("Prop the load"))
         .body(containsString("href=\"/" + name + "?"));
-    given()
-        .queryParam("pick", pick.group(1))
-        .get("/" + name + "/fit/detail")
-        .then()
-        .statusCode(200)
-        .body(
-            containsString(
-                name.equals("lift") ? "Pushed off at the start by" : "at the shortest, by"));
+    String detail =
+        given().queryParam("pick", pick.group(1)).get("/" + name + "/fit/detail").asString();
+    String told = PageForm.first("<dt>" + atTheStart + "</dt><dd>([\\d.]+)\u00a0N</dd>", detail);
+    // What pushing in takes more than letting out gives, halved, is free of friction.
+    PageCharts charts = PageCharts.of(detail);
+    double off = (charts.first(closing + ", nominal") - charts.first(opening + ", nominal")) / 2;
+    assertEquals(off, Double.parseDouble(told), 0.1, atTheStart);
   }
 
   @Test
@@ -181,12 +195,16 @@ class MechanismPagesTest {
     assertTrue(pick.find());
     Response saved = form.formParam("pick", pick.group(1)).post("/jobs");
     assertEquals(303, saved.statusCode(), saved.asString());
-    given()
-        .get(saved.header("Location"))
-        .then()
-        .statusCode(200)
-        .body(containsString("holds it up with"))
-        .body(containsString("href=\"/lift?"));
+    String job = given().get(saved.header("Location")).asString();
+    assertTrue(job.contains("href=\"/lift?"), job);
+    List<String> said =
+        Pattern.compile("<p>[^<]*</p>")
+            .matcher(headline(page))
+            .results()
+            .map(MatchResult::group)
+            .toList();
+    assertEquals(2, said.size(), "what the hand has to do, and what it does at the end");
+    said.forEach(sentence -> assertTrue(job.contains(sentence), sentence + " in " + job));
   }
 
   private Response page;

@@ -5,11 +5,17 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import org.junit.jupiter.api.Tag;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -82,7 +88,11 @@ class SideBySideTest {
         .get("/compare/side-by-side.csv")
         .then()
         .statusCode(200)
-        .body(containsString("B closing: hand force, N"));
+        .body(
+            startsWith(
+                "\"opened, °\""
+                    + ",\"A opening: hand force, nominal, N\",\"A closing: hand force, nominal, N\""
+                    + ",\"B opening: hand force, nominal, N\",\"B closing: hand force, nominal, N\""));
     given().get("/compare").then().statusCode(200).body(containsString("nothing to compare"));
     String id = JobPagesTest.chosen("Compared");
     given()
@@ -102,21 +112,19 @@ class SideBySideTest {
         .then()
         .statusCode(200)
         .body(containsString("Best balance, in points"))
-        .body(containsString(" of 45</td>"))
-        .body(containsString("name=\"weights.effort\" value=\"0.45\""));
+        .body(containsString("name=\"weights.effort\" value=\"0.4\""))
+        .body(containsString("name=\"weights.landing\" value=\"0.1\""));
+    assertEquals(Map.of("40", 2, "25", 2, "10", 4, "15", 2), pointsAddUp(usual.asString()));
     Response weighed =
         PageForm.of(usual, "id=\"weighing\"")
             .with("weights.effort", "0")
             .with("weights.margin", "0")
+            .with("weights.landing", "0")
             .with("weights.price", "3")
             .with("weights.supply", "1")
             .get("/compare");
-    weighed
-        .then()
-        .statusCode(200)
-        .body(containsString(" of 75</td>"))
-        .body(containsString(" of 25</td>"))
-        .body(containsString("name=\"weights.price\" value=\"3\""));
+    weighed.then().statusCode(200).body(containsString("name=\"weights.price\" value=\"3\""));
+    assertEquals(Map.of("0", 6, "75", 2, "25", 2), pointsAddUp(weighed.asString()));
     PageForm.of(usual, "id=\"weighing\"")
         .with("weights.effort", "lots")
         .get("/compare")
@@ -124,7 +132,29 @@ class SideBySideTest {
         .statusCode(200)
         .body(containsString("value=\"lots\""))
         .body(containsString("aria-invalid=\"true\""))
-        .body(containsString(" of 45</td>"));
+        .body(containsString(" of 40</td>"));
+  }
+
+  /** Of each of two parts the points add up to what is told; how often a term has which weight. */
+  private static Map<String, Integer> pointsAddUp(String page) {
+    Map<String, Integer> weights = new HashMap<>();
+    for (String letter : new String[] {"A", "B"}) {
+      String cell = "data-label=\"" + letter + "\">(?:<span class=\"hush\">best: </span>)?";
+      double points = 0;
+      Matcher term = Pattern.compile(cell + "([\\d.]+) of ([\\d.]+)<").matcher(page);
+      while (term.find()) {
+        points += Double.parseDouble(term.group(1));
+        weights.merge(term.group(2), 1, Integer::sum);
+      }
+      Matcher lost =
+          Pattern.compile("Lost by one spring at one side</th>.*?" + cell + "−?([\\d.]+)<")
+              .matcher(page);
+      points -= lost.find() ? Double.parseDouble(lost.group(1)) : 0;
+      String total = PageForm.first("Altogether, of 100</th>.*?" + cell + "([\\d.]+)<", page);
+      // Five terms and their sum, each rounded to a tenth.
+      assertEquals(points, Double.parseDouble(total), 0.3, letter);
+    }
+    return weights;
   }
 
   @Test
