@@ -18,6 +18,6 @@ final class PullsTogether implements CautionRule {
       return Optional.empty();
     }
     double most = Math.abs(spring.law().force(0, ROOM));
-    return Optional.of(Caution.warning("pulls-together", Figure.of(most, Unit.NEWTON)));
+    return Optional.of(Caution.warning("pulls-together", Figure.most(most, Unit.NEWTON)));
   }
 }

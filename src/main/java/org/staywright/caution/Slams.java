@@ -1,5 +1,6 @@
 package org.staywright.caution;
 
+import java.math.RoundingMode;
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
 import org.staywright.fit.Figures;
@@ -25,8 +26,8 @@ record Slams(boolean opening) implements CautionRule {
   }
 
   private Caution told(Slam slam) {
-    Figure energy = Figure.of(slam.energy(), Unit.JOULE);
-    Figure speed = new Figure(slam.speed(), Unit.METRE_PER_SECOND, 1);
+    Figure energy = Figure.most(slam.energy(), Unit.JOULE);
+    Figure speed = new Figure(slam.speed(), Unit.METRE_PER_SECOND, 1, RoundingMode.CEILING);
     Caution caution =
         opening ? Caution.warning("slams", energy, speed) : Caution.danger("slams", energy, speed);
     return caution.by(COMPARED).at(opening ? "open" : "shut", slam.corner());
