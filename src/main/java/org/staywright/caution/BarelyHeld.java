@@ -9,7 +9,9 @@ import org.staywright.fit.Job;
 import org.staywright.fit.Stay;
 import org.staywright.unit.Unit;
 
-/** A load that only a few newtons keep open, or none: at worst it comes down on whoever trusts it. */
+/**
+ * A load that only a few newtons keep open, or none: at worst it comes down on whoever trusts it.
+ */
 final class BarelyHeld implements CautionRule {
 
   @Override

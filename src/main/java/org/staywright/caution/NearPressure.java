@@ -23,7 +23,8 @@ final class NearPressure implements CautionRule {
     double limit = fit.part().limits().pressure();
     return peak > NEAR * limit
         ? Optional.of(
-            Caution.warning("near-pressure", Figure.most(peak, Unit.BAR), Figure.of(limit, Unit.BAR)))
+            Caution.warning(
+                "near-pressure", Figure.most(peak, Unit.BAR), Figure.of(limit, Unit.BAR)))
         : Optional.empty();
   }
 }

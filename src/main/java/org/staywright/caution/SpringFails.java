@@ -2,20 +2,25 @@ package org.staywright.caution;
 
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
+import org.staywright.fit.Beside;
 import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.part.Family;
 import org.staywright.unit.Unit;
 
-/** What is left when one spring gives out, at worst: at the hand, and to keep it open. */
+/**
+ * What is left when one of the chosen springs gives out, at worst: at the hand, and to keep it
+ * open. Springs beside are others that may still hold it.
+ */
 final class SpringFails implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
-    double hand = figures.oneFailed().hand();
+    double hand = Math.max(0, figures.oneFailed().hand());
     double hold = figures.oneFailed().hold();
-    boolean alone = fit.count() == 1;
-    if (alone && hand <= 0) {
+    boolean alone = fit.count() == 1 && job.beside().stream().noneMatch(SpringFails::pushes);
+    if (alone && hand == 0) {
       return Optional.empty();
     }
     return Optional.of(
@@ -28,5 +33,9 @@ final class SpringFails implements CautionRule {
                 alone ? "stays-without-spring" : "others-still-hold",
                 Figure.most(hand, Unit.NEWTON),
                 Figure.least(hold, Unit.NEWTON, 0)));
+  }
+
+  private static boolean pushes(Beside beside) {
+    return beside.part().family() != Family.DAMPER;
   }
 }

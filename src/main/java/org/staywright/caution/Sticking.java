@@ -33,6 +33,6 @@ final class Sticking implements CautionRule {
             Caution.warning(
                 "long-rest",
                 Figure.of(DAYS_A_YEAR / Math.max(1, cycles), null),
-                Figure.of(friction, Unit.NEWTON)));
+                Figure.least(friction, Unit.NEWTON, 0)));
   }
 }

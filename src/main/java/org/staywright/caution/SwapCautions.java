@@ -84,11 +84,7 @@ public final class SwapCautions {
     if (spring.sense() > 0 && longer > SAME && longer < spring.stroke()) {
       double strong = 1 + now.part().forceTolerance() / spring.force();
       double press = spring.law(strong, 1).taking(longer, ROOM);
-      add(
-          "swap-hang-on",
-          Severity.WARNING,
-          millimetres(longer),
-          Figure.most(press, Unit.NEWTON));
+      add("swap-hang-on", Severity.WARNING, millimetres(longer), Figure.most(press, Unit.NEWTON));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.staywright.document;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,8 @@ final class AtTheHand {
     heads.add(head("ideal.sheet.column.made", ideal.made(), force, wording));
     hands.add(ideal.made().figures().hand());
     if (ideal.stock() != null) {
-      heads.add(head("ideal.sheet.column.stock", ideal.stock(), ideal.stock().part().number(), wording));
+      heads.add(
+          head("ideal.sheet.column.stock", ideal.stock(), ideal.stock().part().number(), wording));
       hands.add(ideal.stock().figures().hand());
     }
     heads.add(new Grid.Head(wording.text("ideal.sheet.column.none"), 20, true));
@@ -45,16 +47,22 @@ final class AtTheHand {
       List<String> cells = new ArrayList<>();
       cells.add(text.label(row.getKey(), 0.0));
       for (Hand hand : hands) {
-        double si = row.getValue().applyAsDouble(hand);
-        cells.add(text.value(row.getKey(), si, Unit.NEWTON));
+        cells.add(most(row.getValue().applyAsDouble(hand), row.getKey(), wording));
       }
       grid.row(cells);
     }
     return grid;
   }
 
+  /** Never less than it is; of the mean so many decimals that a gain can be seen. */
+  private static String most(double newtons, Figure figure, Wording wording) {
+    int decimals = figure == Figure.HAND_RMS ? 1 : 0;
+    return newtons > 0
+        ? wording.quantity(newtons, Unit.NEWTON, decimals, RoundingMode.CEILING)
+        : wording.text("document.by-itself");
+  }
+
   private static Grid.Head head(String key, Fit fit, String what, Wording wording) {
-    return new Grid.Head(
-        wording.text(key, fit.count(), what), 20, true);
+    return new Grid.Head(wording.text(key, fit.count(), what), 20, true);
   }
 }

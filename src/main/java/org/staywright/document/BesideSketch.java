@@ -3,6 +3,7 @@ package org.staywright.document;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.staywright.document.Shape.Size;
 import org.staywright.fit.Beside;
@@ -65,6 +66,14 @@ final class BesideSketch {
     Point middle = new Point((frame.x() + at.x()) / 2, (frame.y() + at.y()) / 2);
     String text = new OrderText(wording).kind(beside);
     labels.place(Role.LABEL, middle, 0.6 * sketch.em(), Size.SMALL, text);
+  }
+
+  /** A sentence more for a description, "" where there is nothing beside. */
+  static String named(List<BesideSketch> besides, Wording wording) {
+    OrderText words = new OrderText(wording);
+    String all =
+        besides.stream().map(each -> words.counted(each.beside)).collect(Collectors.joining(", "));
+    return all.isEmpty() ? "" : ' ' + wording.text("document.side-view.beside", all);
   }
 
   private void joints(Point at) {

@@ -12,6 +12,9 @@ import org.staywright.wording.Wording;
 /** All about one part: outline, force curves, figures, terms, cautions. */
 public final class Datasheet {
 
+  /** Greatest height, pt. */
+  private static final double OUTLINE = 170;
+
   private final Part part;
   private final Edition edition;
   private final Wording wording;
@@ -45,8 +48,8 @@ public final class Datasheet {
 
   private void fill(Sheet sheet) {
     sheet.title(
-        wording.text("document.datasheet"), part.number(), PartText.in(wording).describe(part));
-    sheet.drawing(SpringOutline.of(part, wording), 150);
+        wording.text("document.datasheet"), part.number(), PartText.in(wording).brief(part));
+    sheet.drawing(SpringOutline.of(part, wording), OUTLINE);
     if (part.spring().force() > 0) {
       sheet.heading(wording.text("document.force-curves"));
       sheet.drawing(ForceChart.forPaper(part, wording), 225);
@@ -64,6 +67,9 @@ public final class Datasheet {
     sheet.pairs(new PartFigures(part, wording).pairs());
     if (!part.derived().isEmpty()) {
       sheet.note(wording.text("document.derived"));
+    }
+    if (part.description() != null) {
+      sheet.note(wording.text("document.own-description", part.description()));
     }
     sheet.heading(wording.text("law.heading"));
     sheet.statements(LawText.in(wording).pairs(part));

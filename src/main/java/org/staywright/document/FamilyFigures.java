@@ -111,18 +111,19 @@ public final class FamilyFigures {
 
   private void damper(Damper damper) {
     for (double speed : SPEEDS) {
-      String at = wording.quantity(speed, MILLIMETRE_PER_SECOND, 0);
-      pairs.add(
-          new String[] {
-            wording.text("part.figure.damping", at),
-            wording.text(
-                "part.figure.damping.both",
-                wording.quantity(damper.force(speed), NEWTON, 0),
-                wording.quantity(-damper.force(-speed), NEWTON, 0))
-          });
+      resistance("in", speed, damper.force(speed));
     }
     add("compressingExponent", exponent(damper.compressing()));
+    for (double speed : SPEEDS) {
+      resistance("out", speed, -damper.force(-speed));
+    }
     add("extendingExponent", exponent(damper.extending()));
+  }
+
+  private void resistance(String way, double speed, double force) {
+    String at = wording.quantity(speed, MILLIMETRE_PER_SECOND, 0);
+    String label = wording.text("part.figure.damping." + way, at);
+    pairs.add(new String[] {label, wording.quantity(force, NEWTON, 0)});
   }
 
   private String exponent(Digression digression) {

@@ -37,7 +37,7 @@ public final class FitCharts {
   /** The same for a page. */
   static List<Chart> forPaper(Job job, Fit fit, Wording wording) {
     return fit.outcome() instanceof SeatFigures
-        ? SeatChart.all(job, fit, wording)
+        ? SeatChart.forPaper(job, fit, wording)
         : List.of(hand(HandForceChart.forPaper(job, fit, wording)));
   }
 

@@ -134,11 +134,12 @@ final class FlapView {
     return sketch.drawing(
         wording.text("document.side-view"),
         wording.text(
-            "document.side-view.about." + sense(),
-            mass(),
-            angle(),
-            wording.quantity(flap.length(0), Unit.MILLIMETRE, 0),
-            wording.quantity(flap.length(end), Unit.MILLIMETRE, 0)),
+                "document.side-view.about." + sense(),
+                mass(),
+                angle(),
+                wording.quantity(flap.length(0), Unit.MILLIMETRE, 0),
+                wording.quantity(flap.length(end), Unit.MILLIMETRE, 0))
+            + BesideSketch.named(besides, wording),
         em);
   }
 

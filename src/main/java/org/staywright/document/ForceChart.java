@@ -5,6 +5,8 @@ import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 import static org.staywright.unit.Unit.ROOM;
 
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
 import org.staywright.mechanism.Point;
@@ -49,7 +51,10 @@ public final class ForceChart {
     for (int i = 0; i < SAMPLES; i++) {
       compression[i] = stroke * i / (SAMPLES - 1);
     }
-    double most = law.taking(stroke - rest, part.limits().hottest());
+    double most = 0;
+    for (double each : kelvin) {
+      most = Math.max(most, law.taking(stroke - rest, each));
+    }
     if (this.fast) {
       most = Math.max(most, sense * law.fast(rest, stroke - rest, ROOM).force(stroke - rest));
     }
@@ -166,13 +171,12 @@ public final class ForceChart {
     plot.sketch().text(Role.LABEL, beside, Anchor.MIDDLE, Size.SMALL, name);
   }
 
-  /** Temperatures at the right ends, pushed apart where the curves lie close. */
+  /** Temperatures at the right ends in their order, pushed apart where the curves lie close. */
   private void endLabels() {
     double stroke = part.spring().stroke();
     double least = 0;
-    for (int i = 0; i < kelvin.length; i++) {
-      double middle = sense * law.force(stroke, kelvin[i]);
-      Point at = plot.place(MILLIMETRE.of(stroke), middle);
+    for (int i : rising(stroke)) {
+      Point at = plot.place(MILLIMETRE.of(stroke), middle(stroke, i));
       double y = Math.max(least, at.y());
       least = y + 1.2;
       plot.sketch()
@@ -183,6 +187,19 @@ public final class ForceChart {
               Size.NORMAL,
               celsius(kelvin[i]));
     }
+  }
+
+  /** Which temperature gives least, which more: gas gets stronger when hot, a coil weaker. */
+  private int[] rising(double compression) {
+    return IntStream.range(0, kelvin.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> middle(compression, i)))
+        .mapToInt(i -> i)
+        .toArray();
+  }
+
+  private double middle(double compression, int i) {
+    return sense * law.force(compression, kelvin[i]);
   }
 
   private String celsius(double temperature) {

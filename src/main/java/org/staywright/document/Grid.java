@@ -130,8 +130,8 @@ final class Grid {
     cell.setBorderColor(Paper.FAINT);
     cell.setBorderWidth(0.5f);
     cell.setPadding(0);
-    cell.setPaddingTop(2);
-    cell.setPaddingBottom(3.6f);
+    cell.setPaddingTop(1.6f);
+    cell.setPaddingBottom(3.2f);
     cell.setPaddingRight(number ? 0 : 6);
     cell.setPaddingLeft(number ? 6 : 0);
     return cell;

@@ -199,10 +199,11 @@ public final class HandForceChart {
   }
 
   private String worst(Way way, Extreme worst) {
+    boolean itself = worst.value() <= 0;
     return wording.text(
-        "document.worst",
+        itself ? "document.worst.itself" : "document.worst",
         wording.text(way.key),
-        most(worst.value()),
+        itself ? least(-worst.value()) : most(worst.value()),
         wording.quantity(worst.travel(), unit, 0),
         CornerText.of(worst.corner(), wording));
   }
@@ -216,8 +217,8 @@ public final class HandForceChart {
         "document.hand-force-chart.about",
         worst(Way.OPENING, hand.openWorst()),
         worst(Way.CLOSING, hand.closeWorst()),
-        most(hand.open()),
-        most(hand.close()),
+        most(Math.max(0, hand.open())),
+        most(Math.max(0, hand.close())),
         limit);
   }
 
@@ -229,6 +230,10 @@ public final class HandForceChart {
   /** Rounded up, so that no curve exceeds it. */
   private String most(double force) {
     return wording.quantity(force, NEWTON, 0, RoundingMode.CEILING);
+  }
+
+  private String least(double force) {
+    return wording.quantity(force, NEWTON, 0, RoundingMode.FLOOR);
   }
 
   private String newtons(double force) {

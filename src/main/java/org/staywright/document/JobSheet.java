@@ -3,17 +3,11 @@ package org.staywright.document;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.caution.Cautions;
-import org.staywright.fit.Beside;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.job.Chosen;
-import org.staywright.job.Misfit;
 import org.staywright.job.OrderLine;
 import org.staywright.job.PartsList;
-import org.staywright.unit.Unit;
-import org.staywright.wording.HandText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
@@ -29,13 +23,13 @@ public final class JobSheet {
   private static final double VIEW = 194;
 
   private static final double LOW_VIEW = 180;
-  private static final double CHART = 184;
 
   private final Chosen chosen;
   private final Job job;
   private final Fit fit;
   private final PartsList list;
   private final Wording wording;
+  private final InItsJob inItsJob;
 
   private JobSheet(Chosen chosen, PartsList list, Wording wording) {
     this.chosen = chosen;
@@ -43,6 +37,7 @@ public final class JobSheet {
     this.fit = chosen.fit();
     this.list = list;
     this.wording = wording.about(job.mechanism().code());
+    this.inItsJob = new InItsJob(job, fit, chosen.choice().rodEndAt(), this.wording);
   }
 
   /**
@@ -62,26 +57,14 @@ public final class JobSheet {
             "document.job-sheet.sentence",
             chosen.choice().count(),
             chosen.part().number(),
-            PartText.in(wording).describe(chosen.part())));
-    sheet.sentences(doing());
-    double end = fit == null ? job.mechanism().end() : fit.outcome().end();
-    MountTable mounts = new MountTable(job.mechanism(), end, wording);
-    sheet.beside(
-        SideView.forPaper(job, fit, wording),
-        chosen.misfit() == null ? VIEW : LOW_VIEW,
-        wording.text("document.mounts"),
-        mounts.pairs(chosen.choice().rodEndAt(), job.beside()),
-        mounts.about());
+            PartText.in(wording).brief(chosen.part())));
+    double view = chosen.misfit() == null ? VIEW : LOW_VIEW;
     if (fit == null) {
-      Misfit misfit = chosen.misfit();
-      String reasons = new OrderText(wording).reasons(misfit);
+      inItsJob.hung(sheet, view);
+      String reasons = new OrderText(wording).reasons(chosen.misfit());
       sheet.note(wording.text("document.asked.no-figures", reasons));
     } else {
-      List<FitCharts.Chart> charts = FitCharts.forPaper(job, fit, wording);
-      chart(sheet, charts.get(0));
-      sheet.heading(wording.text("document.requirements"));
-      sheet.grid(new Asked(job, fit, wording).grid());
-      charts.subList(1, charts.size()).forEach(chart -> chart(sheet, chart));
+      inItsJob.fill(sheet, view);
     }
     sheet.heading(wording.text("document.order-lines"));
     sheet.grid(lines());
@@ -89,43 +72,13 @@ public final class JobSheet {
     sheet.heading(wording.text("document.cautions"));
     sheet.remarks(
         Remarks.of(fit == null ? Cautions.of(chosen.part()) : Cautions.of(job, fit), wording));
-    sheet.heading(wording.text("document.mounting"));
-    sheet.steps(steps());
-    sheet.heading(wording.text("document.signed"));
-    sheet.grid(signed());
-  }
-
-  /** What it does at worst, and what acts along. */
-  private List<String> doing() {
-    List<String> doing = new ArrayList<>();
-    if (moved()) {
-      doing.addAll(words().headline());
-    }
-    for (Beside each : job.beside()) {
-      doing.add(
-          wording.text(
-              "document.job-sheet.beside",
-              each.count(),
-              each.part().number(),
-              new OrderText(wording).kind(each),
-              PartText.in(wording).describe(each.part())));
-    }
-    return doing;
-  }
-
-  /** Whether it is known what a hand feels of it. */
-  private boolean moved() {
-    return fit != null && fit.outcome() instanceof Figures;
-  }
-
-  private HandText words() {
-    Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().kind());
-    return HandText.of(fit, job.requirements(), way, wording);
-  }
-
-  private static void chart(Sheet sheet, FitCharts.Chart chart) {
-    sheet.heading(chart.heading());
-    sheet.drawing(chart.drawing(), CHART);
+    sheet.together(
+        () -> {
+          sheet.heading(wording.text("document.mounting"));
+          sheet.steps(steps());
+          sheet.heading(wording.text("document.signed"));
+          sheet.grid(signed());
+        });
   }
 
   private Grid lines() {
@@ -152,8 +105,8 @@ public final class JobSheet {
   private List<String> steps() {
     List<String> steps = new ArrayList<>();
     for (int i = 1; i <= STEPS; i++) {
-      String hanging = i == HANGING && moved() ? words().hanging() + ' ' : "";
-      steps.add(hanging + wording.text("document.mounting." + i));
+      String hanging = i == HANGING ? inItsJob.hanging() : "";
+      steps.add((hanging + ' ' + wording.text("document.mounting." + i)).strip());
     }
     return steps;
   }
@@ -167,7 +120,7 @@ public final class JobSheet {
                 new Grid.Head(wording.text("document.signed.date"), 18, false),
                 new Grid.Head(wording.text("document.signed.signature"), 32, false)));
     for (String who : List.of("made", "fitted", "checked")) {
-      grid.blanks(List.of(wording.text("document.signed." + who), "", "", ""), 19);
+      grid.blanks(List.of(wording.text("document.signed." + who), "", "", ""), 18);
     }
     return grid;
   }

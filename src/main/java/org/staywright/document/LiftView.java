@@ -136,12 +136,13 @@ final class LiftView {
     return sketch.drawing(
         wording.text("document.lift-view"),
         wording.text(
-            "document.lift-view.about",
-            mass(),
-            millimetres(end),
-            wording.shortest(Unit.DEGREE.of(lift.direction()), 1) + "°",
-            millimetres(lift.length(0)),
-            millimetres(lift.length(end))),
+                "document.lift-view.about",
+                mass(),
+                millimetres(end),
+                wording.shortest(Unit.DEGREE.of(lift.direction()), 1) + "°",
+                millimetres(lift.length(0)),
+                millimetres(lift.length(end)))
+            + BesideSketch.named(besides, wording),
         em);
   }
 

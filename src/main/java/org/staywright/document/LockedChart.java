@@ -50,7 +50,8 @@ public final class LockedChart {
             .mapToObj(share -> share * stroke)
             .map(at -> new Place(at, wording.quantity(at, MILLIMETRE, 0)))
             .toList();
-    return forces(part, places, ROOM, wording.text("document.locked.caption"), wording);
+    String caption = wording.text("document.locked.caption");
+    return forces(part, places, ROOM, caption, new Plot.Extent(WIDTH, HEIGHT), wording);
   }
 
   /**
@@ -59,7 +60,12 @@ public final class LockedChart {
    * @param places three, the middle one told in words
    */
   static Drawing forces(
-      Part part, List<Place> places, double kelvin, String caption, Wording wording) {
+      Part part,
+      List<Place> places,
+      double kelvin,
+      String caption,
+      Plot.Extent size,
+      Wording wording) {
     LockingSpring spring = (LockingSpring) part.spring();
     LockedCurve[] curves = new LockedCurve[places.size()];
     double far = 0;
@@ -71,8 +77,7 @@ public final class LockedChart {
       far = Math.max(far, deflection);
       most = Math.max(most, curves[i].fast()[SAMPLES - 1]);
     }
-    Plot plot =
-        new Plot(Axis.within(0, MILLIMETRE.of(far), 8), Axis.around(0, most, 6), WIDTH, HEIGHT);
+    Plot plot = new Plot(Axis.within(0, MILLIMETRE.of(far), 8), size.upwards(0, most, 6), size);
     plot.frame(
         wording,
         wording.text("document.locked.deflection"),
@@ -91,7 +96,8 @@ public final class LockedChart {
     }
     Integer[] upwards = {0, 1, 2};
     Arrays.sort(upwards, Comparator.comparingDouble(i -> heights[i]));
-    double[] apart = OverlayChart.apart(Arrays.stream(heights).sorted().toArray(), 0, HEIGHT);
+    double[] apart =
+        OverlayChart.apart(Arrays.stream(heights).sorted().toArray(), 0, size.height());
     for (int i = 0; i < apart.length; i++) {
       int which = upwards[i];
       double[] x = millimetres(curves[which].deflection());

@@ -36,11 +36,20 @@ final class MountTable {
    *
    * @param beside parts on mounts of their own
    */
-  List<String[]> pairs(Mounts.RodEnd rodEnd, List<Beside> beside) {
-    if (mechanism instanceof SeatColumn seat) {
-      seat(seat);
-      return pairs;
+  List<Sheet.Facts> facts(Mounts.RodEnd rodEnd, List<Beside> beside) {
+    List<Sheet.Facts> facts = new ArrayList<>();
+    String heading = wording.text("document.mounts");
+    facts.add(
+        new Sheet.Facts(
+            heading, mechanism instanceof SeatColumn seat ? seat(seat) : springs(rodEnd)));
+    for (Beside each : beside) {
+      String what = wording.text("document.mounts.beside", new OrderText(wording).counted(each));
+      facts.add(new Sheet.Facts(what, beside(each)));
     }
+    return facts;
+  }
+
+  private List<String[]> springs(Mounts.RodEnd rodEnd) {
     points(mechanism);
     add("length." + start(), millimetres(mechanism.length(mechanism.start())));
     add("length." + stop(), millimetres(mechanism.length(end)));
@@ -50,25 +59,29 @@ final class MountTable {
     if (rodEnd != Mounts.RodEnd.EITHER) {
       add("rod", wording.text("document.mounts.rod." + rodEnd.name().toLowerCase(Locale.ROOT)));
     }
-    for (Beside each : beside) {
-      int from = pairs.size();
-      points(each.mechanism());
-      for (String[] pair : pairs.subList(from, pairs.size())) {
-        String kind = new OrderText(wording).kind(each);
-        pair[0] = wording.text("document.mounts.beside", pair[0], kind, each.part().number());
-      }
-    }
-    return pairs;
+    return told();
+  }
+
+  private List<String[]> beside(Beside each) {
+    points(each.mechanism());
+    return told();
+  }
+
+  private List<String[]> told() {
+    List<String[]> told = List.copyOf(pairs);
+    pairs.clear();
+    return told;
   }
 
   /** A column has no mounts: what it carries, and how far it moves. */
-  private void seat(SeatColumn seat) {
+  private List<String[]> seat(SeatColumn seat) {
     add("travel", millimetres(end));
     add("seat", wording.measure(seat.seatMass(), Unit.KILOGRAM, 1));
     add("lightest", wording.measure(seat.lightest(), Unit.KILOGRAM, 1));
     add("heaviest", wording.measure(seat.heaviest(), Unit.KILOGRAM, 1));
     add("share", wording.number(100 * seat.share(), 0) + " %");
     add("thrust", wording.quantity(seat.heavy(), Unit.NEWTON, 0));
+    return told();
   }
 
   String about() {

@@ -53,12 +53,17 @@ public final class OrderText {
         "document.beside." + (each.part().family() == Family.DAMPER ? "damper" : "spring"));
   }
 
+  /** "1 × 04Y-DNP (damper)". */
+  String counted(Beside each) {
+    String count = wording.text("document.job-sheet.set", each.count(), each.part().number());
+    return wording.text("document.job-sheet.set.beside", count, kind(each));
+  }
+
   /** A set with all that acts along, by numbers. */
   String set(Outfit set) {
     String all = wording.text("document.job-sheet.set", set.count(), set.part().number());
     for (Beside each : set.beside()) {
-      String more = wording.text("document.job-sheet.set", each.count(), each.part().number());
-      all += " + " + wording.text("document.job-sheet.set.beside", more, kind(each));
+      all += " + " + counted(each);
     }
     return all;
   }
@@ -110,7 +115,7 @@ public final class OrderText {
   }
 
   String reasons(Misfit misfit) {
-    FitText text = FitText.in(wording);
+    FitText text = FitText.in(wording.about(misfit.mechanism()));
     return misfit.rejection() != null
         ? wording.text("document.chosen-although.rejected", text.rejection(misfit.rejection()))
         : misfit.blockers().stream()
@@ -163,14 +168,16 @@ public final class OrderText {
       return wording.text("document.note.alternate.column", alternate.part(), stock);
     }
     boolean compared = alternate.openMore() != null && alternate.closeMore() != null;
-    return wording.text(
-        "document.note.alternate" + (compared ? "" : ".alone"),
-        alternate.part(),
-        stock,
-        most(alternate.handOpen()),
-        most(alternate.handClose()),
-        compared ? signed(alternate.openMore()) : "",
-        compared ? signed(alternate.closeMore()) : "");
+    return wording
+        .about(alternate.mechanism())
+        .text(
+            "document.note.alternate" + (compared ? "" : ".alone"),
+            alternate.part(),
+            stock,
+            most(alternate.handOpen()),
+            most(alternate.handClose()),
+            compared ? signed(alternate.openMore()) : "",
+            compared ? signed(alternate.closeMore()) : "");
   }
 
   /** Rounded up, so that it is not exceeded; below zero nothing is asked of the hand. */

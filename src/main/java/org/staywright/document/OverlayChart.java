@@ -236,14 +236,10 @@ public final class OverlayChart {
   /** Rounded up, so that no curve exceeds it. */
   private String most(double[] forces) {
     double most = Arrays.stream(forces).max().orElseThrow();
-    return wording.quantity(most, NEWTON, 0, RoundingMode.CEILING);
+    return wording.quantity(Math.max(0, most), NEWTON, 0, RoundingMode.CEILING);
   }
 
   private String about(Line line) {
-    return wording.text(
-        subject.name + ".about",
-        line.letter,
-        most(line.solid),
-        most(line.dashed));
+    return wording.text(subject.name + ".about", line.letter, most(line.solid), most(line.dashed));
   }
 }

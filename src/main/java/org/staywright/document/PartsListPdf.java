@@ -63,14 +63,14 @@ public final class PartsListPdf {
         new Grid(
             List.of(
                 head("position", 4, false),
-                head("part-number", 12, false),
-                head("description", 41, false),
-                head("quantity", 8, true),
+                head("part-number", 11, false),
+                head("description", 43, false),
+                head("quantity", 7, true),
                 head("unit-price", 9, true),
-                head("line-total", 10, true),
-                head("stock", 7, true),
-                head("lead", 6, true),
-                head("line-mass-kg", 10, true)));
+                head("line-total", 11, true),
+                head("stock", 6, true),
+                head("lead", 5, true),
+                head("line-mass-kg", 9, true)));
     printed.forEach(line -> grid.row(line.cells(), 2, line.notes(), Paper.SOFT));
     grid.sum(
         List.of(
@@ -135,17 +135,19 @@ public final class PartsListPdf {
     Grid grid =
         new Grid(
             List.of(
-                head("job", 40, false),
-                head("set", 20, false),
-                head("sets", 8, true),
-                head("spares", 8, true),
+                head("job", 32, false),
+                head("set", 27, false),
+                head("sets", 6, true),
+                head("spares", 7, true),
                 head("set-cost", 12, true),
-                head("ten-years", 14, true)));
+                head("ten-years", 18, true)));
     for (ListedJob job : list.jobs()) {
       List<String> notes = new ArrayList<>(text.weak(job));
       if (text.mark(job) != null) {
         notes.add(0, text.mark(job));
       }
+      // A line each: they are no one sentence.
+      notes = notes.isEmpty() ? notes : List.of(String.join("\n", notes));
       grid.row(
           List.of(
               text.name(job.wanted().job()),

@@ -44,6 +44,21 @@ final class Plot {
   /** Right end of the name of y. */
   private double nameEnd;
 
+  /** Of the frame, in type sizes. */
+  record Extent(double width, double height) {
+
+    private static final double LOW = 12;
+
+    /** An axis of at most so many steps, fewer where it is low. */
+    Axis upwards(double low, double high, int steps) {
+      return Axis.around(low, high, height > LOW ? steps : 4);
+    }
+  }
+
+  Plot(Axis x, Axis y, Extent size) {
+    this(x, y, size.width(), size.height());
+  }
+
   Plot(Axis x, Axis y, double width, double height) {
     this.x = x;
     this.y = y;

@@ -65,7 +65,7 @@ public final class ReplacementNote {
         wording.text(
             "replace.note.sentence",
             wording.number(old.springCount(), 0),
-            PartText.in(wording).describe(now.part())));
+            PartText.in(wording).brief(now.part())));
     sheet.drawing(SpringOutline.of(now.part(), wording), 120);
     sheet.heading(wording.text("replace.note.beside"));
     sheet.grid(beside());

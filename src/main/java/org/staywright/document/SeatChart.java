@@ -1,9 +1,13 @@
 package org.staywright.document;
 
+import static java.math.RoundingMode.CEILING;
+import static java.math.RoundingMode.FLOOR;
+import static java.math.RoundingMode.HALF_UP;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 import static org.staywright.unit.Unit.NEWTON_PER_MILLIMETRE;
 
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,22 +24,26 @@ import org.staywright.wording.Wording;
 /** What a column does under a seat, over the height that is set: open, and locked. */
 public final class SeatChart {
 
-  private static final double WIDTH = 34;
-  private static final double HEIGHT = 20;
+  private static final Plot.Extent SCREEN = new Plot.Extent(34, 20);
+
+  /** As wide as a page and no higher than it leaves, its type as large as the text. */
+  private static final Plot.Extent PAPER = new Plot.Extent(47, 10);
 
   private static final double ROW_WIDTH = 10;
   private static final double ROW_HEIGHT = 2.6;
 
   private final Job job;
   private final Fit fit;
+  private final Plot.Extent size;
   private final Wording wording;
   private final SeatColumn seat;
   private final SeatCurve curve;
   private final double[] height;
 
-  private SeatChart(Job job, Fit fit, Wording wording) {
+  private SeatChart(Job job, Fit fit, Plot.Extent size, Wording wording) {
     this.job = job;
     this.fit = fit;
+    this.size = size;
     this.wording = wording;
     this.seat = (SeatColumn) job.mechanism();
     this.curve = SeatCurve.of(job, fit);
@@ -44,7 +52,16 @@ public final class SeatChart {
 
   /** All of them, those first that a sitter feels. */
   static List<FitCharts.Chart> all(Job job, Fit fit, Wording wording) {
-    SeatChart charts = new SeatChart(job, fit, wording);
+    return all(job, fit, SCREEN, wording);
+  }
+
+  /** The same for a page. */
+  static List<FitCharts.Chart> forPaper(Job job, Fit fit, Wording wording) {
+    return all(job, fit, PAPER, wording);
+  }
+
+  private static List<FitCharts.Chart> all(Job job, Fit fit, Plot.Extent size, Wording wording) {
+    SeatChart charts = new SeatChart(job, fit, size, wording);
     SeatCurve.Give give = charts.curve.give(job, fit);
     return List.of(
         new FitCharts.Chart(wording.text("seat.chart.open"), charts.open()),
@@ -55,7 +72,7 @@ public final class SeatChart {
 
   /** The open column, small enough for a table's row. */
   public static Drawing small(Job job, Fit fit, Wording wording) {
-    return new SeatChart(job, fit, wording).small();
+    return new SeatChart(job, fit, SCREEN, wording).small();
   }
 
   /** The open column rising and sinking, between the weight that it lifts and the one it yields. */
@@ -80,10 +97,10 @@ public final class SeatChart {
     return drawing(
         plot,
         "open",
-        newtons(least(curve.risingWeak())),
-        newtons(seat.empty()),
-        newtons(most(curve.sinkingStrong())),
-        newtons(seat.light()));
+        newtons(least(curve.risingWeak()), FLOOR),
+        newtons(seat.empty(), HALF_UP),
+        newtons(most(curve.sinkingStrong()), CEILING),
+        newtons(seat.light(), HALF_UP));
   }
 
   /** How far it gives: the lightest and the heaviest sitter at once, the heaviest in the end. */
@@ -102,13 +119,23 @@ public final class SeatChart {
         plot,
         new Ending(Role.CURVE_1, light, "seat.lightest"),
         new Ending(Role.CURVE_3, heavy, "seat.heaviest"));
+    int worst =
+        IntStream.range(0, heavy.length)
+            .reduce((a, b) -> heavy[a] < heavy[b] ? b : a)
+            .orElseThrow();
+    String most = atMost(give.heavy()[worst]);
+    String said =
+        wording.text(
+            "seat.give.most", most, wording.quantity(curve.height()[worst], MILLIMETRE, 0));
+    Point at = plot.mark(Role.CURVE_3, said, height[worst], heavy[worst]);
+    new Labels(plot.sketch()).place(Role.CURVE_3, at, Plot.RING, Size.SMALL, most);
     plot.caption(wording.text("seat.chart.give.caption"));
     return drawing(
         plot,
         "give",
-        millimetres(most(give.heavy()), 1),
-        millimetres(most(give.settled()), 1),
-        millimetres(most(give.light()), 1));
+        atMost(most(give.heavy())),
+        atMost(most(give.settled())),
+        atMost(most(give.light())));
   }
 
   /** Force over deflection inwards, slow and fast, locked low, half-way and high. */
@@ -122,6 +149,7 @@ public final class SeatChart {
             new LockedChart.Place(curve.compression()[last], wording.text("seat.high"))),
         job.conditions().nominal(),
         wording.text("seat.chart.locked.caption"),
+        size,
         wording);
   }
 
@@ -140,7 +168,7 @@ public final class SeatChart {
         plot,
         "stiffness",
         wording.quantity(give.stiffness()[softest], NEWTON_PER_MILLIMETRE, 0),
-        millimetres(curve.height()[softest], 0));
+        wording.quantity(curve.height()[softest], MILLIMETRE, 0));
   }
 
   private Drawing small() {
@@ -156,8 +184,8 @@ public final class SeatChart {
         wording.text("seat.chart.small"),
         wording.text(
             "seat.chart.small.about",
-            newtons(least(curve.risingWeak())),
-            newtons(most(curve.sinkingStrong()))),
+            newtons(least(curve.risingWeak()), FLOOR),
+            newtons(most(curve.sinkingStrong()), CEILING)),
         0.2);
   }
 
@@ -172,7 +200,7 @@ public final class SeatChart {
 
   private Plot plot(double low, double high, int steps) {
     Axis along = Axis.within(height[0], height[height.length - 1], 8);
-    return new Plot(along, Axis.around(low, high, steps), WIDTH, HEIGHT);
+    return new Plot(along, size.upwards(low, high, steps), size);
   }
 
   private void frame(Plot plot, String up, Unit unit) {
@@ -180,7 +208,7 @@ public final class SeatChart {
   }
 
   private void level(Plot plot, double newtons, String key) {
-    String text = wording.text(key, newtons(newtons));
+    String text = wording.text(key, newtons(newtons, HALF_UP));
     plot.level(Role.LIMIT, text, newtons);
     Point above = new Point(0.4, plot.place(0, newtons).y() - 0.8);
     plot.sketch().text(Role.LIMIT, above, Anchor.START, Size.SMALL, text);
@@ -227,11 +255,11 @@ public final class SeatChart {
     return Arrays.stream(values).min().orElseThrow();
   }
 
-  private String newtons(double force) {
-    return wording.quantity(force, NEWTON, 0);
+  private String newtons(double force, RoundingMode rounding) {
+    return wording.quantity(force, NEWTON, 0, rounding);
   }
 
-  private String millimetres(double metres, int decimals) {
-    return wording.quantity(metres, MILLIMETRE, decimals);
+  private String atMost(double metres) {
+    return wording.quantity(metres, MILLIMETRE, 1, CEILING);
   }
 }

@@ -46,7 +46,7 @@ final class SeatView {
   private final Sketch sketch;
   private final double em;
 
-  private SeatView(SeatColumn seat, Fit fit, Wording wording) {
+  private SeatView(SeatColumn seat, Fit fit, double letters, Wording wording) {
     this.seat = seat;
     this.fit = fit;
     this.wording = wording;
@@ -56,18 +56,18 @@ final class SeatView {
         fit == null ? 2 * travel + BODY : MILLIMETRE.of(fit.part().spring().extendedLength());
     this.halfTube = fit == null ? 14 : MILLIMETRE.of(fit.part().spring().tubeDiameter()) / 2;
     this.halfRod = fit == null ? 5 : MILLIMETRE.of(fit.part().spring().rodDiameter()) / 2;
-    this.em = (FOOT + extended + SEAT + LOAD) / ACROSS;
+    this.em = letters * (FOOT + extended + SEAT + LOAD) / ACROSS;
     this.sketch = new Sketch(em);
   }
 
   /** The seat on an assessed column; on a column as such where it is null. */
-  static Drawing of(SeatColumn seat, Fit fit, Wording wording) {
-    return new SeatView(seat, fit, wording).draw();
+  static Drawing of(SeatColumn seat, Fit fit, double letters, Wording wording) {
+    return new SeatView(seat, fit, letters, wording).draw();
   }
 
   /** The seat as it moves: at its lowest in full lines that carry their tracks. */
   static Drawing of(SeatColumn seat, Fit fit, Motion motion, Wording wording) {
-    return new SeatView(seat, fit, wording).draw(motion);
+    return new SeatView(seat, fit, 1, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {

@@ -1,48 +1,28 @@
 package org.staywright.document;
 
-import com.lowagie.text.Document;
-import com.lowagie.text.DocumentException;
 import com.lowagie.text.Element;
-import com.lowagie.text.PageSize;
 import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.PdfBoolean;
-import com.lowagie.text.pdf.PdfDate;
-import com.lowagie.text.pdf.PdfEncryption;
-import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
-import com.lowagie.text.pdf.PdfString;
-import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
-import java.util.TimeZone;
 import java.util.function.Consumer;
 
-/** A4 pages being filled from top to bottom. The same content makes the same bytes. */
+/** Pages being filled from top to bottom. The same content makes the same bytes. */
 final class Sheet {
-
-  private static final float MARGIN = 44;
-
-  /** A heading with less than this below it starts a new page, pt. */
-  private static final float LEAST = 80;
 
   /** Size of the type in tables, and the room to its right, pt. */
   private static final float CELL = 8;
 
   private static final float PAD = 8;
 
+  /** Of lines in cells, in type sizes. */
+  private static final float LEADING = 1.15f;
+
   /** Share of the page that a drawing with facts beside it takes. */
   private static final float LEFT = 0.56f;
-
-  private static final String AUTHOR = "Staywright";
 
   /**
    * What stands around the content.
@@ -67,60 +47,26 @@ final class Sheet {
     }
   }
 
-  private final Document document;
-  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-  private final PdfWriter writer;
+  private final Pages pages;
 
-  private Sheet(Cover cover, int pages) {
-    float top = MARGIN + Running.height(cover.marks(), PageSize.A4.getWidth() - 2 * MARGIN);
-    document = new Document(PageSize.A4, MARGIN, MARGIN, top, MARGIN + 22);
-    try {
-      writer = PdfWriter.getInstance(document, bytes);
-    } catch (DocumentException e) {
-      throw new IllegalStateException(e);
-    }
-    writer.setPageEvent(new Running(cover, pages));
-    document.addTitle(cover.title());
-    document.addAuthor(AUTHOR);
-    document.addCreator(AUTHOR);
-    document.open();
-    writer.getExtraCatalog().put(PdfName.LANG, new PdfString(cover.language().toLanguageTag()));
-    writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
-    fix(cover);
+  /** Whether further headings belong to the same block. */
+  private boolean joined;
+
+  private Sheet(Pages pages) {
+    this.pages = pages;
   }
 
   /** Prints content; a second time where the count of pages was not what the footer said. */
   static byte[] print(Cover cover, Consumer<Sheet> content) {
     int expected = 2;
     while (true) {
-      Sheet sheet = new Sheet(cover, expected);
-      content.accept(sheet);
-      int pages = sheet.writer.getPageNumber();
-      sheet.document.close();
-      if (pages == expected) {
-        return sheet.bytes.toByteArray();
+      Pages pages = new Pages(cover, expected);
+      content.accept(new Sheet(pages));
+      int count = pages.end();
+      if (count == expected) {
+        return pages.bytes();
       }
-      expected = pages;
-    }
-  }
-
-  /** Date and identifier come from the content, not from the clock. */
-  private void fix(Cover cover) {
-    if (cover.date() == null) {
-      writer.getInfo().remove(PdfName.CREATIONDATE);
-    } else {
-      GregorianCalendar day = GregorianCalendar.from(cover.date().atStartOfDay(ZoneOffset.UTC));
-      day.setTimeZone(TimeZone.getTimeZone("UTC"));
-      writer.getInfo().put(PdfName.CREATIONDATE, new PdfDate(day));
-    }
-    writer.getInfo().remove(PdfName.MODDATE);
-    try {
-      byte[] id =
-          MessageDigest.getInstance("MD5")
-              .digest(cover.identity().getBytes(StandardCharsets.UTF_8));
-      writer.getInfo().put(PdfName.FILEID, PdfEncryption.createInfoId(id, id));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
+      expected = count;
     }
   }
 
@@ -133,8 +79,8 @@ final class Sheet {
   }
 
   void heading(String text) {
-    if (writer.getVerticalPosition(true) - document.bottom() < LEAST) {
-      document.newPage();
+    if (!joined) {
+      pages.endBlock();
     }
     paragraph(text, Typeface.BOLD, 10.5f, Paper.MILD, 10, 3);
   }
@@ -144,7 +90,16 @@ final class Sheet {
   }
 
   void newPage() {
-    document.newPage();
+    pages.newPage();
+  }
+
+  /** Headings with what stands below them, all on one page where there is room on any. */
+  void together(Runnable content) {
+    pages.endBlock();
+    joined = true;
+    content.run();
+    joined = false;
+    pages.endBlock();
   }
 
   private void paragraph(
@@ -160,29 +115,38 @@ final class Sheet {
     table.addCell(cell);
     table.setSpacingBefore(before);
     table.setSpacingAfter(after);
-    add(table);
+    pages.add(table);
   }
 
   /** A drawing as wide as the page or as high as allowed. */
   void drawing(Drawing drawing, double most) {
     PdfPTable table = table(1);
-    table.addCell(picture(drawing, document.right() - document.left(), most));
-    add(table);
+    table.addCell(picture(drawing, pages.width(), most));
+    pages.add(table);
   }
 
-  /** A drawing with facts to its right: a heading, a pair a row, a note. */
-  void beside(Drawing drawing, double most, String heading, List<String[]> pairs, String note) {
-    PdfPTable facts = table(56, 44);
-    facts.addCell(across(heading, Typeface.BOLD, Paper.MILD));
-    pairs.forEach(pair -> pair(facts, pair));
-    facts.addCell(across(note, Typeface.REGULAR, Paper.SOFT));
-    PdfPCell right = new PdfPCell(facts);
+  /**
+   * What is told beside a drawing.
+   *
+   * @param pairs label and value
+   */
+  record Facts(String heading, List<String[]> pairs) {}
+
+  /** A drawing with facts to its right, a pair a row, and a note below them. */
+  void beside(Drawing drawing, double most, List<Facts> facts, String note) {
+    PdfPTable told = table(56, 44);
+    for (Facts each : facts) {
+      told.addCell(across(each.heading(), Typeface.BOLD, Paper.MILD));
+      each.pairs().forEach(pair -> pair(told, pair));
+    }
+    told.addCell(across(note, Typeface.REGULAR, Paper.SOFT));
+    PdfPCell right = new PdfPCell(told);
     right.setBorder(Rectangle.NO_BORDER);
     right.setVerticalAlignment(Element.ALIGN_MIDDLE);
     PdfPTable table = table(100 * LEFT, 100 * (1 - LEFT));
-    table.addCell(picture(drawing, LEFT * (document.right() - document.left()), most));
+    table.addCell(picture(drawing, LEFT * (pages.width()), most));
     table.addCell(right);
-    add(table);
+    pages.add(table);
   }
 
   private static PdfPCell across(String text, Typeface face, Color colour) {
@@ -212,7 +176,7 @@ final class Sheet {
 
   /** A table with a heading row that comes again on every page. */
   void grid(Grid grid) {
-    add(grid.table());
+    pages.add(grid.table());
   }
 
   /** Label and value, two pairs a row. */
@@ -223,7 +187,7 @@ final class Sheet {
       pair(table, pairs.get(i));
       pair(table, rows + i < pairs.size() ? pairs.get(rows + i) : new String[] {"", ""});
     }
-    add(table);
+    pages.add(table);
   }
 
   private void pair(PdfPTable table, String[] pair) {
@@ -241,19 +205,19 @@ final class Sheet {
       word = Math.max(word, Typeface.BOLD.base().getWidthPoint(remark.word(), CELL));
     }
     word += PAD + 1;
-    PdfPTable table = table(word, document.right() - document.left() - word);
+    PdfPTable table = table(word, pages.width() - word);
     for (Remark remark : remarks) {
       table.addCell(cell(remark.word(), Typeface.BOLD, remark.colour()));
       table.addCell(cell(remark.sentence(), Typeface.REGULAR, Paper.INK));
     }
-    add(table);
+    pages.add(table);
   }
 
   /** What is spoken of, and sentences about it. */
   void statements(List<String[]> pairs) {
     PdfPTable table = table(32, 68);
     pairs.forEach(pair -> pair(table, pair));
-    add(table);
+    pages.add(table);
   }
 
   /** Sentences below each other. */
@@ -263,7 +227,7 @@ final class Sheet {
     }
     PdfPTable table = table(1);
     sentences.forEach(each -> table.addCell(cell(each, Typeface.REGULAR, Paper.INK)));
-    add(table);
+    pages.add(table);
   }
 
   /** Numbered sentences. */
@@ -273,7 +237,7 @@ final class Sheet {
       table.addCell(cell(Integer.toString(i + 1), Typeface.BOLD, Paper.MILD));
       table.addCell(cell(steps.get(i), Typeface.REGULAR, Paper.INK));
     }
-    add(table);
+    pages.add(table);
   }
 
   /** A word in a colour and what it introduces. */
@@ -286,23 +250,16 @@ final class Sheet {
   }
 
   private static PdfPCell cell(String text, Typeface face, Color colour) {
-    PdfPCell cell = new PdfPCell(face.phrase(text, CELL, 1.25f * CELL, colour));
+    PdfPCell cell = new PdfPCell(face.phrase(text, CELL, LEADING * CELL, colour));
     face.direct(cell, text);
     cell.setBorder(Rectangle.BOTTOM);
     cell.setBorderColor(Paper.FAINT);
     cell.setBorderWidth(0.5f);
+    cell.setLeading(0, LEADING);
     cell.setPadding(0);
-    cell.setPaddingTop(1.8f);
+    cell.setPaddingTop(0.8f);
     cell.setPaddingBottom(3.6f);
     cell.setPaddingRight(PAD);
     return cell;
-  }
-
-  private void add(Element element) {
-    try {
-      document.add(element);
-    } catch (DocumentException e) {
-      throw new IllegalStateException(e);
-    }
   }
 }

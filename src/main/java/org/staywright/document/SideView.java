@@ -101,7 +101,7 @@ public final class SideView {
       return ProfileView.of(profile, curve, wording);
     }
     if (mechanism instanceof SeatColumn seat) {
-      return SeatView.of(seat, fit, wording);
+      return SeatView.of(seat, fit, letters, wording);
     }
     throw new IllegalArgumentException("no drawing of " + mechanism.code());
   }

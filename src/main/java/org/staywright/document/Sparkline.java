@@ -37,17 +37,14 @@ public final class Sparkline {
     sketch.path(Role.CURVE_2, points(open, scale));
     sketch.path(Role.CURVE_3, points(close, scale));
     String about =
-        wording.text(
-            "document.sparkline.about",
-            most(open, wording),
-            most(close, wording));
+        wording.text("document.sparkline.about", most(open, wording), most(close, wording));
     return sketch.drawing(wording.text("document.sparkline"), about, 0.2);
   }
 
-  /** Rounded up, so that no curve exceeds it. */
+  /** Rounded up, so that no curve exceeds it; below zero nothing is asked of the hand. */
   private static String most(double[] forces, Wording wording) {
     double most = Arrays.stream(forces).max().orElseThrow();
-    return wording.quantity(most, NEWTON, 0, RoundingMode.CEILING);
+    return wording.quantity(Math.max(0, most), NEWTON, 0, RoundingMode.CEILING);
   }
 
   private static List<Point> points(double[] forces, double scale) {

@@ -1,22 +1,19 @@
 package org.staywright.document;
 
 import org.staywright.caution.Cautions;
-import org.staywright.fit.Figure;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Ideal;
 import org.staywright.fit.Ideal.Advice;
 import org.staywright.fit.Job;
 import org.staywright.part.Part;
-import org.staywright.wording.HandText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
 /** What would have to be made for a job: for a maker to quote, beside what stock costs. */
 public final class Specification {
 
-  private static final double OUTLINE = 150;
+  private static final double OUTLINE = 170;
   private static final double VIEW = 190;
-  private static final double CHART = 190;
   private static final double CURVES = 140;
 
   private final Job job;
@@ -69,35 +66,12 @@ public final class Specification {
     sheet.pairs(new PartFigures(part, wording).forces());
     sheet.drawing(ForceChart.flat(part, wording), CURVES);
     sheet.newPage();
-    inItsJob(sheet, job, made, wording);
+    sheet.heading(wording.text("ideal.sheet.job"));
+    new InItsJob(job, made, made.rodEndAt(), wording).fill(sheet, VIEW);
     sheet.heading(wording.text("ideal.sheet.stock"));
     sheet.grid(AtTheHand.grid(ideal, wording));
     sheet.heading(wording.text("document.cautions"));
     sheet.remarks(Remarks.of(Cautions.of(job, made), wording));
     sheet.note(wording.text("ideal.sheet.about"));
-  }
-
-  /** A spring where it hangs, what it does, and how that meets what is asked. */
-  static void inItsJob(Sheet sheet, Job job, Fit fit, Wording wording) {
-    MountTable mounts = new MountTable(job.mechanism(), fit.outcome().end(), wording);
-    sheet.beside(
-        SideView.forPaper(job, fit, wording),
-        VIEW,
-        wording.text("document.mounts"),
-        mounts.pairs(fit.rodEndAt(), job.beside()),
-        mounts.about());
-    sheet.sentences(
-        HandText.of(
-                fit,
-                job.requirements(),
-                Figure.OPENING_ANGLE.unit(job.mechanism().kind()),
-                wording)
-            .headline());
-    for (FitCharts.Chart chart : FitCharts.forPaper(job, fit, wording)) {
-      sheet.heading(chart.heading());
-      sheet.drawing(chart.drawing(), CHART);
-    }
-    sheet.heading(wording.text("document.requirements"));
-    sheet.grid(new Asked(job, fit, wording).grid());
   }
 }

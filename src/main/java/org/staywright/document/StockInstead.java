@@ -11,8 +11,12 @@ import org.staywright.wording.BareText;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 
-/** In place of a specification, where stock does as well or no spring is needed: nothing to make. */
+/**
+ * In place of a specification, where stock does as well or no spring is needed: nothing to make.
+ */
 final class StockInstead {
+
+  private static final double VIEW = 194;
 
   private final Job job;
   private final Ideal ideal;
@@ -41,10 +45,15 @@ final class StockInstead {
 
   private void fill(Sheet sheet, String name) {
     sheet.title(wording.text("ideal.instead"), name, sentence());
+    Fit stock = ideal.advice() == Advice.TAKE_STOCK ? ideal.stock() : null;
+    if (stock != null) {
+      new InItsJob(job, stock, stock.rodEndAt(), wording).fill(sheet, VIEW);
+    }
     sheet.heading(wording.text("ideal.sheet.stock"));
     sheet.grid(AtTheHand.grid(ideal, wording));
-    if (ideal.advice() == Advice.TAKE_STOCK) {
-      stock(sheet, ideal.stock());
+    if (stock != null) {
+      sheet.heading(wording.text("document.cautions"));
+      sheet.remarks(Remarks.of(Cautions.of(job, stock), wording));
     }
   }
 
@@ -54,16 +63,25 @@ final class StockInstead {
       return BareText.of(ideal.bare(), way, wording).sentence();
     }
     Fit stock = ideal.stock();
-    return wording.text(
-        stock.fits() ? "ideal.instead.take-stock" : "ideal.instead.nearest",
-        stock.count(),
-        stock.part().number(),
-        PartText.in(wording).describe(stock.part()));
+    String key = stock.fits() ? "take-stock" : "nearest";
+    String what =
+        wording.text(
+            "ideal.instead." + key,
+            stock.count(),
+            stock.part().number(),
+            PartText.in(wording).brief(stock.part()));
+    return stock.fits() ? what + ' ' + why() : what;
   }
 
-  private void stock(Sheet sheet, Fit stock) {
-    Specification.inItsJob(sheet, job, stock, wording);
-    sheet.heading(wording.text("document.cautions"));
-    sheet.remarks(Remarks.of(Cautions.of(job, stock), wording));
+  /** What a spring made for it would be worth beside a stock part that fits. */
+  private String why() {
+    if (!ideal.made().fits()) {
+      return wording.text("ideal.instead.made-misses");
+    }
+    if (ideal.costsRms() <= 0) {
+      return wording.text("ideal.instead.gains-nothing");
+    }
+    String gain = wording.quantity(Ideal.LEAST_GAIN, Unit.NEWTON, 1);
+    return wording.text("ideal.instead.gains-little", gain);
   }
 }

@@ -11,6 +11,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.security.SecureRandom;
 import java.text.Bidi;
+import java.util.Arrays;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.staywright.unit.Unit;
 
 /** The embedded type, read once: DejaVu Sans, which has every sign the documents use. */
 enum Typeface {
@@ -19,6 +23,15 @@ enum Typeface {
 
   /** WHITE SQUARE, which both faces have. */
   private static final int LACKING = 0x25a1;
+
+  /** The space between a number and its unit, or its bound's sign. */
+  private static final Pattern MEASURE =
+      Pattern.compile(
+          Arrays.stream(Unit.values())
+              .map(unit -> Pattern.quote(unit.symbol()))
+              .collect(
+                  Collectors.joining(
+                      "|", "(?<=[≤≥]) (?=\\d)|(?<=\\d) (?=(?:", ")(?![\\p{L}\\d]))")));
 
   private final BaseFont base;
 
@@ -34,9 +47,10 @@ enum Typeface {
     return new Font(base, size, Font.NORMAL, colour);
   }
 
-  /** Text in lines, every sign that the type lacks shown as a box. */
+  /** Text in lines, no number parted from its unit, every sign that the type lacks a box. */
   Phrase phrase(String text, float size, float leading, Color colour) {
-    return new Phrase(leading, shown(text), font(size, colour));
+    String whole = MEASURE.matcher(text).replaceAll("\u00a0");
+    return new Phrase(leading, shown(whole), font(size, colour));
   }
 
   /** Lets a cell order the letters of scripts that run to the left. */

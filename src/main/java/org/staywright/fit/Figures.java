@@ -1,5 +1,7 @@
 package org.staywright.fit;
 
+import org.staywright.mechanism.Mechanism.Kind;
+
 /**
  * What a part does in a job where a hand moves the load. SI.
  *
@@ -152,7 +154,16 @@ public record Figures(
    * @param lift how far past the stop it hangs free, rad or m; 0 at the stop, null where nowhere
    *     near
    */
-  public record Hanging(double press, Double lift) {}
+  public record Hanging(double press, Double lift) {
+
+    private static final double SOUGHT_TURNING = Math.toRadians(15);
+    private static final double SOUGHT_SHIFTING = 50e-3;
+
+    /** How far past its stop somebody may move a load to hang a spring on: our choice, rad or m. */
+    public static double sought(Kind kind) {
+      return kind == Kind.TURNS ? SOUGHT_TURNING : SOUGHT_SHIFTING;
+    }
+  }
 
   @Override
   public double end() {

@@ -15,10 +15,7 @@ import org.staywright.spring.ForceLaw;
 /** Works out the figures of one part on one travel. */
 final class Figuring {
 
-  /** How far past its stop somebody may lift a load to hang a spring on, rad or m: our choice. */
-  private static final double LIFT_TURNING = Math.toRadians(15);
-
-  private static final double LIFT_SHIFTING = 50e-3;
+  /** Places past the stop at which it is tried whether a spring hangs free. */
   private static final int LIFTS = 150;
 
   private Figuring() {}
@@ -220,8 +217,7 @@ final class Figuring {
 
   /** How far past the end of the travel a free spring spans the mounts; null for nowhere near. */
   private static Double lift(Mechanism mechanism, Travel travel, double free, boolean pushes) {
-    boolean turns = mechanism.kind() == Mechanism.Kind.TURNS;
-    double most = turns ? LIFT_TURNING : LIFT_SHIFTING;
+    double most = Hanging.sought(mechanism.kind());
     for (int i = 1; i <= LIFTS; i++) {
       double past = most * i / LIFTS;
       double length = mechanism.length(travel.q()[travel.last()] + past);

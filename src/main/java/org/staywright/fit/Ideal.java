@@ -60,7 +60,7 @@ public record Ideal(
   }
 
   /** Less at the hand, on average, is no gain, N: it rounds to nothing; our choice, no source. */
-  private static final double LEAST_GAIN = 0.5;
+  public static final double LEAST_GAIN = 0.5;
 
   /** As steep as the rows of the sample range get. */
   static final double STEEPEST = 1.65;

@@ -19,9 +19,16 @@ import org.staywright.part.Range;
  * @param handClose the same closing
  * @param openMore that more than the chosen part's opening, N; null where that one has no figures
  * @param closeMore the same closing
+ * @param mechanism code of what it moves, which tells the words; "" for several kinds
  */
 public record Alternate(
-    String part, int stock, Double handOpen, Double handClose, Double openMore, Double closeMore) {
+    String part,
+    int stock,
+    Double handOpen,
+    Double handClose,
+    Double openMore,
+    Double closeMore,
+    String mechanism) {
 
   /** So many of the best are looked at: beyond them nobody would go. */
   private static final int LOOKED_AT = 50;
@@ -35,15 +42,15 @@ public record Alternate(
     Ranking ranking = Ranking.of(range, job.fromShelf(choice.count(), LOOKED_AT));
     return ranking.fits().stream()
         .filter(fit -> !fit.part().number().equals(choice.part()))
-        .map(fit -> compared(fit, chosen))
+        .map(fit -> compared(fit, chosen, job.mechanism().code()))
         .toList();
   }
 
-  private static Alternate compared(Fit fit, Fit chosen) {
+  private static Alternate compared(Fit fit, Fit chosen, String mechanism) {
     String number = fit.part().number();
     int stock = fit.part().offer().stock();
     if (!(fit.outcome() instanceof Figures figures)) {
-      return new Alternate(number, stock, null, null, null, null);
+      return new Alternate(number, stock, null, null, null, null, mechanism);
     }
     double open = figures.hand().openWorst().value();
     double close = figures.hand().closeWorst().value();
@@ -53,7 +60,8 @@ public record Alternate(
         open,
         close,
         chosen == null ? null : open - chosen.figures().hand().openWorst().value(),
-        chosen == null ? null : close - chosen.figures().hand().closeWorst().value());
+        chosen == null ? null : close - chosen.figures().hand().closeWorst().value(),
+        mechanism);
   }
 
   /** The first that does in every job of a line and is there in its number. */
@@ -79,7 +87,8 @@ public record Alternate(
         more(handOpen, other.handOpen),
         more(handClose, other.handClose),
         more(openMore, other.openMore),
-        more(closeMore, other.closeMore));
+        more(closeMore, other.closeMore),
+        mechanism.equals(other.mechanism) ? mechanism : "");
   }
 
   private static Double more(Double one, Double other) {

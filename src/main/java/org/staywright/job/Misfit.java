@@ -13,8 +13,10 @@ import org.staywright.mechanism.Mechanism;
  * @param rejection where it is out altogether, else null
  * @param blockers what it misses
  * @param kind of the job's mechanism, which tells the units
+ * @param mechanism its code, which tells the words
  */
-public record Misfit(Rejection rejection, List<Blocker> blockers, Mechanism.Kind kind) {
+public record Misfit(
+    Rejection rejection, List<Blocker> blockers, Mechanism.Kind kind, String mechanism) {
 
   public Misfit {
     blockers = List.copyOf(blockers);
@@ -22,12 +24,11 @@ public record Misfit(Rejection rejection, List<Blocker> blockers, Mechanism.Kind
 
   /** Null where the part fits. */
   static Misfit of(Job job, Assessment assessment) {
-    Mechanism.Kind kind = job.mechanism().kind();
-    if (assessment.rejection() != null) {
-      return new Misfit(assessment.rejection(), List.of(), kind);
-    }
-    List<Blocker> blockers = assessment.fit().blockedBy();
-    return blockers.isEmpty() ? null : new Misfit(null, blockers, kind);
+    Rejection rejection = assessment.rejection();
+    List<Blocker> blockers = rejection == null ? assessment.fit().blockedBy() : List.of();
+    return rejection == null && blockers.isEmpty()
+        ? null
+        : new Misfit(rejection, blockers, job.mechanism().kind(), job.mechanism().code());
   }
 
   /** Names of the reasons. */

@@ -5,6 +5,7 @@ import static java.math.RoundingMode.FLOOR;
 import static java.math.RoundingMode.HALF_UP;
 import static org.staywright.unit.Unit.NEWTON;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Requirements;
 import org.staywright.fit.Stay;
+import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.unit.Unit;
 
 /**
@@ -92,10 +94,14 @@ public final class HandText {
     if (hung.press() == 0) {
       return "";
     }
-    String press = most(hung.press(), 0);
-    return hung.lift() == null
-        ? wording.text("fit.hang.never", press)
-        : wording.text("fit.hang.lift", press, wording.quantity(hung.lift(), way, 0, CEILING));
+    boolean pushes = fit.part().spring().sense() > 0;
+    boolean frees = hung.lift() != null;
+    Kind kind = way == Unit.DEGREE ? Kind.TURNS : Kind.SHIFTS;
+    return wording.text(
+        frees ? "fit.hang.lift" : "fit.hang.never",
+        most(hung.press(), 0),
+        wording.text(pushes ? "fit.hang.press" : "fit.hang.pull"),
+        frees ? place(hung.lift(), CEILING) : place(Figures.Hanging.sought(kind), HALF_UP));
   }
 
   /** The greater of both ways with its place and corner, then the other. */
@@ -113,7 +119,10 @@ public final class HandText {
             number);
     String worst =
         wording.text(
-            "fit.says.at", way(opening, most), place(most), CornerText.of(most.corner(), wording));
+            "fit.says.at",
+            way(opening, most),
+            place(most.travel(), HALF_UP),
+            CornerText.of(most.corner(), wording));
     return wording.text("fit.says.hand", springs, worst, way(!opening, opening ? close : open));
   }
 
@@ -149,8 +158,8 @@ public final class HandText {
     };
   }
 
-  private String place(Extreme at) {
-    return wording.quantity(at.travel(), way, 0, HALF_UP);
+  private String place(double travel, RoundingMode rounding) {
+    return wording.quantity(travel, way, 0, rounding);
   }
 
   private String most(double force, int decimals) {

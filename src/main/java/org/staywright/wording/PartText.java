@@ -5,6 +5,8 @@ import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
 import org.staywright.part.FittingType;
 import org.staywright.part.Part;
+import org.staywright.spring.Damper;
+import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
 
@@ -53,10 +55,30 @@ public final class PartText {
         : wording.text("part.fitting.description", type, fitting.thread(), finish);
   }
 
+  /** A part in a few words from its figures, in the reader's language whatever the range's is. */
+  public String brief(Part part) {
+    Spring spring = part.spring();
+    StringJoiner all = new StringJoiner(", ");
+    all.add(
+        wording.text(
+            "part.brief",
+            name("family", part.family()),
+            millimetres(spring.rodDiameter()),
+            millimetres(spring.tubeDiameter()),
+            millimetres(spring.stroke())));
+    if (!(spring instanceof Damper)) {
+      all.add(wording.measure(spring.force(), Unit.NEWTON, 1));
+    }
+    acting(part, all);
+    all.add(name("finish", part.finish()));
+    return all.toString();
+  }
+
   /** What a supplier needs to know of a part: dimensions, force, ends, finish. */
   public String specify(Part part) {
     Spring spring = part.spring();
-    String sentence =
+    StringJoiner all = new StringJoiner(", ");
+    all.add(
         wording.text(
             "part.specification",
             name("family", part.family()),
@@ -64,19 +86,55 @@ public final class PartText {
             millimetres(spring.tubeDiameter()),
             millimetres(spring.stroke()),
             millimetres(spring.extendedLength()),
-            millimetres(spring.compressedLength()),
-            wording.shortest(spring.force(), Unit.NEWTON, 1),
-            wording.shortest(part.forceTolerance(), Unit.NEWTON, 1),
-            part.ends().rod(),
-            part.ends().tube(),
-            name("finish", part.finish()));
-    return part.endZone() > 0 ? wording.text("part.description.end-damped", sentence) : sentence;
+            millimetres(spring.compressedLength())));
+    if (spring.force() > 0) {
+      all.add(
+          wording.text(
+              "part.specification.force",
+              wording.shortest(spring.force(), Unit.NEWTON, 1),
+              wording.shortest(part.forceTolerance(), Unit.NEWTON, 1)));
+    }
+    acting(part, all);
+    if (spring instanceof LockingSpring locking) {
+      String holds = wording.measure(locking.lockForce(), Unit.NEWTON, 0);
+      all.add(wording.text("part.specification.lock", holds));
+    }
+    all.add(wording.text("part.specification.threads", part.ends().rod(), part.ends().tube()));
+    all.add(name("finish", part.finish()));
+    return all.toString();
+  }
+
+  /** What it does besides pushing or pulling. */
+  private void acting(Part part, StringJoiner all) {
+    if (part.spring() instanceof Damper damper) {
+      double speed = damper.compressing().speed();
+      all.add(
+          wording.text(
+              "part.resists",
+              wording.measure(damper.compressing().force(), Unit.NEWTON, 0),
+              wording.measure(damper.extending().at(speed), Unit.NEWTON, 0),
+              wording.measure(speed, Unit.MILLIMETRE_PER_SECOND, 0)));
+    }
+    if (part.spring() instanceof LockingSpring locking) {
+      String way = wording.text("part.locking." + locking.locking().code());
+      all.add(wording.text("part.locks", way));
+    }
+    if (part.endZone() > 0) {
+      all.add(wording.text("part.end-damped"));
+    }
   }
 
   /** What a supplier needs to know of an end fitting or bracket. */
   public String specify(Fitting fitting) {
     StringJoiner all = new StringJoiner(", ");
-    all.add(describe(fitting));
+    String type = name("fitting", fitting.type());
+    all.add(fitting.thread() == null ? type : type + ' ' + fitting.thread());
+    if (fitting.ballDiameter() > 0) {
+      all.add(wording.text("part.specification.ball", millimetres(fitting.ballDiameter())));
+    }
+    if (fitting.pinDiameter() > 0) {
+      all.add(wording.text("part.specification.pin", millimetres(fitting.pinDiameter())));
+    }
     if (fitting.type().endsASpring()) {
       all.add(wording.text("part.specification.centre", millimetres(fitting.lengthToCentre())));
     }
@@ -85,8 +143,10 @@ public final class PartText {
           wording.text(
               "part.specification.rating", wording.bare(fitting.rating(), Unit.NEWTON, 0)));
     }
-    if (fitting.description() != null) {
-      all.add(name("finish", fitting.finish()));
+    all.add(name("finish", fitting.finish()));
+    // Its screws are told nowhere but in the range's own words.
+    if (fitting.type() == FittingType.PLATE && fitting.description() != null) {
+      all.add(wording.text("part.specification.own", fitting.description()));
     }
     return all.toString();
   }

@@ -6,11 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.staywright.caution.Trial.figure;
 import static org.staywright.caution.Trial.has;
 
-import org.staywright.unit.Unit;
-import java.util.regex.Pattern;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Fit;
@@ -32,6 +31,7 @@ import org.staywright.spring.GasSpring;
 import org.staywright.spring.Locking;
 import org.staywright.spring.LockingSpring;
 import org.staywright.spring.TractionSpring;
+import org.staywright.unit.Unit;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.Wording;
 

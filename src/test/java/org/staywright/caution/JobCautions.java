@@ -1,8 +1,8 @@
 package org.staywright.caution;
 
-import org.staywright.fit.Criterion;
 import java.util.List;
 import java.util.stream.Stream;
+import org.staywright.fit.Criterion;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Samples;

@@ -5,18 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.staywright.caution.Trial.has;
 import static org.staywright.caution.Trial.named;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Ranking;
-import org.staywright.fit.SampleRange;
-import org.staywright.wording.CautionText;
-import org.staywright.wording.Wording;
+
 import org.junit.jupiter.api.Test;
 import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.SampleRange;
 import org.staywright.fit.Samples;
 import org.staywright.fit.Slam;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.part.Range;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
 
 /** How hard a load comes to its ends, as cautions. */
 class SlamCautionsTest {

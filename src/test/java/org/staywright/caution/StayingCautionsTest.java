@@ -6,19 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.staywright.caution.Trial.figure;
 import static org.staywright.caution.Trial.has;
 import static org.staywright.caution.Trial.named;
-import org.staywright.fit.Criterion;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Ranking;
-import org.staywright.fit.Requirements;
-import org.staywright.fit.SampleRange;
-import org.staywright.wording.CautionText;
-import org.staywright.wording.Wording;
+
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.caution.Caution.Severity;
+import org.staywright.fit.Criterion;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
+import org.staywright.fit.Ranking;
+import org.staywright.fit.Requirements;
+import org.staywright.fit.SampleRange;
 import org.staywright.fit.Samples;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
@@ -26,6 +25,8 @@ import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.wording.CautionText;
+import org.staywright.wording.Wording;
 
 /** What holds or falls, with all springs and with one failed, as cautions. */
 class StayingCautionsTest {

@@ -8,31 +8,31 @@ import static org.staywright.document.Stocked.GERMAN;
 import static org.staywright.document.Stocked.RANGE;
 
 import com.lowagie.text.pdf.PdfReader;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Figures;
-import org.staywright.fit.SampleRange;
-import org.staywright.part.Family;
-import org.staywright.part.Part;
-import org.staywright.part.Range;
-import org.staywright.unit.Refusal;
-import org.staywright.unit.Unit;
-import org.staywright.wording.HandText;
-import org.staywright.wording.Wording;
-import java.math.RoundingMode;
 import java.io.IOException;
+import java.math.RoundingMode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
+import org.staywright.fit.Figure;
+import org.staywright.fit.Figures;
+import org.staywright.fit.SampleRange;
 import org.staywright.form.Jobs;
 import org.staywright.job.Chosen;
 import org.staywright.job.OrderLine;
 import org.staywright.job.Orders;
 import org.staywright.job.PartsList;
+import org.staywright.part.Family;
+import org.staywright.part.Part;
+import org.staywright.part.Range;
+import org.staywright.unit.Refusal;
+import org.staywright.unit.Unit;
 import org.staywright.wording.CautionText;
+import org.staywright.wording.HandText;
+import org.staywright.wording.Wording;
 
 /** Job sheets, requests for quotation and order lines read back. */
 class OrderDocumentsTest {
@@ -133,8 +133,10 @@ class OrderDocumentsTest {
     Part damper = chosen.job().beside().get(0).part();
     PartsList list = Orders.list(chosen);
     String sheet = Printed.text(JobSheet.pdf(chosen, list, ENGLISH)).replace("- ", "-");
-    assertTrue(sheet.contains("Beside them 1 × " + damper.number() + " (damper)"), sheet);
-    assertTrue(sheet.contains("Frame mount, damper " + damper.number()), sheet);
+    String counted = "1 × " + damper.number() + " (damper)";
+    assertTrue(sheet.contains("Together with " + counted), sheet);
+    assertTrue(sheet.contains("Beside: " + counted), sheet);
+    assertTrue(sheet.contains("x 300.0, y −11.0"), sheet);
     assertTrue(Svg.of(SideView.of(chosen.job(), chosen.fit(), ENGLISH)).contains(">damper<"));
     assertTrue(
         Printed.text(PartsListPdf.of(list, ENGLISH))
@@ -188,7 +190,7 @@ class OrderDocumentsTest {
     byte[] pdf = JobSheet.pdf(lift, Orders.list(lift), ENGLISH);
     assertTrue(new PdfReader(pdf).getNumberOfPages() <= 2);
     String text = Printed.text(pdf);
-    assertTrue(text.contains("Moving mount, lowest"), text);
+    assertTrue(text.contains("Load mount, lowest"), text);
     assertTrue(text.contains("travel, mm"), text);
   }
 

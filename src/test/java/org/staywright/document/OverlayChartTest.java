@@ -40,7 +40,9 @@ class OverlayChartTest {
     assertTrue(chart.title().endsWith("nominal"), chart.title());
     assertTrue(chart.readings().up().name().contains("nominal"), chart.readings().up().name());
     double most = Arrays.stream(FitCurve.of(lid, fits.get(1)).nominal().open()).max().orElseThrow();
-    String said = "B: nominal at most " + Stocked.ENGLISH.quantity(most, Unit.NEWTON, 0, RoundingMode.CEILING);
+    String said =
+        "B: nominal at most "
+            + Stocked.ENGLISH.quantity(most, Unit.NEWTON, 0, RoundingMode.CEILING);
     assertTrue(chart.description().contains(said), chart.description());
   }
 

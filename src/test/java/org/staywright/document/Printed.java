@@ -2,10 +2,10 @@ package org.staywright.document;
 
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.parser.PdfTextExtractor;
-import java.util.regex.Pattern;
-import java.util.regex.MatchResult;
-import java.nio.charset.StandardCharsets;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /** The text of PDFs. */
 final class Printed {

@@ -76,6 +76,6 @@ public final class Orders {
   }
 
   private static Alternate alternate(Part part) {
-    return new Alternate(part.number(), 9, 40.0, 30.0, 1.5, -2.5);
+    return new Alternate(part.number(), 9, 40.0, 30.0, 1.5, -2.5, "hinged-flap");
   }
 }

@@ -158,12 +158,15 @@ class PartsListTest {
 
   @Test
   void anAlternateMustDoInEveryJobOfItsLineAndBeThere() {
-    Alternate few = new Alternate("FEW", 3, 40.0, 30.0, -1.0, 2.0);
-    Alternate gone = new Alternate("ONE-JOB", 99, 40.0, 30.0, -1.0, 2.0);
-    Alternate here = new Alternate("BOTH", 99, 42.0, 31.0, 1.0, 3.0);
-    Alternate there = new Alternate("BOTH", 99, 45.0, 30.0, 0.5, 5.0);
+    Alternate few = new Alternate("FEW", 3, 40.0, 30.0, -1.0, 2.0, "hinged-flap");
+    Alternate gone = new Alternate("ONE-JOB", 99, 40.0, 30.0, -1.0, 2.0, "hinged-flap");
+    Alternate here = new Alternate("BOTH", 99, 42.0, 31.0, 1.0, 3.0, "hinged-flap");
+    Alternate there = new Alternate("BOTH", 99, 45.0, 30.0, 0.5, 5.0, "hinged-flap");
     Alternate common = Alternate.common(List.of(List.of(few, gone, here), List.of(few, there)), 20);
-    assertEquals(new Alternate("BOTH", 99, 45.0, 31.0, 1.0, 5.0), common, "the harder of both");
+    assertEquals(
+        new Alternate("BOTH", 99, 45.0, 31.0, 1.0, 5.0, "hinged-flap"),
+        common,
+        "the harder of both");
     assertNull(Alternate.common(List.of(List.of(few)), 4));
   }
 
