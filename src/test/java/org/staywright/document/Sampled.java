@@ -10,12 +10,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.staywright.fit.Fit;
+import org.staywright.fit.Ideal;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
 import org.staywright.fit.Requirements;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
+import org.staywright.job.Chosen;
+import org.staywright.job.Orders;
 import org.staywright.wording.Wording;
 
 /**
@@ -27,6 +32,9 @@ import org.staywright.wording.Wording;
 record Sampled(String name, String json, Job job, Fit fit) {
 
   private static final List<Sampled> ALL = read();
+
+  private static final Map<String, Chosen> CHOSEN = new ConcurrentHashMap<>();
+  private static final Map<String, Ideal> IDEAL = new ConcurrentHashMap<>();
 
   static List<Sampled> all() {
     return ALL;
@@ -62,6 +70,15 @@ record Sampled(String name, String json, Job job, Fit fit) {
 
   private static JsonNode tree(Path file) throws IOException {
     return JsonText.read(Files.readAllBytes(file)).tree();
+  }
+
+  /** With the best of the range chosen for it. */
+  Chosen chosen() {
+    return CHOSEN.computeIfAbsent(name, any -> Orders.best(json, Stocked.RANGE));
+  }
+
+  Ideal ideal() {
+    return IDEAL.computeIfAbsent(name, any -> Ideal.of(job, Stocked.RANGE));
   }
 
   Wording words(Wording wording) {
