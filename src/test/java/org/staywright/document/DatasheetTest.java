@@ -23,6 +23,7 @@ import org.staywright.caution.Cautions;
 import org.staywright.fit.SampleRange;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
+import org.staywright.spring.Damper;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.Wording;
 
@@ -100,6 +101,25 @@ class DatasheetTest {
     for (char sign : "Δηθσρµ±×·°²³−≤≥⌀…".toCharArray()) {
       assertTrue(Typeface.REGULAR.base().charExists(sign), "sign " + sign);
       assertTrue(Typeface.BOLD.base().charExists(sign), "bold sign " + sign);
+    }
+  }
+
+  @Test
+  void noNumberIsPartedFromItsUnitAtTheEndOfALine() {
+    String kept = "at most\u00a0≤\u00a050\u00a0N, from 2 on at 20\u00a0°C and 100\u00a0mm/s; 3 Nords";
+    String plain = "at most\u00a0≤ 50 N, from 2 on at 20 °C and 100 mm/s; 3 Nords";
+    assertEquals(kept, Typeface.REGULAR.phrase(plain, 8, 10, Paper.INK).getContent());
+  }
+
+  @Test
+  void saysADampersResistanceEachWay() throws IOException {
+    Part part = SampleRange.parts(Family.DAMPER).get(0);
+    Damper damper = (Damper) part.spring();
+    String text = text(Datasheet.pdf(part, EDITION, Stocked.ENGLISH));
+    for (double speed : new double[] {0.05, 0.1, 0.2}) {
+      String at = "Resistance at " + Math.round(1000 * speed) + " mm/s, ";
+      assertTrue(text.contains(at + "pushed in" + Math.round(damper.force(speed)) + " N"), text);
+      assertTrue(text.contains(at + "coming out" + Math.round(-damper.force(-speed)) + " N"), text);
     }
   }
 

@@ -19,16 +19,11 @@ import org.staywright.caution.Caution;
 import org.staywright.caution.Cautions;
 import org.staywright.fit.Figure;
 import org.staywright.fit.Figures;
-import org.staywright.fit.SampleRange;
 import org.staywright.form.Jobs;
 import org.staywright.job.Chosen;
 import org.staywright.job.OrderLine;
 import org.staywright.job.Orders;
 import org.staywright.job.PartsList;
-import org.staywright.part.Family;
-import org.staywright.part.Part;
-import org.staywright.part.Range;
-import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.HandText;
@@ -82,7 +77,7 @@ class OrderDocumentsTest {
   @ParameterizedTest
   @MethodSource("sampled")
   void noLetterOfAJobSheetIsSmallerThanTheSmallPrint(Sampled of) throws IOException {
-    Chosen chosen = Orders.best(of.json(), RANGE);
+    Chosen chosen = of.chosen();
     for (Wording wording : List.of(ENGLISH, GERMAN)) {
       byte[] pdf = JobSheet.pdf(chosen, Orders.list(chosen), wording);
       assertEquals(2, new PdfReader(pdf).getNumberOfPages(), of.name());
@@ -98,7 +93,7 @@ class OrderDocumentsTest {
   @ParameterizedTest
   @MethodSource("sampled")
   void theJobSheetSaysItsVerdictAndItsHangingAtWorst(Sampled of) throws IOException {
-    Chosen chosen = Orders.best(of.json(), RANGE);
+    Chosen chosen = of.chosen();
     String text = Printed.text(JobSheet.pdf(chosen, Orders.list(chosen), ENGLISH));
     Unit way = Figure.OPENING_ANGLE.unit(chosen.job().mechanism().kind());
     Wording words = of.words(ENGLISH);
@@ -116,7 +111,7 @@ class OrderDocumentsTest {
 
   @Test
   void whatDoesNotStayOpenIsToldToTheBuyerInListAndMail() throws IOException {
-    Chosen drawer = Orders.best(Sampled.of("Gas bottle drawer, up a ramp").json(), RANGE);
+    Chosen drawer = Sampled.of("Gas bottle drawer, up a ramp").chosen();
     double hold = drawer.fit().figures().hold().open().value();
     assertTrue(hold < 0, "" + hold);
     String newtons = ENGLISH.quantity(-hold, Unit.NEWTON, 0, RoundingMode.CEILING);
@@ -125,45 +120,6 @@ class OrderDocumentsTest {
     assertTrue(Printed.text(PartsListPdf.of(list, ENGLISH)).contains(said), said);
     assertTrue(OrderLines.of(list, ENGLISH).contains(said), OrderLines.of(list, ENGLISH));
     assertFalse(OrderLines.of(LIST, ENGLISH).contains("stay"), OrderLines.of(LIST, ENGLISH));
-  }
-
-  @Test
-  void aDamperBesideTheSpringsIsNamedInSheetViewMountsAndList() throws IOException {
-    Chosen chosen = damped(SampleRange.with(Family.DAMPER));
-    Part damper = chosen.job().beside().get(0).part();
-    PartsList list = Orders.list(chosen);
-    String sheet = Printed.text(JobSheet.pdf(chosen, list, ENGLISH)).replace("- ", "-");
-    String counted = "1 × " + damper.number() + " (damper)";
-    assertTrue(sheet.contains("Together with " + counted), sheet);
-    assertTrue(sheet.contains("Beside: " + counted), sheet);
-    assertTrue(sheet.contains("x 300.0, y −11.0"), sheet);
-    assertTrue(Svg.of(SideView.of(chosen.job(), chosen.fit(), ENGLISH)).contains(">damper<"));
-    assertTrue(
-        Printed.text(PartsListPdf.of(list, ENGLISH))
-            .contains(" + 1 × " + damper.number() + " (damper)"));
-    assertTrue(list.lines().stream().anyMatch(one -> one.item().number().equals(damper.number())));
-  }
-
-  /** The lid with the first damper that spans its travel on mounts of its own. */
-  private static Chosen damped(Range range) {
-    for (int row = 0; row < range.size(); row++) {
-      if (range.family(row) == Family.DAMPER) {
-        try {
-          return Orders.best(
-              Jobs.LID.replace(
-                  "\"springCounts\"",
-                  """
-                  "beside": [{"partNumber": "%s", "count": 1, "mounts":
-                    {"frameMm": {"x": 15, "y": -65}, "movingMm": {"x": 300, "y": -11}}}],
-                  "springCounts\""""
-                      .formatted(range.number(row))),
-              range);
-        } catch (Refusal tooShort) {
-          // The next one may span it.
-        }
-      }
-    }
-    throw new AssertionError("no damper spans the travel");
   }
 
   @Test
@@ -219,6 +175,7 @@ class OrderDocumentsTest {
         for (int page = 1; page <= reader.getNumberOfPages(); page++) {
           String text = Printed.page(reader, page);
           assertTrue(text.contains("chosen although: "), "page " + page + ": " + text);
+          assertFalse(text.contains("out for this job"), text);
         }
       }
       assertTrue(OrderLines.of(list, ENGLISH).contains("chosen although: "));
@@ -247,6 +204,7 @@ class OrderDocumentsTest {
     OrderLine first = LIST.lines().get(0);
     assertTrue(text.startsWith("Order lines: Floor locker lid\n"), text);
     assertTrue(text.contains("1. " + first.quantity() + " pcs. " + first.item().number()), text);
+    assertTrue(text.contains("\n   " + ENGLISH.money(first.unitPrice()) + " EUR each, "), text);
     assertTrue(text.contains("Total " + ENGLISH.money(LIST.total()) + " EUR net"), text);
     assertFalse(text.contains("\u00a0"));
   }

@@ -7,6 +7,7 @@ import static org.staywright.document.Stocked.ENGLISH;
 
 import com.lowagie.text.pdf.PdfReader;
 import java.io.IOException;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ import org.staywright.job.Chosen;
 import org.staywright.job.Orders;
 import org.staywright.job.PartsList;
 import org.staywright.part.Family;
+import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /** Documents and drawings of a seat on its column read back. */
@@ -101,6 +103,32 @@ class SeatDocumentsTest {
       assertTrue(give.heavy()[i] <= give.settled()[i], "at " + i);
     }
     assertTrue(give.heavy()[last] < give.settled()[last]);
+  }
+
+  /** The most that it gives, where the curve is highest, is marked and told rounded up. */
+  @Test
+  void theMostThatItGivesIsMarked() {
+    SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit());
+    double[] heavy = curve.give(CHOSEN.job(), CHOSEN.fit()).heavy();
+    double most = Arrays.stream(heavy).max().orElseThrow();
+    String told = ENGLISH.quantity(most, Unit.MILLIMETRE, 1, RoundingMode.CEILING);
+    for (List<FitCharts.Chart> charts :
+        List.of(
+            FitCharts.of(CHOSEN.job(), CHOSEN.fit(), SEAT),
+            FitCharts.forPaper(CHOSEN.job(), CHOSEN.fit(), SEAT))) {
+      Drawing give = charts.get(1).drawing();
+      Readings.Mark mark = give.readings().marks().get(0);
+      assertEquals(Unit.MILLIMETRE.of(most), mark.y(), 1e-9);
+      assertTrue(mark.name().startsWith(told), mark.name());
+      assertTrue(give.description().contains("at most " + told + " at once"), give.description());
+      assertTrue(Svg.of(give).contains(">" + told + "<"), told);
+    }
+  }
+
+  @Test
+  void noLetterOfItsSheetIsMuchSmallerThanTheSmallPrint() throws IOException {
+    double smallest = Printed.smallest(JobSheet.pdf(CHOSEN, LIST, ENGLISH));
+    assertTrue(smallest >= 6, "" + smallest);
   }
 
   @Test
