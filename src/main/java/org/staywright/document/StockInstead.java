@@ -63,10 +63,10 @@ final class StockInstead {
       return BareText.of(ideal.bare(), way, wording).sentence();
     }
     Fit stock = ideal.stock();
-    String key = stock.fits() ? "take-stock" : "nearest";
+    String key = stock.fits() ? "ideal.instead.take-stock" : "ideal.instead.nearest";
     String what =
         wording.text(
-            "ideal.instead." + key,
+            key,
             stock.count(),
             stock.part().number(),
             PartText.in(wording).brief(stock.part()));

@@ -110,7 +110,7 @@ class BesidePapersTest {
     assertTrue(chart.description().contains("Nominal at most 0"), chart.description());
     String sheet = printed(JobSheet.pdf(PAIRED, Orders.list(PAIRED), ENGLISH));
     assertTrue(sheet.contains(Printed.spaced(said)), sheet);
-    assertTrue(sheet.contains("it opens by itself all the way"), sheet);
+    assertTrue(sheet.contains("the flap opens by itself all the way"), sheet);
     assertFalse(sheet.contains("at worst −"), sheet);
   }
 

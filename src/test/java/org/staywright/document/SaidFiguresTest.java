@@ -60,7 +60,7 @@ class SaidFiguresTest {
             new Words(
                 "at most %s too little",
                 "at most %s too much",
-                "At the longest the push is at least %s more than asked (%s)",
+                "At the longest the set pushes at least %s more than asked (%s)",
                 "the springs push %s more than asked at the shortest",
                 "with %s along its way at worst");
         default ->
@@ -115,7 +115,7 @@ class SaidFiguresTest {
       said(text, "up to %s push it off its stop, friction aside", most(-held.value));
       said(text, "the load leaves it with %s", most(-held.value));
     } else {
-      boolean rests = text.contains("nothing closes it");
+      boolean rests = text.contains("nothing closes the flap");
       String key = rests ? "%s at the handle hold it against its stop (%s)" : words.held;
       said(text, key, least(held.value), corner(of, held.corner));
     }

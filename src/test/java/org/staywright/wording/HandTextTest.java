@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Fit;
@@ -28,7 +29,11 @@ class HandTextTest {
   void howFarPastTheStopASpringHangsFreeIsWhereItsMountsStandThatFarApart() {
     int frees = 0;
     int stuck = 0;
-    for (String json : List.of(Jobs.LID, Jobs.LIFT, Jobs.PROFILE)) {
+    List<String> all = new ArrayList<>(List.of(Jobs.LID, Jobs.LIFT, Jobs.PROFILE));
+    for (int x = 330; x < 360; x += 3) {
+      all.add(Jobs.LID.replace("\"x\": 360", "\"x\": " + x));
+    }
+    for (String json : all) {
       Job job = job(json);
       boolean turns = job.mechanism().kind() == Kind.TURNS;
       Unit way = turns ? Unit.DEGREE : Unit.MILLIMETRE;
