@@ -83,8 +83,7 @@ class AccessInTheBrowserTest extends InTheBrowser {
   @ParameterizedTest
   @CsvSource({"1280, LIGHT, true", "390, DARK, false"})
   void findsNothingWrongOnAnyPage(int width, ColorScheme colours, boolean first) {
-    UnaryOperator<AxeBuilder> rules =
-        axe -> first ? axe.withTags(ALL) : axe.withRules(LOOKS);
+    UnaryOperator<AxeBuilder> rules = axe -> first ? axe.withTags(ALL) : axe.withRules(LOOKS);
     List<String> wrong = new ArrayList<>();
     try (BrowserContext context = context(width, true, colours)) {
       for (String path : PAGES) {

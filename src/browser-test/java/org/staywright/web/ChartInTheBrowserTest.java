@@ -100,7 +100,8 @@ class ChartInTheBrowserTest extends InTheBrowser {
         assertThat(chart.locator("svg")).isVisible();
       }
       String csv = taken(page, chart, "Numbers (CSV)");
-      assertTrue(csv.startsWith("\"opened, °\",\"opening, least in any corner: hand force, N\""), csv);
+      assertTrue(
+          csv.startsWith("\"opened, °\",\"opening, least in any corner: hand force, N\""), csv);
       String svg = taken(page, chart, "Picture (SVG)");
       assertTrue(svg.startsWith("<svg") && svg.contains("<style>"), svg);
       picture(page, width + (script ? "" : "-without-script") + "-chart-numbers");

@@ -66,10 +66,7 @@ final class StockInstead {
     String key = stock.fits() ? "ideal.instead.take-stock" : "ideal.instead.nearest";
     String what =
         wording.text(
-            key,
-            stock.count(),
-            stock.part().number(),
-            PartText.in(wording).brief(stock.part()));
+            key, stock.count(), stock.part().number(), PartText.in(wording).brief(stock.part()));
     return stock.fits() ? what + ' ' + why() : what;
   }
 

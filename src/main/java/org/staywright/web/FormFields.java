@@ -129,7 +129,8 @@ public final class FormFields {
         collect(name + ".", inner, all);
       } else if (name.equals(Slot.BESIDE) && field.kind() instanceof Kind.Many many) {
         Shape entry = (Shape) many.of();
-        Slot.numbers(typed.texts(), false).forEach(slot -> collect(name + "." + slot + ".", entry, all));
+        Slot.numbers(typed.texts(), false)
+            .forEach(slot -> collect(name + "." + slot + ".", entry, all));
       } else {
         all.add(of(name));
       }

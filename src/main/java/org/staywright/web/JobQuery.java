@@ -31,8 +31,7 @@ record JobQuery(Bench bench, Typed typed, String saved) {
 
   /** Of a bench, whatever type of load it names. */
   static JobQuery of(Bench bench, Map<String, List<String>> parameters) {
-    Typed typed =
-        Slot.closedUp(Typed.of(bench.shape(), Slot.renamed(parameters), Say.wording()));
+    Typed typed = Slot.closedUp(Typed.of(bench.shape(), Slot.renamed(parameters), Say.wording()));
     Map<String, List<String>> values = typed.values();
     values.replaceAll((name, texts) -> name.startsWith("fittings.") ? last(texts) : texts);
     if (!values.isEmpty()) {

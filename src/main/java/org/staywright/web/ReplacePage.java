@@ -144,8 +144,7 @@ public final class ReplacePage {
         new Outfit(part, Integer.parseInt(count), end(range, rod), end(range, tube), false);
     String name = Say.wording().text("replace.order.name", number);
     return PartsList.of(
-        List.of(
-            new Wanted(name, set, 1, 0, range.fittings(), range.revision(), 0)));
+        List.of(new Wanted(name, set, 1, 0, range.fittings(), range.revision(), 0)));
   }
 
   private static Fitting end(Range range, String number) {

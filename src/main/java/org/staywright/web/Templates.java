@@ -79,8 +79,7 @@ final class Templates {
 
   static native TemplateInstance rejected(RejectedView out);
 
-  static native TemplateInstance ideal(
-      IdealView ideal, List<JobQuery.Pair> job, String back);
+  static native TemplateInstance ideal(IdealView ideal, List<JobQuery.Pair> job, String back);
 
   static native TemplateInstance out(OutView out);
 

@@ -29,8 +29,7 @@ import org.staywright.unit.Unit;
 /** What acts beside the springs is drawn and named wherever they are. */
 class BesidePapersTest {
 
-  private static final Chosen DAMPED =
-      lid(SampleRange.with(Family.DAMPER), Family.DAMPER, 1, 300);
+  private static final Chosen DAMPED = lid(SampleRange.with(Family.DAMPER), Family.DAMPER, 1, 300);
   private static final Part DAMPER = DAMPED.job().beside().get(0).part();
   private static final String NAMED = "1 × " + DAMPER.number() + " (damper)";
 

@@ -106,7 +106,8 @@ class DatasheetTest {
 
   @Test
   void noNumberIsPartedFromItsUnitAtTheEndOfALine() {
-    String kept = "at most\u00a0≤\u00a050\u00a0N, from 2 on at 20\u00a0°C and 100\u00a0mm/s; 3 Nords";
+    String kept =
+        "at most\u00a0≤\u00a050\u00a0N, from 2 on at 20\u00a0°C and 100\u00a0mm/s; 3 Nords";
     String plain = "at most\u00a0≤ 50 N, from 2 on at 20 °C and 100 mm/s; 3 Nords";
     assertEquals(kept, Typeface.REGULAR.phrase(plain, 8, 10, Paper.INK).getContent());
   }

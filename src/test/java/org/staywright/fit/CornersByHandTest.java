@@ -24,9 +24,9 @@ import org.staywright.spring.GasSpring;
 
 /**
  * Two flaps that gravity helps to open, worked by hand from the statics of a body on a hinge
- * (moments of forces on their levers, any text, e.g. J. L. Meriam and L. G. Kraige, Statics, ch. 3):
- * without friction, at one temperature, with a spring whose force hardly changes over its stroke.
- * Which corner is the worst differs from figure to figure.
+ * (moments of forces on their levers, any text, e.g. J. L. Meriam and L. G. Kraige, Statics, ch.
+ * 3): without friction, at one temperature, with a spring whose force hardly changes over its
+ * stroke. Which corner is the worst differs from figure to figure.
  */
 class CornersByHandTest {
 
@@ -43,8 +43,7 @@ class CornersByHandTest {
             null,
             Family.GAS_SPRING,
             Finish.ZINC,
-            new GasSpring(
-                10e-3, 40e-3, 35e-3, stroke, lengths[1], lengths[0], force, 0, 1, 1, 0),
+            new GasSpring(10e-3, 40e-3, 35e-3, stroke, lengths[1], lengths[0], force, 0, 1, 1, 0),
             tolerance,
             new Part.Ends("M8", "M8"),
             new Part.Damping(0, 1e-3, 2e-3, 4, 3),
@@ -99,12 +98,12 @@ class CornersByHandTest {
   }
 
   /**
-   * A flap of 10 kg ± 10 % stands upright on its hinge and is let down by 60°, held back by a spring
-   * of 50 ± 5 N from the moving mount 0.3 m up the flap to a frame mount 0.4 m in front of the
-   * hinge. Handle at 0.5 m, centre at 0.25 m.
+   * A flap of 10 kg ± 10 % stands upright on its hinge and is let down by 60°, held back by a
+   * spring of 50 ± 5 N from the moving mount 0.3 m up the flap to a frame mount 0.4 m in front of
+   * the hinge. Handle at 0.5 m, centre at 0.25 m.
    *
-   * <p>Lever of the spring: L² = 0.3² + 0.4² − 2·0.3·0.4·sin θ, dL/dθ = −0.12·cos θ/L. Shut: L = 0.5
-   * m, dL/dθ = −0.24 m. At 60°: L = √(0.25 − 0.24·0.86603) = 0.20531 m, dL/dθ = −0.06/0.20531 =
+   * <p>Lever of the spring: L² = 0.3² + 0.4² − 2·0.3·0.4·sin θ, dL/dθ = −0.12·cos θ/L. Shut: L =
+   * 0.5 m, dL/dθ = −0.24 m. At 60°: L = √(0.25 − 0.24·0.86603) = 0.20531 m, dL/dθ = −0.06/0.20531 =
    * −0.29224 m. Gravity opens with m·g·0.25·sin θ: nothing shut, at 60° 11 kg 23.355 N·m, 9 kg
    * 19.108 N·m.
    *
@@ -112,8 +111,8 @@ class CornersByHandTest {
    *   <li>Opening is hardest shut, against the strong spring: 55·0.24/0.5 = 26.4 N.
    *   <li>Closing is hardest open, with the weak spring and the heavy flap: (23.355 −
    *       45·0.29224)/0.5 = 20.41 N.
-   *   <li>Open, the strong spring closes with 55·0.29224 = 16.073 N·m against the light flap's 19.108
-   *       N·m: ratio 1.1888, held by 3.035/0.5 = 6.07 N.
+   *   <li>Open, the strong spring closes with 55·0.29224 = 16.073 N·m against the light flap's
+   *       19.108 N·m: ratio 1.1888, held by 3.035/0.5 = 6.07 N.
    *   <li>Shut, the weak spring holds with 45·0.24 = 10.8 N·m.
    *   <li>Without a spring: it falls open, at most 23.355/0.5 = 46.71 N to lift it up again, and
    *       reaches its stop with 11·9.80665·0.25·(1 − cos 60°) = 13.484 J.
@@ -144,18 +143,18 @@ class CornersByHandTest {
   }
 
   /**
-   * A lid of 20 kg ± 10 % that opens past the vertical, to 100°, on a spring of 400 ± 20 N from 0.2 m
-   * out on the lid to 0.3 m plumb below the hinge. Centre at 0.4 m, handle at 0.8 m.
+   * A lid of 20 kg ± 10 % that opens past the vertical, to 100°, on a spring of 400 ± 20 N from 0.2
+   * m out on the lid to 0.3 m plumb below the hinge. Centre at 0.4 m, handle at 0.8 m.
    *
-   * <p>L² = 0.3² + 0.2² + 2·0.3·0.2·sin θ, dL/dθ = 0.06·cos θ/L. At 100°: L = √(0.13 + 0.12·0.98481)
-   * = 0.49818 m, dL/dθ = −0.06·0.17365/0.49818 = −0.020914 m: past its dead centre the spring closes.
-   * Gravity opens with m·g·0.4·0.17365: 22 kg 14.986 N·m, 18 kg 12.261 N·m.
+   * <p>L² = 0.3² + 0.2² + 2·0.3·0.2·sin θ, dL/dθ = 0.06·cos θ/L. At 100°: L = √(0.13 +
+   * 0.12·0.98481) = 0.49818 m, dL/dθ = −0.06·0.17365/0.49818 = −0.020914 m: past its dead centre
+   * the spring closes. Gravity opens with m·g·0.4·0.17365: 22 kg 14.986 N·m, 18 kg 12.261 N·m.
    *
    * <ul>
-   *   <li>Worst for the hold are the strong spring and the light lid: 12.261/(420·0.020914) = 1.3959,
-   *       held by (12.261 − 8.784)/0.8 = 4.347 N.
-   *   <li>Shut (θ = 0): dL/dθ = 0.06/√0.13 = 0.16641 m; the strong spring opens with 69.89 N·m,
-   *       the light lid closes with 18·9.80665·0.4 = 70.61 N·m: 0.72 N·m hold it shut at worst.
+   *   <li>Worst for the hold are the strong spring and the light lid: 12.261/(420·0.020914) =
+   *       1.3959, held by (12.261 − 8.784)/0.8 = 4.347 N.
+   *   <li>Shut (θ = 0): dL/dθ = 0.06/√0.13 = 0.16641 m; the strong spring opens with 69.89 N·m, the
+   *       light lid closes with 18·9.80665·0.4 = 70.61 N·m: 0.72 N·m hold it shut at worst.
    *   <li>One spring failed leaves gravity: 12.261/0.8 = 15.33 N hold it open.
    * </ul>
    */

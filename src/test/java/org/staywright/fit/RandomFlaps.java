@@ -81,9 +81,7 @@ enum RandomFlaps {
                 263.15 + random.nextInt(20), 293.15, 303.15 + random.nextInt(20), 5, 1000),
             asked,
             new Job.Filters(
-                Set.of(Family.GAS_SPRING, Family.TRACTION_SPRING, Family.COIL_SPRING),
-                null,
-                false),
+                Set.of(Family.GAS_SPRING, Family.TRACTION_SPRING, Family.COIL_SPRING), null, false),
             RankBy.BALANCED,
             8);
     return mechanism instanceof HingedFlap flap && random.nextInt(4) == 0

@@ -152,11 +152,13 @@ class VerdictTest {
     for (Corner corner : Corner.ALL) {
       double kelvin = corner.spring().kelvin(job.conditions());
       double opening = corner.load().of(travel)[0];
-      opening += push(fit.part(), fit.count(), fit.figures().lengths().extended(), corner, job)
-          .at(travel.length()[0], travel.lever()[0], kelvin);
+      opening +=
+          push(fit.part(), fit.count(), fit.figures().lengths().extended(), corner, job)
+              .at(travel.length()[0], travel.lever()[0], kelvin);
       for (Beside beside : job.beside()) {
-        opening += push(beside.part(), beside.count(), beside.extended(), corner, job)
-            .at(beside.mechanism().length(0), beside.mechanism().lever(0), kelvin);
+        opening +=
+            push(beside.part(), beside.count(), beside.extended(), corner, job)
+                .at(beside.mechanism().length(0), beside.mechanism().lever(0), kelvin);
       }
       assertTrue(opening < 0, what + " is pushed open with " + opening + " in " + corner);
     }
@@ -168,7 +170,9 @@ class VerdictTest {
 
   private static Push push(Part part, int count, double extended, Corner corner, Job job) {
     return (length, lever, kelvin) ->
-        count * corner.spring().law(part, job.conditions()).force(extended - length, kelvin) * lever;
+        count
+            * corner.spring().law(part, job.conditions()).force(extended - length, kelvin)
+            * lever;
   }
 
   /** Let go open, by nobody's hand, it must not leave its stop in any corner. */
@@ -184,8 +188,7 @@ class VerdictTest {
   /** Strayed by what the corners stray by: nineteen of twenty hold. */
   private static void holdsByChance(Job job, Fit fit, String what) {
     Spreads usual = Spreads.usual(job, fit.part());
-    Spreads corners =
-        new Spreads(usual.force(), 0, usual.mass(), 0, 0, usual.temperature(), 0);
+    Spreads corners = new Spreads(usual.force(), 0, usual.mass(), 0, 0, usual.temperature(), 0);
     double holds = Chance.of(job, fit, corners, 1000, 1).holds();
     assertTrue(holds >= 0.95, what + " holds by " + holds);
   }

@@ -53,8 +53,7 @@ class BatchJsonTest {
         assertEquals(seated, cell(cells, column).isEmpty(), column);
       }
       String high = seated ? "/best/figures/bounceMm/high" : "/best/figures/holdOpenN";
-      assertEquals(
-          result.at(high).asText(), cell(cells, seated ? "bounceMm.high" : "holdOpenN"));
+      assertEquals(result.at(high).asText(), cell(cells, seated ? "bounceMm.high" : "holdOpenN"));
     }
   }
 

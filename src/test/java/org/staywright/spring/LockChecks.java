@@ -59,8 +59,8 @@ public final class LockChecks {
   }
 
   /**
-   * The same spring with so much room on the rod's side that its pressure stays, loaded with 40 N at
-   * once: F = (p1 − p0)·A_b gives δ = V1/A_b·(1 − (1 + F/(p0·A_b))^(−5/7)).
+   * The same spring with so much room on the rod's side that its pressure stays, loaded with 40 N
+   * at once: F = (p1 − p0)·A_b gives δ = V1/A_b·(1 − (1 + F/(p0·A_b))^(−5/7)).
    */
   private static Check atOnce(double place) {
     double bore = Math.PI / 4 * 0.019 * 0.019;

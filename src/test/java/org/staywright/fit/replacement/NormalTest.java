@@ -15,8 +15,15 @@ class NormalTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "5,6.54265", "10,23.11805", "15,50.43522", "20,88.56010", "25,137.51475", "50,544.96634",
-    "100,2173.87154", "200,8688.58977", "500,54289.90830"
+    "5,6.54265",
+    "10,23.11805",
+    "15,50.43522",
+    "20,88.56010",
+    "25,137.51475",
+    "50,544.96634",
+    "100,2173.87154",
+    "200,8688.58977",
+    "500,54289.90830"
   })
   void agreesWithTheHandbookFarIntoTheTail(double x, double tail) {
     assertEquals(-tail, Normal.logDistribution(-x) / Math.log(10), 6e-6);

@@ -34,7 +34,8 @@ class BareLoadTest {
   }
 
   private static JsonNode answer(String address, ObjectNode body) throws Exception {
-    return new ObjectMapper().readTree(post(address, body).then().statusCode(200).extract().asString());
+    return new ObjectMapper()
+        .readTree(post(address, body).then().statusCode(200).extract().asString());
   }
 
   @Test
@@ -67,8 +68,7 @@ class BareLoadTest {
         if (blocker.get("code").textValue().equals("no-gain")) {
           worse++;
           JsonNode figures = near.get("figures");
-          double worst =
-              Math.max(at(figures, "handOpenWorstN"), at(figures, "handCloseWorstN"));
+          double worst = Math.max(at(figures, "handOpenWorstN"), at(figures, "handCloseWorstN"));
           assertTrue(at(figures, "handRmsN") >= at(bare, "handRmsN"));
           assertTrue(worst >= Math.max(at(bare, "handOpenWorstN"), at(bare, "handCloseWorstN")));
           assertTrue(near.get("clearedBy").isNull());

@@ -112,8 +112,7 @@ class ContradictionsTest {
         .statusCode(200)
         .body("fitsTotal", is(0))
         .body("nearTotal", not(is(0)))
-        .body(
-            "near.findAll { !it.blockedBy.code.contains('stays-shut') }.size()", is(0));
+        .body("near.findAll { !it.blockedBy.code.contains('stays-shut') }.size()", is(0));
   }
 
   @Test

@@ -239,8 +239,7 @@ class FourCornersTest {
         ObjectNode then = job.deepCopy().put("limit", 200);
         JsonPointer path = JsonPointer.compile(paths.get(paths.size() - 1));
         assertEquals(then.at(path).decimalValue(), from.get("from").decimalValue());
-        ((ObjectNode) then.at(path.head()))
-            .set(path.last().getMatchingProperty(), from.get("to"));
+        ((ObjectNode) then.at(path.head())).set(path.last().getMatchingProperty(), from.get("to"));
         assertTrue(
             list(post("/fits/why", why(then, near.get("partNumber"))).get("counts")).stream()
                 .filter(count -> count.get("count").equals(near.get("count")))
@@ -248,8 +247,7 @@ class FourCornersTest {
             () -> near.get("partNumber") + " " + from);
       }
     }
-    assertEquals(
-        List.of("/conditions/serviceYears", "/conditions/minC", "/load/tiltDeg"), paths);
+    assertEquals(List.of("/conditions/serviceYears", "/conditions/minC", "/load/tiltDeg"), paths);
   }
 
   private static ObjectNode why(ObjectNode job, JsonNode partNumber) {
