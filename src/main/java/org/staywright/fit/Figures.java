@@ -1,7 +1,5 @@
 package org.staywright.fit;
 
-import org.staywright.mechanism.Mechanism.Kind;
-
 /**
  * What a part does in a job where a hand moves the load. SI.
  *
@@ -160,8 +158,8 @@ public record Figures(
     private static final double SOUGHT_SHIFTING = 50e-3;
 
     /** How far past its stop somebody may move a load to hang a spring on: our choice, rad or m. */
-    public static double sought(Kind kind) {
-      return kind == Kind.TURNS ? SOUGHT_TURNING : SOUGHT_SHIFTING;
+    public static double sought(boolean turning) {
+      return turning ? SOUGHT_TURNING : SOUGHT_SHIFTING;
     }
   }
 

@@ -217,7 +217,7 @@ final class Figuring {
 
   /** How far past the end of the travel a free spring spans the mounts; null for nowhere near. */
   private static Double lift(Mechanism mechanism, Travel travel, double free, boolean pushes) {
-    double most = Hanging.sought(mechanism.kind());
+    double most = Hanging.sought(mechanism.kind() == Mechanism.Kind.TURNS);
     for (int i = 1; i <= LIFTS; i++) {
       double past = most * i / LIFTS;
       double length = mechanism.length(travel.q()[travel.last()] + past);

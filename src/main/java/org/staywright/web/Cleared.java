@@ -3,13 +3,15 @@ package org.staywright.web;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.staywright.fit.Clearing;
 import org.staywright.fit.Fit;
+import org.staywright.fit.HoldsFrom;
 import org.staywright.fit.Job;
+import org.staywright.form.ConditionKnobs;
 import org.staywright.form.JobKnobs;
 import org.staywright.part.Range;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
-/** What would make near parts fit, in words. */
+/** What would make near parts fit, or from where on they hold as they are, in words. */
 interface Cleared {
 
   /** Where it is solved later or not at all. */
@@ -23,12 +25,19 @@ interface Cleared {
    */
   static Cleared of(ObjectNode tree, Job job, Range range, Wording wording) {
     Clearing clearing = new Clearing(job, range, JobKnobs.of(tree, range));
+    HoldsFrom holdsFrom = new HoldsFrom(range, ConditionKnobs.of(tree, range));
+    FitText text = FitText.in(wording);
     return (rank, near) ->
         rank > Clearing.ROWS || near.fits()
             ? ""
             : clearing
                 .of(near)
-                .map(change -> wording.text("fit.cleared", FitText.in(wording).change(change)))
-                .orElseGet(() -> wording.text("fit.not-cleared"));
+                .map(change -> wording.text("fit.cleared", text.change(change)))
+                .orElseGet(
+                    () ->
+                        holdsFrom
+                            .of(near)
+                            .map(text::holdsFrom)
+                            .orElseGet(() -> wording.text("fit.not-cleared")));
   }
 }

@@ -14,6 +14,9 @@ import org.staywright.unit.Unit;
 /** Verdicts in words. */
 public final class FitText {
 
+  /** Told in full by its sentence. */
+  private static final String YEARS = "a";
+
   private final Wording wording;
 
   private FitText(Wording wording) {
@@ -92,6 +95,16 @@ public final class FitText {
         key + (by.signum() > 0 ? ".more" : ".less"),
         shown(by.abs(), change.unit()),
         shown((BigDecimal) change.to(), change.unit()));
+  }
+
+  /** The condition from which on a part holds that nothing clears. */
+  public String holdsFrom(Change condition) {
+    BigDecimal to = (BigDecimal) condition.to();
+    return wording.text(
+        "fit.holds-from." + condition.path().substring(1).replace('/', '.'),
+        condition.unit().equals(YEARS)
+            ? wording.exact(to.stripTrailingZeros())
+            : shown(to, condition.unit()));
   }
 
   private String shown(BigDecimal number, String symbol) {

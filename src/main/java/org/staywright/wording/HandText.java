@@ -15,7 +15,6 @@ import org.staywright.fit.Figures;
 import org.staywright.fit.Fit;
 import org.staywright.fit.Requirements;
 import org.staywright.fit.Stay;
-import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.unit.Unit;
 
 /**
@@ -96,12 +95,12 @@ public final class HandText {
     }
     boolean pushes = fit.part().spring().sense() > 0;
     boolean frees = hung.lift() != null;
-    Kind kind = way == Unit.DEGREE ? Kind.TURNS : Kind.SHIFTS;
+    double sought = Figures.Hanging.sought(way == Unit.DEGREE);
     return wording.text(
         frees ? "fit.hang.lift" : "fit.hang.never",
         most(hung.press(), 0),
         wording.text(pushes ? "fit.hang.press" : "fit.hang.pull"),
-        frees ? place(hung.lift(), CEILING) : place(Figures.Hanging.sought(kind), HALF_UP));
+        frees ? place(hung.lift(), CEILING) : place(sought, HALF_UP));
   }
 
   /** The greater of both ways with its place and corner, then the other. */

@@ -74,9 +74,6 @@ class SaidFiguresTest {
     }
   }
 
-  /** The greatest of something over corners. */
-  private record Worst(double value, int sample, Corner corner) {}
-
   private static final Chosen NEAR = Orders.nearLid(RANGE);
 
   private static final Map<String, String> SHEETS = new ConcurrentHashMap<>();
@@ -91,16 +88,16 @@ class SaidFiguresTest {
     FitCurve curve = FitCurve.of(of.job(), of.fit());
     Words words = Words.of(of.job());
     String text = sheet(of);
-    Worst open = greatest(curve, FitCurve.Hand::open);
-    Worst close = greatest(curve, FitCurve.Hand::close);
-    said(text, words.open, most(open.value));
-    said(text, words.close, most(close.value));
-    boolean opening = open.value >= close.value;
-    Worst most = opening ? open : close;
+    WorstOfCurves.Worst open = WorstOfCurves.greatest(curve, FitCurve.Hand::open);
+    WorstOfCurves.Worst close = WorstOfCurves.greatest(curve, FitCurve.Hand::close);
+    said(text, words.open, most(open.value()));
+    said(text, words.close, most(close.value()));
+    boolean opening = open.value() >= close.value();
+    WorstOfCurves.Worst most = opening ? open : close;
     Unit way = of.job().mechanism().kind() == Kind.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
-    String place = ENGLISH.quantity(curve.travel().q()[most.sample], way, 0);
-    String where = ", at " + place + ", " + corner(of, most.corner);
-    said(text, (opening ? words.open : words.close) + "%s", most(most.value), where);
+    String place = ENGLISH.quantity(curve.travel().q()[most.sample()], way, 0);
+    String where = ", at " + place + ", " + corner(of, most.corner());
+    said(text, (opening ? words.open : words.close) + "%s", most(most.value()), where);
   }
 
   @ParameterizedTest
@@ -108,19 +105,19 @@ class SaidFiguresTest {
   void theHeadSaysTheLeastThatHoldsItOpenOrThatItLeaves(Sampled of) throws IOException {
     FitCurve curve = FitCurve.of(of.job(), of.fit());
     int last = curve.travel().last();
-    Worst held = leastHeld(curve, last);
+    WorstOfCurves.Worst held = WorstOfCurves.leastHeld(curve, last);
     Words words = Words.of(of.job());
     String text = sheet(of);
-    if (held.value <= 0) {
-      said(text, "up to %s push it off its stop, friction aside", most(-held.value));
-      said(text, "the load leaves it with %s", most(-held.value));
+    if (held.value() <= 0) {
+      said(text, "up to %s push it off its stop, friction aside", most(-held.value()));
+      said(text, "the load leaves it with %s", most(-held.value()));
     } else {
       boolean rests = text.contains("nothing closes the flap");
       String key = rests ? "%s at the handle hold it against its stop (%s)" : words.held;
-      said(text, key, least(held.value), corner(of, held.corner));
+      said(text, key, least(held.value()), corner(of, held.corner()));
     }
-    assertEquals(held.value <= 0, text.contains("Does not stay"), text);
-    boolean barely = held.value > 0 && held.value < 5;
+    assertEquals(held.value() <= 0, text.contains("Does not stay"), text);
+    boolean barely = held.value() > 0 && held.value() < 5;
     assertEquals(
         barely, text.contains("Barely stays open") || text.contains("Barely stays at its"));
   }
@@ -131,15 +128,15 @@ class SaidFiguresTest {
     FitCurve curve = FitCurve.of(of.job(), of.fit());
     String text = sheet(of);
     Words words = Words.of(of.job());
-    Worst held = leastHeld(curve, 0);
-    double push = greatestHeld(curve, 0);
+    WorstOfCurves.Worst held = WorstOfCurves.leastHeld(curve, 0);
+    double push = WorstOfCurves.greatestHeld(curve, 0);
     if (push > 0) {
       said(text, words.latch, most(push));
     } else {
       assertFalse(text.contains("on the latch"), text);
     }
-    if (held.value < 0) {
-      said(text, words.shuts, most(-held.value));
+    if (held.value() < 0) {
+      said(text, words.shuts, most(-held.value()));
     } else {
       assertFalse(text.contains("by itself, with"), text);
     }
@@ -166,10 +163,10 @@ class SaidFiguresTest {
             0,
             0);
     FitCurve curve = FitCurve.of(of.job(), fewer);
-    double held = leastHeld(curve, curve.travel().last()).value;
-    Worst open = greatest(curve, FitCurve.Hand::open);
-    Worst close = greatest(curve, FitCurve.Hand::close);
-    String hand = most(Math.max(open.value, close.value));
+    double held = WorstOfCurves.leastHeld(curve, curve.travel().last()).value();
+    WorstOfCurves.Worst open = WorstOfCurves.greatest(curve, FitCurve.Hand::open);
+    WorstOfCurves.Worst close = WorstOfCurves.greatest(curve, FitCurve.Hand::close);
+    String hand = most(Math.max(open.value(), close.value()));
     if (held < 0) {
       said(text, "at worst it leaves its open stop with %s at the handle", most(-held));
       said(text, "and up to %s come on the hand", hand);
@@ -212,14 +209,16 @@ class SaidFiguresTest {
     String text = Printed.text(Specification.pdf(of.job(), ideal, ENGLISH));
     FitCurve made = FitCurve.of(of.job(), ideal.made());
     FitCurve stock = FitCurve.of(of.job(), ideal.stock());
-    ToDoubleFunction<FitCurve> opening = curve -> greatest(curve, FitCurve.Hand::open).value;
-    ToDoubleFunction<FitCurve> closing = curve -> greatest(curve, FitCurve.Hand::close).value;
+    ToDoubleFunction<FitCurve> opening =
+        curve -> WorstOfCurves.greatest(curve, FitCurve.Hand::open).value();
+    ToDoubleFunction<FitCurve> closing =
+        curve -> WorstOfCurves.greatest(curve, FitCurve.Hand::close).value();
     double bareOpen = ideal.bare().hand().openWorst().value();
     double bareClose = ideal.bare().hand().closeWorst().value();
     said(text, "%s", row(of, opening.applyAsDouble(made), opening.applyAsDouble(stock), bareOpen));
     said(text, "%s", row(of, closing.applyAsDouble(made), closing.applyAsDouble(stock), bareClose));
-    double gain = rms(stock) - rms(made);
-    said(text, "nominal%s%s", tenths(rms(made)), tenths(rms(stock)));
+    double gain = WorstOfCurves.rms(stock) - WorstOfCurves.rms(made);
+    said(text, "nominal%s%s", tenths(WorstOfCurves.rms(made)), tenths(WorstOfCurves.rms(stock)));
     boolean make = ideal.advice() == Advice.MAKE;
     assertEquals(make, text.startsWith("Specification of a spring to be made"), text);
     assertEquals(make, gain >= 0.5 || !ideal.stock().fits(), "" + gain);
@@ -239,8 +238,8 @@ class SaidFiguresTest {
             .findFirst()
             .orElseThrow();
     FitCurve curve = FitCurve.of(chosen.job(), other);
-    double open = greatest(curve, FitCurve.Hand::open).value;
-    double close = greatest(curve, FitCurve.Hand::close).value;
+    double open = WorstOfCurves.greatest(curve, FitCurve.Hand::open).value();
+    double close = WorstOfCurves.greatest(curve, FitCurve.Hand::close).value();
     String way =
         switch (chosen.job().mechanism().code()) {
           case StraightLift.CODE -> "at worst %s lifting and %s lowering";
@@ -299,53 +298,6 @@ class SaidFiguresTest {
   private static String hand(Sampled of, double newtons) {
     boolean profile = of.job().mechanism() instanceof ForceProfile;
     return newtons > 0 ? most(newtons) : profile ? "none" : "by itself";
-  }
-
-  private interface Way {
-    double[] of(FitCurve.Hand hand);
-  }
-
-  private static Worst greatest(FitCurve curve, Way way) {
-    Worst most = null;
-    for (FitCurve.Hand hand : curve.corners()) {
-      double[] forces = way.of(hand);
-      for (int i = 0; i < forces.length; i++) {
-        if (most == null || forces[i] > most.value) {
-          most = new Worst(forces[i], i, hand.corner());
-        }
-      }
-    }
-    return most;
-  }
-
-  /** Above zero it stays open. */
-  private static Worst leastHeld(FitCurve curve, int sample) {
-    Worst least = null;
-    for (FitCurve.Hand hand : curve.corners()) {
-      double held = held(hand, sample);
-      if (least == null || held < least.value) {
-        least = new Worst(held, sample, hand.corner());
-      }
-    }
-    return least;
-  }
-
-  private static double greatestHeld(FitCurve curve, int sample) {
-    return curve.corners().stream().mapToDouble(hand -> held(hand, sample)).max().orElseThrow();
-  }
-
-  private static double held(FitCurve.Hand hand, int sample) {
-    return (hand.close()[sample] - hand.open()[sample]) / 2;
-  }
-
-  private static double rms(FitCurve curve) {
-    double[] open = curve.nominal().open();
-    double[] close = curve.nominal().close();
-    double squares = 0;
-    for (int i = 0; i < open.length; i++) {
-      squares += open[i] * open[i] + close[i] * close[i];
-    }
-    return Math.sqrt(squares / (2 * open.length));
   }
 
   private static String corner(Sampled of, Corner corner) {

@@ -26,6 +26,7 @@ import org.staywright.fit.Term.Sense;
 import org.staywright.fit.TimeFigures;
 import org.staywright.form.CentreForm;
 import org.staywright.form.ChoiceForm;
+import org.staywright.form.ConditionKnobs;
 import org.staywright.form.JobKnobs;
 import org.staywright.form.JobShape;
 import org.staywright.form.Kind;
@@ -107,6 +108,9 @@ class PageWordingTest {
       keys.add("fit.figure." + figure.codeBelowZero());
     }
     codes("fit.figure.never.", NEVER, keys);
+    for (String path : ConditionKnobs.paths()) {
+      keys.add("fit.holds-from" + path.replace('/', '.'));
+    }
     for (String path : JobKnobs.paths()) {
       String key = "fit.change" + path.replace('/', '.');
       if (path.startsWith("/fittings")) {

@@ -15,13 +15,10 @@ import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.staywright.part.Family;
-import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 
 /** The pages as a browser without script gets them. */
@@ -267,43 +264,6 @@ class PagesTest {
         .get("/flap")
         .then()
         .body(containsString("<option value=\"lowest-cost\" selected>"));
-  }
-
-  @Test
-  void partPageShowsOutlineCurvesFiguresAndCautions() {
-    Range range = stock.get();
-    int gasSpring =
-        IntStream.range(0, range.size())
-            .filter(row -> range.family(row) == Family.GAS_SPRING)
-            .findFirst()
-            .orElseThrow();
-    String number = range.number(gasSpring);
-    given()
-        .get("/parts/" + number)
-        .then()
-        .statusCode(200)
-        .body(containsString("<h1>" + number + "</h1>"))
-        .body(containsString("href=\"/api/v1/parts/" + number + "/datasheet.pdf\""))
-        .body(containsString("Stroke"))
-        .body(containsString("Never open"));
-  }
-
-  @Test
-  void searchFindsWhatLiesWithinTheTolerance() {
-    given()
-        .get("/parts?rodDiameterMm=8&rodPlusMinusMm=0.2&strokeMm=161&strokePlusMinusMm=3")
-        .then()
-        .statusCode(200)
-        .body(containsString("closest first"))
-        .body(containsString("<span class=\"off\">−1</span> 160"));
-    given()
-        .get("/parts?rodDiameterMm=wide")
-        .then()
-        .statusCode(200)
-        .body(containsString("value=\"wide\""))
-        .body(containsString("Rod diameter is “wide”, which cannot be read as a number."));
-    given().get("/parts?strokeMm=1").then().body(containsString("Widen one of them"));
-    given().get("/parts?page=99999").then().statusCode(200).body(containsString("rel=\"prev\""));
   }
 
   @Test
