@@ -64,13 +64,13 @@ final class BesideSketch {
   void label(Labels labels, double q, Wording wording) {
     Point at = mount.apply(q);
     Point middle = new Point((frame.x() + at.x()) / 2, (frame.y() + at.y()) / 2);
-    String text = new OrderText(wording).kind(beside);
+    String text = new BesideText(wording).kind(beside);
     labels.place(Role.LABEL, middle, 0.6 * sketch.em(), Size.SMALL, text);
   }
 
   /** A sentence more for a description, "" where there is nothing beside. */
   static String named(List<BesideSketch> besides, Wording wording) {
-    OrderText words = new OrderText(wording);
+    BesideText words = new BesideText(wording);
     String all =
         besides.stream().map(each -> words.counted(each.beside)).collect(Collectors.joining(", "));
     return all.isEmpty() ? "" : ' ' + wording.text("document.side-view.beside", all);

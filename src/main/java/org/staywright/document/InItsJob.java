@@ -73,7 +73,7 @@ final class InItsJob {
     if (moved()) {
       doing.addAll(words().headline());
     }
-    OrderText orders = new OrderText(wording);
+    BesideText orders = new BesideText(wording);
     for (Beside each : job.beside()) {
       String brief = PartText.in(wording).brief(each.part());
       doing.add(wording.text("document.job-sheet.beside", orders.counted(each), brief));

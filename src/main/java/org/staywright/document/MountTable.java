@@ -43,7 +43,7 @@ final class MountTable {
         new Sheet.Facts(
             heading, mechanism instanceof SeatColumn seat ? seat(seat) : springs(rodEnd)));
     for (Beside each : beside) {
-      String what = wording.text("document.mounts.beside", new OrderText(wording).counted(each));
+      String what = wording.text("document.mounts.beside", new BesideText(wording).counted(each));
       facts.add(new Sheet.Facts(what, beside(each)));
     }
     return facts;

@@ -18,7 +18,6 @@ import org.staywright.job.OrderLine;
 import org.staywright.job.Outfit;
 import org.staywright.job.PartsList;
 import org.staywright.job.Wanted;
-import org.staywright.part.Family;
 import org.staywright.part.Price;
 import org.staywright.unit.Unit;
 import org.staywright.wording.FitText;
@@ -47,23 +46,11 @@ public final class OrderText {
     return job == null || job.isBlank() ? wording.text("document.unnamed") : job;
   }
 
-  /** What a part beside the springs is: a damper or a second spring. */
-  String kind(Beside each) {
-    return wording.text(
-        "document.beside." + (each.part().family() == Family.DAMPER ? "damper" : "spring"));
-  }
-
-  /** "1 × 04Y-DNP (damper)". */
-  String counted(Beside each) {
-    String count = wording.text("document.job-sheet.set", each.count(), each.part().number());
-    return wording.text("document.job-sheet.set.beside", count, kind(each));
-  }
-
   /** A set with all that acts along, by numbers. */
   String set(Outfit set) {
     String all = wording.text("document.job-sheet.set", set.count(), set.part().number());
     for (Beside each : set.beside()) {
-      all += " + " + counted(each);
+      all += " + " + new BesideText(wording).counted(each);
     }
     return all;
   }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;
@@ -17,6 +18,9 @@ import org.staywright.unit.Bound;
 /** What the answers are made of, described for the OpenAPI document and its test. */
 public final class AnswerShape {
 
+  static final Text PART_NUMBER =
+      new Text(16, Pattern.compile("[A-Z0-9-]{4,16}"), "[A-Z0-9-]{4,16}");
+
   static final Kind NUMBER =
       new Amount(Bound.between(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, ""));
   static final Kind TEXT = Text.upTo(2000);
@@ -25,8 +29,8 @@ public final class AnswerShape {
   static final Shape ENDS =
       Shape.of(
           "end-fittings",
-          required("rodEnd", JobShape.PART_NUMBER),
-          required("tubeEnd", JobShape.PART_NUMBER));
+          required("rodEnd", PART_NUMBER),
+          required("tubeEnd", PART_NUMBER));
 
   /** As {@link GasBeyond} writes it. */
   static final Shape GAS_BEYOND =

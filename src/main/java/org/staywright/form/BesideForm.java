@@ -35,7 +35,7 @@ final class BesideForm {
   static final Shape SHAPE =
       Shape.of(
           "beside",
-          required("partNumber", JobShape.PART_NUMBER),
+          required("partNumber", AnswerShape.PART_NUMBER),
           withDefault("count", new Whole(1, 8), 1),
           optional("mounts", MOUNTS));
 

@@ -39,7 +39,7 @@ public record ChoiceForm(
   public static final Shape SHAPE =
       Shape.of(
           "choice",
-          required("partNumber", JobShape.PART_NUMBER),
+          required("partNumber", AnswerShape.PART_NUMBER),
           required("count", new Whole(1, 8)),
           withDefaults(
               "fittings",

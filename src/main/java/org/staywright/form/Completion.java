@@ -1,5 +1,7 @@
 package org.staywright.form;
 
+import java.util.Set;
+import java.util.LinkedHashSet;
 import static org.staywright.form.PartColumn.BORE_DIAMETER;
 import static org.staywright.form.PartColumn.COLD_FRICTION_FACTOR;
 import static org.staywright.form.PartColumn.COMPRESSED_LENGTH;
@@ -270,5 +272,23 @@ final class Completion {
 
   private static double rounded(double value) {
     return Double.isFinite(value) ? BigDecimal.valueOf(value).round(FIGURES).doubleValue() : value;
+  }
+
+  /** What the file says was worked out before, and what is now. */
+  List<String> derivedOf(Cells cells) {
+    Set<String> derived = new LinkedHashSet<>();
+    String before = cells.optional("derived", 1000);
+    if (before != null) {
+      List<String> known = numbers().keySet().stream().map(PartColumn::field).toList();
+      for (String name : before.split("\\s+")) {
+        if (known.contains(name)) {
+          derived.add(name);
+        } else {
+          cells.fault(new Fault("derived", name, String.join(" ", known), "not-a-choice"));
+        }
+      }
+    }
+    derived.addAll(derived());
+    return List.copyOf(derived);
   }
 }

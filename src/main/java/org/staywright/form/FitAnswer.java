@@ -95,7 +95,7 @@ public final class FitAnswer {
   private static final List<Field> FIT =
       List.of(
           required("rank", NUMBER),
-          required("partNumber", JobShape.PART_NUMBER),
+          required("partNumber", AnswerShape.PART_NUMBER),
           required("count", NUMBER),
           optional("fittings", ENDS),
           required("rodEndAt", END),

@@ -26,7 +26,7 @@ final class FitRequest {
         Stream.concat(
                 Stream.of(
                     required("job", JobShape.JOB),
-                    required("partNumber", JobShape.PART_NUMBER),
+                    required("partNumber", AnswerShape.PART_NUMBER),
                     required("count", new Whole(1, 8))),
                 Stream.of(more))
             .toArray(Field[]::new));

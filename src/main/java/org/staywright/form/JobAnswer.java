@@ -22,7 +22,7 @@ public final class JobAnswer {
           "frozen-choice",
           numbers("count", "sets", "spares", "stockRevision"),
           List.of(
-              required("partNumber", JobShape.PART_NUMBER),
+              required("partNumber", AnswerShape.PART_NUMBER),
               optional("fittings", ENDS),
               required("rodEndAt", END),
               required("brackets", new Flag()),

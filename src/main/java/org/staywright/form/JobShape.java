@@ -34,9 +34,6 @@ public final class JobShape {
 
   private static final Amount TEMPERATURE = Amount.between(-60, 150, CELSIUS);
 
-  static final Text PART_NUMBER =
-      new Text(16, Pattern.compile("[A-Z0-9-]{4,16}"), "[A-Z0-9-]{4,16}");
-
   private static final Shape FITTINGS =
       Shape.of(
           "fittings",

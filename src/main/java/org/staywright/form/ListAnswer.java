@@ -27,7 +27,7 @@ public final class ListAnswer {
       shape(
           "alternate",
           numbers("stock"),
-          List.of(required("partNumber", JobShape.PART_NUMBER)),
+          List.of(required("partNumber", AnswerShape.PART_NUMBER)),
           maybe("openingMoreN", "closingMoreN"));
 
   private static final Shape LINE =
@@ -38,7 +38,7 @@ public final class ListAnswer {
           maybe("unitPrice", "lineTotal", "minimum", "pack", "orderMultiple"),
           maybe("oneBatchOf", "shelfLifeYears"),
           List.of(
-              required("partNumber", JobShape.PART_NUMBER),
+              required("partNumber", AnswerShape.PART_NUMBER),
               required("description", TEXT),
               required("kind", TEXT),
               optional("currency", TEXT),
@@ -55,7 +55,7 @@ public final class ListAnswer {
           maybe("setCost", "setsInTenYears", "tenYearCost"),
           List.of(
               required("name", TEXT),
-              required("partNumber", JobShape.PART_NUMBER),
+              required("partNumber", AnswerShape.PART_NUMBER),
               optional("chosenAlthough", TEXT)));
 
   public static final Shape PARTS_LIST =
@@ -74,7 +74,7 @@ public final class ListAnswer {
                       Shape.of(
                           "unmatched",
                           required("kind", Choice.of(FittingType.class)),
-                          required("beside", JobShape.PART_NUMBER)))),
+                          required("beside", AnswerShape.PART_NUMBER)))),
               required("jobs", new Many(LISTED_JOB))));
 
   private ListAnswer() {}

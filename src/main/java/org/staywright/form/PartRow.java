@@ -78,7 +78,7 @@ public record PartRow(
    */
   static Part complete(Cells cells, boolean hysteresis) {
     Family family =
-        cells.choice("family", StockRow.families(), Function.identity()) == null
+        cells.choice("family", FamilyColumn.codes(), Function.identity()) == null
             ? null
             : cells.choice("family", Family.class);
     if (family == null) {
@@ -90,7 +90,7 @@ public record PartRow(
         cells.empty(number.column(), family.code());
       }
     }
-    return read(cells, family, completion.numbers(), StockRow.derived(cells, completion));
+    return read(cells, family, completion.numbers(), completion.derivedOf(cells));
   }
 
   private static Part read(

@@ -42,7 +42,7 @@ public final class RangeAnswer {
       shape(
           "part",
           List.of(
-              required("partNumber", JobShape.PART_NUMBER),
+              required("partNumber", AnswerShape.PART_NUMBER),
               required("description", TEXT),
               required("family", Choice.of(Family.class)),
               required("finish", Choice.of(Finish.class)),
@@ -58,7 +58,7 @@ public final class RangeAnswer {
       shape(
           "fitting",
           List.of(
-              required("partNumber", JobShape.PART_NUMBER),
+              required("partNumber", AnswerShape.PART_NUMBER),
               required("description", TEXT),
               required("type", Choice.of(FittingType.class)),
               required("finish", Choice.of(Finish.class)),
@@ -71,7 +71,7 @@ public final class RangeAnswer {
   public static final Shape PART_CURVE =
       shape(
           "part-curve",
-          List.of(required("partNumber", JobShape.PART_NUMBER)),
+          List.of(required("partNumber", AnswerShape.PART_NUMBER)),
           numbers("temperatureC", "progression"),
           series(
               "compressionMm",

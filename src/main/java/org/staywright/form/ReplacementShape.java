@@ -101,10 +101,10 @@ public final class ReplacementShape {
       shape(
           "candidate",
           numbers("rank"),
-          List.of(required("partNumber", JobShape.PART_NUMBER)),
+          List.of(required("partNumber", AnswerShape.PART_NUMBER)),
           numbers("likelihood"),
           List.of(
-              required("alike", new Many(JobShape.PART_NUMBER)),
+              required("alike", new Many(AnswerShape.PART_NUMBER)),
               required("kind", Choice.of(Kind.class)),
               required(
                   "differences",

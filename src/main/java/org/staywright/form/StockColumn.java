@@ -30,8 +30,8 @@ import org.staywright.unit.Unit;
 public record StockColumn(
     String name, Unit unit, Bound bound, String accepted, String example, List<String> families) {
 
-  private static final List<String> EVERY = StockRow.families();
-  private static final List<String> FITTINGS = List.of(StockRow.FITTING);
+  private static final List<String> EVERY = FamilyColumn.codes();
+  private static final List<String> FITTINGS = List.of(FamilyColumn.FITTING);
   private static final List<String> PARTS =
       Arrays.stream(Family.values()).map(Family::code).toList();
 
@@ -100,7 +100,7 @@ public record StockColumn(
               .map(Family::code)
               .collect(Collectors.toCollection(ArrayList::new));
       if (FittingRow.COLUMNS.contains(name)) {
-        families.add(StockRow.FITTING);
+        families.add(FamilyColumn.FITTING);
       }
       return number(part.get(), families);
     }

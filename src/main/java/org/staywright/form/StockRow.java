@@ -3,15 +3,10 @@ package org.staywright.form;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
-import org.staywright.part.Family;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
-import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
 /**
@@ -21,9 +16,6 @@ import org.staywright.unit.Refusal;
  * @param fitting null where it is a part
  */
 public record StockRow(Part part, Fitting fitting) {
-
-  /** What stands in the column of families for end fittings and brackets. */
-  public static final String FITTING = "fitting";
 
   /** Header of a file of the whole stock, as it is written. */
   public static final List<String> COLUMNS = columns();
@@ -41,12 +33,6 @@ public record StockRow(Part part, Fitting fitting) {
     return List.copyOf(columns);
   }
 
-  /** What may stand in the column of families. */
-  public static List<String> families() {
-    return Stream.concat(Arrays.stream(Family.values()).map(Family::code), Stream.of(FITTING))
-        .toList();
-  }
-
   /**
    * Reads a row; what a part lacks is worked out.
    *
@@ -54,12 +40,12 @@ public record StockRow(Part part, Fitting fitting) {
    * @throws Refusal with every fault found
    */
   public static StockRow read(Cells cells, boolean hysteresis) {
-    if (!FITTING.equals(cells.optional("family"))) {
+    if (!FamilyColumn.FITTING.equals(cells.optional("family"))) {
       return new StockRow(PartRow.complete(cells, hysteresis), null);
     }
     for (String column : COLUMNS) {
       if (!FittingRow.COLUMNS.contains(column) && !column.equals("family")) {
-        cells.empty(column, FITTING);
+        cells.empty(column, FamilyColumn.FITTING);
       }
     }
     return new StockRow(null, FittingRow.read(cells));
@@ -89,25 +75,7 @@ public record StockRow(Part part, Fitting fitting) {
     for (int i = 0; i < own.size(); i++) {
       cells.put(FittingRow.COLUMNS.get(i), own.get(i));
     }
-    cells.put("family", FITTING);
+    cells.put("family", FamilyColumn.FITTING);
     return COLUMNS.stream().map(column -> cells.getOrDefault(column, "")).toList();
-  }
-
-  /** What the file says was worked out before, and what is now. */
-  static List<String> derived(Cells cells, Completion completion) {
-    Set<String> derived = new LinkedHashSet<>();
-    String before = cells.optional("derived", 1000);
-    if (before != null) {
-      List<String> known = completion.numbers().keySet().stream().map(PartColumn::field).toList();
-      for (String name : before.split("\\s+")) {
-        if (known.contains(name)) {
-          derived.add(name);
-        } else {
-          cells.fault(new Fault("derived", name, String.join(" ", known), "not-a-choice"));
-        }
-      }
-    }
-    derived.addAll(completion.derived());
-    return List.copyOf(derived);
   }
 }

@@ -33,7 +33,7 @@ public final class WhyJson {
   public record Request(Job job, String partNumber) {}
 
   public static final Shape REQUEST =
-      Shape.of("why", required("job", JobShape.JOB), required("partNumber", JobShape.PART_NUMBER));
+      Shape.of("why", required("job", JobShape.JOB), required("partNumber", AnswerShape.PART_NUMBER));
 
   private static final Shape REJECTION =
       Shape.of(
@@ -47,7 +47,7 @@ public final class WhyJson {
   public static final Shape ANSWER =
       Shape.of(
           "why-answer",
-          required("partNumber", JobShape.PART_NUMBER),
+          required("partNumber", AnswerShape.PART_NUMBER),
           required(
               "counts",
               new Many(

@@ -2,7 +2,7 @@ package org.staywright.web;
 
 import java.util.List;
 import org.staywright.form.StockColumn;
-import org.staywright.form.StockRow;
+import org.staywright.form.FamilyColumn;
 import org.staywright.wording.Wording;
 
 /**
@@ -20,7 +20,7 @@ record ColumnRow(String name, String unit, String takes, String example, List<St
   }
 
   private static ColumnRow of(StockColumn column, Wording wording) {
-    boolean every = column.families().size() == StockRow.families().size();
+    boolean every = column.families().size() == FamilyColumn.codes().size();
     return new ColumnRow(
         column.name(),
         column.unit() == null ? "" : column.unit().symbol(),
