@@ -44,10 +44,10 @@ class SideViewStepTest {
         .statusCode(200)
         .body(
             containsString("Rises by itself from, at worst"),
-            containsString("asked ≤ 90"),
-            containsString("never, asked ≤ 5°"),
-            containsString("mm/s, asked ≤ 500"),
-            containsString("J, asked ≤ 5000.0"));
+            containsString("asked ≤\u00a090"),
+            containsString("never, asked ≤\u00a05°"),
+            containsString("mm/s, asked ≤\u00a0500"),
+            containsString("J, asked ≤\u00a05000.0"));
   }
 
   @Test
