@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.staywright.gas.Isotherm;
 import org.staywright.gas.IsothermFit;
+import org.staywright.mechanism.Travel;
 import org.staywright.part.Column;
 import org.staywright.part.Range;
 import org.staywright.spring.GasSpring;
@@ -80,7 +81,8 @@ public class RankingBench {
    */
   @Benchmark
   public Lanes.Hand[] runOneBlock() {
-    lanes.run(Lanes.WIDTH, job.mechanism().travel(job.mechanism().end()), counts, fits, hands);
+    Travel travel = job.mechanism().travel(job.mechanism().end());
+    lanes.run(Lanes.WIDTH, travel, Alongside.nothing(travel), counts, fits, hands);
     return hands;
   }
 
