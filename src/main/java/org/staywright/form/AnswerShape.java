@@ -27,10 +27,7 @@ public final class AnswerShape {
   static final Choice END = Choice.of("frame", "moving");
 
   static final Shape ENDS =
-      Shape.of(
-          "end-fittings",
-          required("rodEnd", PART_NUMBER),
-          required("tubeEnd", PART_NUMBER));
+      Shape.of("end-fittings", required("rodEnd", PART_NUMBER), required("tubeEnd", PART_NUMBER));
 
   /** As {@link GasBeyond} writes it. */
   static final Shape GAS_BEYOND =

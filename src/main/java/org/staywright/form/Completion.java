@@ -1,7 +1,5 @@
 package org.staywright.form;
 
-import java.util.Set;
-import java.util.LinkedHashSet;
 import static org.staywright.form.PartColumn.BORE_DIAMETER;
 import static org.staywright.form.PartColumn.COLD_FRICTION_FACTOR;
 import static org.staywright.form.PartColumn.COMPRESSED_LENGTH;
@@ -32,8 +30,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.DoubleSupplier;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;

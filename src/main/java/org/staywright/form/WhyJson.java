@@ -33,7 +33,8 @@ public final class WhyJson {
   public record Request(Job job, String partNumber) {}
 
   public static final Shape REQUEST =
-      Shape.of("why", required("job", JobShape.JOB), required("partNumber", AnswerShape.PART_NUMBER));
+      Shape.of(
+          "why", required("job", JobShape.JOB), required("partNumber", AnswerShape.PART_NUMBER));
 
   private static final Shape REJECTION =
       Shape.of(
