@@ -121,8 +121,10 @@ final class Lanes {
         Hand hand = hands[c];
         Asked asked = new Asked(pull, rub, extra.load[i], extra.friction[i]);
         squares(used, nominal, asked, hand.squares);
-        open(used, weak, strong, pull, rub, extra.openWeak[i], extra.openStrong[i], hand.open);
-        close(used, weak, strong, pull, rub, extra.closeWeak[i], extra.closeStrong[i], hand.close);
+        most(used, weak, -pull, rub, extra.openWeak[i], hand.open);
+        most(used, strong, -pull, rub, extra.openStrong[i], hand.open);
+        most(used, weak, pull, rub, extra.closeWeak[i], hand.close);
+        most(used, strong, pull, rub, extra.closeStrong[i], hand.close);
         if (rising) {
           rising(used, pull, rub, extra, i, hand);
         }
@@ -232,43 +234,13 @@ final class Lanes {
     }
   }
 
-  private static void open(
-      int used,
-      Gas weak,
-      Gas strong,
-      double pull,
-      double rub,
-      double besideWeak,
-      double besideStrong,
-      double[] most) {
-    double[] low = weak.force;
-    double[] high = strong.force;
-    double[] lowRub = weak.friction;
-    double[] highRub = strong.friction;
+  /** One state at a time: a loop over both is too long for the compiler to run lanes abreast. */
+  private static void most(
+      int used, Gas gas, double pull, double rub, double beside, double[] most) {
+    double[] force = gas.force;
+    double[] own = gas.friction;
     for (int j = 0; j < used; j++) {
-      double one = rub * lowRub[j] - pull * low[j] + besideWeak;
-      double other = rub * highRub[j] - pull * high[j] + besideStrong;
-      most[j] = Math.max(most[j], Math.max(one, other));
-    }
-  }
-
-  private static void close(
-      int used,
-      Gas weak,
-      Gas strong,
-      double pull,
-      double rub,
-      double besideWeak,
-      double besideStrong,
-      double[] most) {
-    double[] low = weak.force;
-    double[] high = strong.force;
-    double[] lowRub = weak.friction;
-    double[] highRub = strong.friction;
-    for (int j = 0; j < used; j++) {
-      double one = rub * lowRub[j] + pull * low[j] + besideWeak;
-      double other = rub * highRub[j] + pull * high[j] + besideStrong;
-      most[j] = Math.max(most[j], Math.max(one, other));
+      most[j] = Math.max(most[j], rub * own[j] + pull * force[j] + beside);
     }
   }
 
