@@ -47,7 +47,7 @@ public final class OrderText {
   }
 
   /** A set with all that acts along, by numbers. */
-  String set(Outfit set) {
+  public String set(Outfit set) {
     String all = wording.text("document.job-sheet.set", set.count(), set.part().number());
     for (Beside each : set.beside()) {
       all += " + " + new BesideText(wording).counted(each);

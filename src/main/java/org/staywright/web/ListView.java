@@ -186,7 +186,7 @@ public record ListView(
     String name = job.wanted().job();
     return new JobCost(
         name.isBlank() ? wording.text("order.unnamed") : name,
-        job.wanted().outfit().count() + " × " + job.wanted().outfit().part().number(),
+        new OrderText(wording).set(job.wanted().outfit()),
         wording.text("order.sets", job.wanted().sets(), job.wanted().spares()),
         money(job.setCost(), currency, wording),
         money(job.tenYearCost(), currency, wording));

@@ -59,16 +59,8 @@ final class JobCautions {
             lid.friction(),
             apart);
     Job plain = Samples.job(slanted, Job.OpenStop.FLAP_STOP, RankBy.BALANCED);
-    return new Job(
-        plain.name(),
-        plain.mechanism(),
-        plain.springCounts(),
-        plain.rodEnd(),
-        plain.tubeEnd(),
-        new Job.Conditions(245, 293.15, 350, 5, 10),
-        plain.requirements().with(Criterion.STAYS_SHUT, 0.0),
-        plain.filters(),
-        plain.rankBy(),
-        plain.limit());
+    return plain
+        .asking(plain.requirements().with(Criterion.STAYS_SHUT, 0.0))
+        .under(new Job.Conditions(245, 293.15, 350, 5, 10));
   }
 }

@@ -122,27 +122,12 @@ class JobCautionsTest {
 
   private static Job used(double cycles) {
     Job.Conditions plain = LID.conditions();
-    return with(
-        new Job.Conditions(
+    return LID.under(new Job.Conditions(
             plain.coldest(), plain.nominal(), plain.hottest(), plain.years(), cycles));
   }
 
   private static Job between(double coldest, double hottest) {
-    return with(new Job.Conditions(coldest + 273.15, 293.15, hottest + 273.15, 5, 1000));
-  }
-
-  private static Job with(Job.Conditions conditions) {
-    return new Job(
-        LID.name(),
-        LID.mechanism(),
-        LID.springCounts(),
-        LID.rodEnd(),
-        LID.tubeEnd(),
-        conditions,
-        LID.requirements(),
-        LID.filters(),
-        LID.rankBy(),
-        LID.limit());
+    return LID.under(new Job.Conditions(coldest + 273.15, 293.15, hottest + 273.15, 5, 1000));
   }
 
   private static Job lid(Mounts mounts) {

@@ -16,7 +16,6 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.Job;
 import org.staywright.fit.RankBy;
 import org.staywright.fit.Ranking;
-import org.staywright.fit.Requirements;
 import org.staywright.fit.SampleRange;
 import org.staywright.fit.Samples;
 import org.staywright.mechanism.HingedFlap;
@@ -74,7 +73,7 @@ class StayingCautionsTest {
 
   @Test
   void whatAFewNewtonsKeepShutIsToldOnlyWhereItMust() {
-    Job shut = with(LID.requirements().with(Criterion.STAYS_SHUT, 0.0));
+    Job shut = LID.asking(LID.requirements().with(Criterion.STAYS_SHUT, 0.0));
     trial.latchPush = -2;
     assertFalse(has(trial.of(shut), "barely-shut"));
     trial.latchPush = -1.5;
@@ -88,7 +87,7 @@ class StayingCautionsTest {
   /** Whatever the ranking offers where less than a hold is asked. */
   @Test
   void whatFitsIsCalledBarelyHeldExactlyWhereItsFiguresSaySo() {
-    Job eased = with(LID.requirements().with(Criterion.HOLD_RATIO, 0.5)).showing(200);
+    Job eased = LID.asking(LID.requirements().with(Criterion.HOLD_RATIO, 0.5)).showing(200);
     List<Fit> fits = Ranking.of(SampleRange.read(), eased).fits();
     long told = 0;
     for (Fit fit : fits) {
@@ -181,20 +180,6 @@ class StayingCautionsTest {
   private static String flap(Caution caution) {
     CautionText text = CautionText.in(Wording.english().about(HingedFlap.CODE));
     return text.sentence(caution).replace('\u00a0', ' ');
-  }
-
-  private static Job with(Requirements requirements) {
-    return new Job(
-        LID.name(),
-        LID.mechanism(),
-        LID.springCounts(),
-        LID.rodEnd(),
-        LID.tubeEnd(),
-        LID.conditions(),
-        requirements,
-        LID.filters(),
-        LID.rankBy(),
-        LID.limit());
   }
 
   private static Job lift(double direction) {

@@ -107,7 +107,7 @@ class HandForceChartTest {
   void eitherWayHasItsLimitWhereTheyDiffer() {
     Sampled lid = Sampled.of("level-lid");
     Job two =
-        lid.asking(
+        lid.job().asking(
             lid.job()
                 .requirements()
                 .with(Criterion.HAND_OPEN, 30.0)

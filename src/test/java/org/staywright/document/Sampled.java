@@ -16,7 +16,6 @@ import org.staywright.fit.Fit;
 import org.staywright.fit.Ideal;
 import org.staywright.fit.Job;
 import org.staywright.fit.Ranking;
-import org.staywright.fit.Requirements;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;
 import org.staywright.job.Chosen;
@@ -83,21 +82,6 @@ record Sampled(String name, String json, Job job, Fit fit) {
 
   Wording words(Wording wording) {
     return wording.about(job.mechanism().code());
-  }
-
-  /** The job asking something else. */
-  Job asking(Requirements requirements) {
-    return new Job(
-        job.name(),
-        job.mechanism(),
-        job.springCounts(),
-        job.rodEnd(),
-        job.tubeEnd(),
-        job.conditions(),
-        requirements,
-        job.filters(),
-        job.rankBy(),
-        job.limit());
   }
 
   @Override

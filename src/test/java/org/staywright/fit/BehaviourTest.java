@@ -21,7 +21,7 @@ class BehaviourTest {
   private static final Range RANGE = RandomRange.of(new Random(11), 3000);
 
   private static Job asking(Criterion criterion, double limit) {
-    return Samples.asking(Samples.lid(), Samples.lid().requirements().with(criterion, limit));
+    return Samples.lid().asking(Samples.lid().requirements().with(criterion, limit));
   }
 
   private static List<Fit> all(Job job) {
@@ -40,9 +40,7 @@ class BehaviourTest {
   void eachDirectionHasItsOwnLimitWhereOneIsGiven() {
     for (Fit fit :
         all(
-            Samples.asking(
-                Samples.lid(),
-                Samples.lid()
+            Samples.lid().asking(Samples.lid()
                     .requirements()
                     .with(Criterion.HAND_OPEN, 70)
                     .with(Criterion.HAND_CLOSE, 35)))) {
@@ -83,7 +81,7 @@ class BehaviourTest {
                 flap.mounts()),
             Job.OpenStop.FLAP_STOP,
             RankBy.BALANCED);
-    for (Fit fit : all(Samples.asking(stiff, stiff.requirements().with(asked)))) {
+    for (Fit fit : all(stiff.asking(stiff.requirements().with(asked)))) {
       FitCurve curve = FitCurve.of(stiff, fit);
       boolean stays = true;
       for (int i = 15; i <= 45; i++) {

@@ -84,7 +84,7 @@ class MountGridTest {
     Random random = new Random(seed + i);
     Range range = RandomRange.of(random, PARTS);
     Job drawn = i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random);
-    Job job = behaving ? Samples.asking(drawn, asked(i / 3, drawn)) : drawn;
+    Job job = behaving ? drawn.asking(asked(i / 3, drawn)) : drawn;
     Zones zones = around(random, ((Mounted) job.mechanism()).mounts());
     List<Candidate> grid = grid(job, range, zones);
     if (grid.isEmpty()) {

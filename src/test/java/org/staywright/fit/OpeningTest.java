@@ -27,17 +27,7 @@ class OpeningTest {
   }
 
   private static Job asking(Requirements asked) {
-    return new Job(
-        LID.name(),
-        LID.mechanism(),
-        LID.springCounts(),
-        LID.rodEnd(),
-        LID.tubeEnd(),
-        LID.conditions(),
-        asked,
-        LID.filters(),
-        LID.rankBy(),
-        5000);
+    return LID.asking(asked).showing(5000);
   }
 
   private static double stopSpeed(Job job, Fit fit) {

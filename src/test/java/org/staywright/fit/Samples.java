@@ -154,22 +154,7 @@ public final class Samples {
     if (random.nextInt(5) == 0) {
       asked = asked.with(Criterion.ONE_FAILED, 0);
     }
-    return asking(job, asked);
-  }
-
-  /** The same job with other requirements. */
-  static Job asking(Job job, Requirements requirements) {
-    return new Job(
-        job.name(),
-        job.mechanism(),
-        job.springCounts(),
-        job.rodEnd(),
-        job.tubeEnd(),
-        job.conditions(),
-        requirements,
-        job.filters(),
-        job.rankBy(),
-        job.limit());
+    return job.asking(asked);
   }
 
   private static Requirements randomRequirements(

@@ -31,7 +31,7 @@ class IdealPageTest {
     String html = of(way, "ideal").then().statusCode(200).extract().asString();
     assertTrue(html.contains("From stock, "));
     assertTrue(html.contains("Made for this job, "));
-    boolean proposed = !html.contains("Stock is better: order it.");
+    boolean proposed = !html.contains("Stock does as well: order it.");
     boolean costs = html.contains("The stock part costs ") || html.contains("would gain less than");
     assertEquals(proposed, costs);
     assertEquals(proposed, html.contains("/specification.pdf?"));
