@@ -45,7 +45,7 @@ public record CompareView(
 
     /** How the verdict looks. */
     public String kind() {
-      return row.blockers().isEmpty() ? "fits" : "near";
+      return row.blockers().isEmpty() && row.marks().isEmpty() ? "fits" : "near";
     }
   }
 

@@ -14,6 +14,7 @@ import org.staywright.wording.Wording;
 /**
  * A fit in full, in words.
  *
+ * @param kind how the verdict looks
  * @param row the same in short
  * @param sentences what it does
  * @param foremost cautions that belong beside the verdict
@@ -26,6 +27,7 @@ import org.staywright.wording.Wording;
  * @param cautions it calls for
  */
 public record FitView(
+    String kind,
     FitRow row,
     List<String> sentences,
     List<CautionView> foremost,
@@ -41,6 +43,7 @@ public record FitView(
     FitWords words = FitWords.of(job, fit, wording);
     List<Caution> cautions = Cautions.of(job, fit);
     return new FitView(
+        words.verdict(),
         FitRow.of(1, job, fit, cleared.of(1, fit), wording),
         words.sentences(),
         CautionView.foremost(cautions, wording),
@@ -54,11 +57,6 @@ public record FitView(
         words.figures(),
         InTimeView.of(job, fit, wording),
         CautionView.of(cautions, wording));
-  }
-
-  /** How the verdict looks. */
-  public String kind() {
-    return row.blockers().isEmpty() ? "fits" : "near";
   }
 
   private static List<Labelled> parts(Fit fit, Wording wording) {

@@ -36,6 +36,11 @@ sealed interface FitWords permits HandWords, SeatWords {
   /** What of it is weak enough to be told in a list. */
   List<String> marks();
 
+  /** How the verdict looks: no green for what meets all that is asked and yet is weak. */
+  default String verdict() {
+    return fit().fits() && marks().isEmpty() ? "fits" : "near";
+  }
+
   /** What to know of it besides: one of its springs failed, how they are hung on. */
   List<String> besides();
 

@@ -38,7 +38,7 @@ public record Held(
     String pick = new Pick(fit.count(), fit.part().number(), !fit.fits()).toString();
     return new Held(
         pick,
-        fit.fits() ? "fits" : "near",
+        words.verdict(),
         fit.fits() ? words.sentences() : missed,
         Bar.of(job, fit, wording),
         words.chart(),

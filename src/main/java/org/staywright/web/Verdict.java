@@ -43,12 +43,8 @@ public record Verdict(
             : BareText.of(load, Figure.OPENING_ANGLE.unit(job.mechanism().kind()), wording);
     String bare = text == null ? "" : text.sentence();
     boolean enough = load != null && load.content();
-    String kind =
-        !ranking.fits().isEmpty() || !ranking.springNeeded()
-            ? "fits"
-            : ranking.near().isEmpty() ? "none" : "near";
     return new Verdict(
-        kind,
+        kind(job, ranking, wording),
         enough ? bare : "",
         sentences(job, ranking, cleared, wording),
         enough ? "" : bare,
@@ -58,6 +54,16 @@ public record Verdict(
             wording.number(ranking.considered(), 0),
             wording.number(ranking.fitsTotal(), 0),
             wording.number(ranking.nearTotal(), 0)));
+  }
+
+  private static String kind(Job job, Ranking ranking, Wording wording) {
+    if (!ranking.fits().isEmpty()) {
+      return FitWords.of(job, ranking.fits().get(0), wording).verdict();
+    }
+    if (!ranking.springNeeded()) {
+      return "fits";
+    }
+    return ranking.near().isEmpty() ? "none" : "near";
   }
 
   private static List<String> sentences(Job job, Ranking ranking, String cleared, Wording wording) {

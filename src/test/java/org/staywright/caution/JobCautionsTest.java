@@ -122,7 +122,8 @@ class JobCautionsTest {
 
   private static Job used(double cycles) {
     Job.Conditions plain = LID.conditions();
-    return LID.under(new Job.Conditions(
+    return LID.under(
+        new Job.Conditions(
             plain.coldest(), plain.nominal(), plain.hottest(), plain.years(), cycles));
   }
 

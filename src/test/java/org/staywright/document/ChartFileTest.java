@@ -49,7 +49,7 @@ class ChartFileTest {
   @Test
   void saysWhatTheFlapDoesByItself() throws Exception {
     List<CSVRecord> rows = rows(Stocked.ENGLISH);
-    int free = column(rows, "Let go, nominal, it");
+    int free = column(rows, "Let go, nominal");
     for (int i = 1; i < rows.size(); i++) {
       double open = CURVE.nominal().open()[i - 1];
       double close = CURVE.nominal().close()[i - 1];

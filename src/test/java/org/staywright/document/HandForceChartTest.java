@@ -107,11 +107,12 @@ class HandForceChartTest {
   void eitherWayHasItsLimitWhereTheyDiffer() {
     Sampled lid = Sampled.of("level-lid");
     Job two =
-        lid.job().asking(
-            lid.job()
-                .requirements()
-                .with(Criterion.HAND_OPEN, 30.0)
-                .with(Criterion.HAND_CLOSE, 45.0));
+        lid.job()
+            .asking(
+                lid.job()
+                    .requirements()
+                    .with(Criterion.HAND_OPEN, 30.0)
+                    .with(Criterion.HAND_CLOSE, 45.0));
     Drawing chart = HandForceChart.of(two, lid.fit(), ENGLISH);
     assertEquals(
         List.of(30.0, 45.0),

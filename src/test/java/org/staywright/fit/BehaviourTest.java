@@ -40,10 +40,12 @@ class BehaviourTest {
   void eachDirectionHasItsOwnLimitWhereOneIsGiven() {
     for (Fit fit :
         all(
-            Samples.lid().asking(Samples.lid()
-                    .requirements()
-                    .with(Criterion.HAND_OPEN, 70)
-                    .with(Criterion.HAND_CLOSE, 35)))) {
+            Samples.lid()
+                .asking(
+                    Samples.lid()
+                        .requirements()
+                        .with(Criterion.HAND_OPEN, 70)
+                        .with(Criterion.HAND_CLOSE, 35)))) {
       FitCurve curve = FitCurve.of(Samples.lid(), fit);
       assertEquals(max(curve.openMost()) > 70, misses(fit, Criterion.HAND_OPEN), fit.toString());
       assertEquals(max(curve.closeMost()) > 35, misses(fit, Criterion.HAND_CLOSE), fit.toString());
