@@ -16,7 +16,7 @@ final class Aim {
   static final double OUT = 1e12;
 
   /** A length that misses by this counts as much as a force that misses by all of its limit, m. */
-  private static final double LENGTH = 10e-3;
+  static final double LENGTH = 10e-3;
 
   private static final double PER_MISS = 1e6;
   private static final double STEEP = 10;
@@ -27,17 +27,19 @@ final class Aim {
 
   private final Job job;
   private final Weights weights;
+  private final double handLimit;
   private final Criteria criteria;
 
   Aim(Job job, Criteria criteria) {
     this.job = job;
     this.criteria = criteria;
     weights = job.weights();
+    handLimit = job.requirements().maxHandForce();
   }
 
   /** What the place has a share in: the same part at another place may be better. */
   double place(double handRms, double margin) {
-    double effort = Math.min(1, handRms / job.requirements().maxHandForce());
+    double effort = Math.min(1, handRms / handLimit);
     return switch (job.rankBy()) {
       case LEAST_EFFORT -> handRms;
       case MOST_MARGIN -> -margin;
@@ -99,7 +101,7 @@ final class Aim {
   /** The size of what a place can gain. */
   private double scale() {
     return switch (job.rankBy()) {
-      case LEAST_EFFORT -> job.requirements().maxHandForce();
+      case LEAST_EFFORT -> handLimit;
       case MOST_MARGIN -> 1;
       case BALANCED -> 100;
       case LOWEST_COST -> 100;
@@ -132,8 +134,8 @@ final class Aim {
         : missed(missed) + PER_MISS * gap / LENGTH;
   }
 
-  /** What a candidate comes to at best that misses the hand's limits by a share of them. */
-  static double missed(double hand) {
-    return MISSED + PER_MISS * hand;
+  /** What a candidate comes to at best that misses what is asked by so many shares of it. */
+  static double missed(double shares) {
+    return MISSED + PER_MISS * shares;
   }
 }

@@ -30,6 +30,8 @@ final class Coarse {
   private final Travel thin;
   private final Alongside along;
   private final int[] counts;
+  private final double openLimit;
+  private final double closeLimit;
   private final Lanes lanes = new Lanes();
   private final Lanes.Hand[] hands;
   private final int[] slot = new int[Lanes.WIDTH];
@@ -52,6 +54,8 @@ final class Coarse {
     mechanism = (Mounted) job.mechanism();
     thin = mechanism.travel(mechanism.end()).every(STEP);
     along = Alongside.of(job, thin);
+    openLimit = job.requirements().handOpenLimit();
+    closeLimit = job.requirements().handCloseLimit();
     counts = job.springCounts().stream().mapToInt(Integer::intValue).toArray();
     hands = new Lanes.Hand[counts.length];
     Arrays.setAll(hands, c -> new Lanes.Hand());
@@ -154,7 +158,7 @@ final class Coarse {
       for (int c = 0; c < counts.length; c++) {
         int at = ((region * shelf.size()) + slot[lane]) * counts.length + c;
         if (shelf.there(slot[lane], c)) {
-          if (atBest(lane, c, travel) < best[at]) {
+          if (byHand(lane, c, travel) < best[at] && atBest(lane, c, travel) < best[at]) {
             double value = value(lane, c, travel);
             if (value < best[at]) {
               best[at] = value;
@@ -178,14 +182,25 @@ final class Coarse {
   }
 
   /** What it cannot be better than, by the hand alone: most are passed over by it. */
-  private double atBest(int lane, int c, Travel travel) {
-    Requirements asked = job.requirements();
-    double open = hands[c].open[lane] / travel.hand() / asked.handOpenLimit();
-    double close = hands[c].close[lane] / travel.hand() / asked.handCloseLimit();
-    double most = Math.max(open, close);
+  private double byHand(int lane, int c, Travel travel) {
+    double most = effort(lane, c, travel);
     return most > 1
         ? Aim.missed(most - 1)
         : aim.place(hands[c].rms(lane, travel), Math.max(0, 1 - most));
+  }
+
+  /** The same by lengths and hold besides: nearly what it comes to where it misses any. */
+  private double atBest(int lane, int c, Travel travel) {
+    double hand = Math.max(0, effort(lane, c, travel) - 1);
+    double lengths = Math.max(0, -within[lane]) + Math.max(0, -beyond[lane]);
+    double missed = hand + lengths / Aim.LENGTH + glance.holdMissed(lane, counts[c]);
+    return missed > 0 ? Aim.missed(missed) : Double.NEGATIVE_INFINITY;
+  }
+
+  /** The hand's share of what it may do, in the worse way. */
+  private double effort(int lane, int c, Travel travel) {
+    return Math.max(hands[c].open[lane] / openLimit, hands[c].close[lane] / closeLimit)
+        / travel.hand();
   }
 
   private double value(int lane, int c, Travel travel) {

@@ -19,6 +19,8 @@ final class Glance {
   private final Alongside along;
   private final Lanes lanes;
   private final Double overCentre;
+  private final double holdRatio;
+  private final double holdOpen;
 
   Glance(Job job, Travel travel, Alongside along, Lanes lanes) {
     this.job = job;
@@ -26,6 +28,8 @@ final class Glance {
     this.along = along;
     this.lanes = lanes;
     overCentre = Figuring.overCentre(travel, 1);
+    holdRatio = asked(job, Criterion.HOLD_RATIO);
+    holdOpen = asked(job, Criterion.HOLD_OPEN);
     Still asked = job.requirements().still();
     lanes.still = asked == null ? null : Stretch.of(travel, asked.from(), asked.to());
     lanes.rising = job.requirements().asks(Criterion.RISES);
@@ -77,6 +81,30 @@ final class Glance {
         ends(lanes.strong, SpringState.STRONG, lane, count),
         Double.NaN,
         overCentre);
+  }
+
+  /** By what shares of what is asked it misses its hold; 0 where it misses none. */
+  double holdMissed(int lane, int count) {
+    double weak = ends(lanes.weak, SpringState.WEAK, lane, count).open();
+    double strong = ends(lanes.strong, SpringState.STRONG, lane, count).open();
+    double heavy = travel.heavy()[travel.last()];
+    double light = travel.light()[travel.last()];
+    double ratio =
+        Math.min(
+            Math.min(Holding.ratio(weak, heavy), Holding.ratio(weak, light)),
+            Math.min(Holding.ratio(strong, heavy), Holding.ratio(strong, light)));
+    double open = (Math.min(weak, strong) + Math.min(heavy, light)) / travel.hand();
+    return share(holdRatio, ratio) + share(holdOpen, open);
+  }
+
+  /** Below all that a part may have where nothing is asked. */
+  private static double asked(Job job, Criterion criterion) {
+    Double limit = job.requirements().limit(criterion);
+    return limit == null ? Double.NEGATIVE_INFINITY : limit;
+  }
+
+  private static double share(double asked, double has) {
+    return Math.max(0, asked - has) / Math.max(1, Math.abs(asked));
   }
 
   private Holding.Ends ends(Lanes.Gas gas, SpringState state, int lane, int count) {

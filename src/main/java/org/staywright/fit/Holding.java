@@ -49,7 +49,7 @@ final class Holding {
   }
 
   /** (max(S, 0) + max(Q, 0)) / (max(−S, 0) + max(−Q, 0)), infinite where nothing closes. */
-  private static double ratio(double springs, double load) {
+  static double ratio(double springs, double load) {
     double closes = closes(springs, load);
     return closes == 0
         ? Double.POSITIVE_INFINITY
