@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.staywright.form.Kind;
 import org.staywright.form.Shape;
@@ -29,20 +30,25 @@ record Typed(Map<String, List<String>> values, Map<String, List<String>> texts) 
   /** Digits that JSON keeps. */
   private static final MathContext FIGURES = new MathContext(15);
 
-  /** What a shape knows; whatever else an address or a form carries is left out. */
+  /**
+   * What a shape knows, in the order of the names, so that one job has one address; whatever else
+   * an address or a form carries is left out.
+   */
   static Typed of(Shape shape, Map<String, List<String>> parameters, Wording wording) {
     Map<String, List<String>> values = new LinkedHashMap<>();
     Map<String, List<String>> texts = new LinkedHashMap<>();
-    parameters.forEach(
-        (name, typed) ->
-            shape
-                .field(name)
-                .ifPresent(
-                    field -> {
-                      texts.put(name, List.copyOf(typed));
-                      List<Shown> shown = Shown.of(name, parameters);
-                      values.put(name, meant(field.kind(), typed, shown, wording.decimalComma()));
-                    }));
+    new TreeMap<>(parameters)
+        .forEach(
+            (name, typed) ->
+                shape
+                    .field(name)
+                    .ifPresent(
+                        field -> {
+                          texts.put(name, List.copyOf(typed));
+                          List<Shown> shown = Shown.of(name, parameters);
+                          values.put(
+                              name, meant(field.kind(), typed, shown, wording.decimalComma()));
+                        }));
     return new Typed(values, texts);
   }
 
