@@ -1,5 +1,7 @@
 package org.staywright.fit;
 
+import org.staywright.fit.job.Job;
+
 /** The lid that rankings are measured with. */
 public final class SampleLid {
 

@@ -2,11 +2,11 @@ package org.staywright.caution;
 
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.fit.Criterion;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Stay;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Criterion;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Stay;
 import org.staywright.unit.Unit;
 
 /** What must stay shut is kept so by only a few newtons; what opens presses on its latch. */

@@ -2,7 +2,7 @@ package org.staywright.caution;
 
 import java.math.RoundingMode;
 import java.util.List;
-import org.staywright.fit.Corner;
+import org.staywright.fit.job.Corner;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
 import org.staywright.part.Part;
 
 /** All rules, the nearest harm first. */

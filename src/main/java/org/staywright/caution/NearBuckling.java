@@ -1,13 +1,13 @@
 package org.staywright.caution;
 
-import static org.staywright.fit.Assessment.LEAST_BUCKLING_FACTOR;
+import static org.staywright.fit.assess.Assessment.LEAST_BUCKLING_FACTOR;
 
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.SeatFigures;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
 
 /** The rod is not far from the load at which it would buckle: it must be loaded straight. */
 final class NearBuckling implements CautionRule {

@@ -2,8 +2,8 @@ package org.staywright.caution;
 
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
 import org.staywright.unit.Unit;
 
 /** A job that comes so near to the hottest service that sun or a motor beside it passes it. */

@@ -2,10 +2,10 @@ package org.staywright.caution;
 
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.SeatFigures;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.unit.Unit;
 
 /** The hardest stroke of the job comes near to the highest pressure of the part. */

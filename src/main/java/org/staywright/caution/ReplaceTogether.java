@@ -1,8 +1,8 @@
 package org.staywright.caution;
 
 import java.util.Optional;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
 import org.staywright.part.Part;
 
 /** An old spring beside a new one pulls the load askew. */

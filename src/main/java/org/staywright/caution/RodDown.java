@@ -2,9 +2,9 @@ package org.staywright.caution;
 
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.part.Mounting;
 import org.staywright.part.Part;

@@ -3,10 +3,10 @@ package org.staywright.caution;
 import java.math.RoundingMode;
 import java.util.Optional;
 import org.staywright.caution.Caution.Figure;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Slam;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.time.Slam;
 import org.staywright.unit.Unit;
 
 /**

@@ -1,9 +1,9 @@
 package org.staywright.caution;
 
 import java.util.Optional;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
 
 /** A spring that is the stop takes every blow itself: it wants oil at that end. */
 final class UndampedStop implements CautionRule {

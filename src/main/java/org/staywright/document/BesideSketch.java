@@ -6,7 +6,7 @@ import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.staywright.document.Shape.Size;
-import org.staywright.fit.Beside;
+import org.staywright.fit.job.Beside;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;

@@ -1,6 +1,6 @@
 package org.staywright.document;
 
-import org.staywright.fit.Beside;
+import org.staywright.fit.job.Beside;
 import org.staywright.part.Family;
 import org.staywright.wording.Wording;
 

@@ -2,9 +2,9 @@ package org.staywright.document;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.SeatFigures;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.wording.Wording;
 
 /** The charts of a part in a job: of the force at the hand, or of a column under a seat. */

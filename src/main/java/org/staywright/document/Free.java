@@ -29,7 +29,7 @@ enum Free {
    * @param from along the travel
    * @param to along the travel
    */
-  record Stretch(Free way, double from, double to) {}
+  public record Stretch(Free way, double from, double to) {}
 
   /**
    * All of the travel, stretch by stretch. A force below zero means that the load goes that way by

@@ -2,11 +2,11 @@ package org.staywright.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.fit.Beside;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Figure;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Beside;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Unit;
 import org.staywright.wording.HandText;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
-import org.staywright.fit.TimeFigures.Case;
+import org.staywright.fit.time.TimeFigures.Case;
 import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.mechanism.Point;
 import org.staywright.motion.Motion;

@@ -3,7 +3,7 @@ package org.staywright.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.fit.Beside;
+import org.staywright.fit.job.Beside;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;

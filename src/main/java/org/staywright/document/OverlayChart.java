@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
-import org.staywright.fit.FitCurve;
+import org.staywright.fit.assess.FitCurve;
 import org.staywright.mechanism.Mechanism.Kind;
 import org.staywright.mechanism.Point;
 import org.staywright.spring.LockedCurve;

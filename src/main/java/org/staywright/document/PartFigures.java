@@ -11,7 +11,7 @@ import static org.staywright.unit.Unit.ROOM;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.fit.MovingPart;
+import org.staywright.fit.job.MovingPart;
 import org.staywright.motion.Strut;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;

@@ -11,7 +11,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.staywright.document.Shape.Anchor;
 import org.staywright.document.Shape.Size;
-import org.staywright.fit.FitCurve;
+import org.staywright.fit.assess.FitCurve;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.Travel;

@@ -1,6 +1,6 @@
 package org.staywright.document;
 
-import org.staywright.fit.Fit;
+import org.staywright.fit.assess.Fit;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;

@@ -7,7 +7,7 @@ import static org.staywright.unit.Unit.NEWTON;
 import java.util.Arrays;
 import java.util.List;
 import org.staywright.document.Shape.Size;
-import org.staywright.fit.Fit;
+import org.staywright.fit.assess.Fit;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Motion;

@@ -14,7 +14,7 @@ public sealed interface Shape {
   void drawWith(Pen pen);
 
   /** A line through points, or the polygon they enclose. */
-  record Path(Role role, List<Point> points, boolean closed) implements Shape {
+  public record Path(Role role, List<Point> points, boolean closed) implements Shape {
 
     public Path {
       points = List.copyOf(points);

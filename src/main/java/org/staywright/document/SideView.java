@@ -1,11 +1,11 @@
 package org.staywright.document;
 
 import java.util.List;
-import org.staywright.fit.Beside;
-import org.staywright.fit.Fit;
-import org.staywright.fit.FitCurve;
-import org.staywright.fit.Job;
-import org.staywright.fit.Zones;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.FitCurve;
+import org.staywright.fit.job.Beside;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Zones;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;

@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.staywright.fit.FitCurve;
+import org.staywright.fit.assess.FitCurve;
 import org.staywright.mechanism.Point;
 import org.staywright.wording.Wording;
 

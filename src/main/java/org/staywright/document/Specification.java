@@ -1,10 +1,10 @@
 package org.staywright.document;
 
 import org.staywright.caution.Cautions;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Ideal;
-import org.staywright.fit.Ideal.Advice;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.ideal.Ideal;
+import org.staywright.fit.ideal.Ideal.Advice;
+import org.staywright.fit.job.Job;
 import org.staywright.part.Part;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;

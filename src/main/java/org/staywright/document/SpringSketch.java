@@ -1,8 +1,8 @@
 package org.staywright.document;
 
 import java.util.List;
-import org.staywright.fit.Beside;
-import org.staywright.fit.Fit;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Beside;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;

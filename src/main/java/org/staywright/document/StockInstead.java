@@ -1,11 +1,11 @@
 package org.staywright.document;
 
 import org.staywright.caution.Cautions;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Ideal;
-import org.staywright.fit.Ideal.Advice;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Figure;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.ideal.Ideal;
+import org.staywright.fit.ideal.Ideal.Advice;
+import org.staywright.fit.job.Job;
 import org.staywright.unit.Unit;
 import org.staywright.wording.BareText;
 import org.staywright.wording.PartText;

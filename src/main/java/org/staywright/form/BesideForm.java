@@ -6,10 +6,10 @@ import static org.staywright.form.Field.withDefault;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.staywright.fit.Beside;
-import org.staywright.fit.FittingChoice;
-import org.staywright.fit.Job;
-import org.staywright.fit.Job.FittingWish;
+import org.staywright.fit.job.Beside;
+import org.staywright.fit.job.FittingChoice;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.form.Kind.Whole;
 import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;

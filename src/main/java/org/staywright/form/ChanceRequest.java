@@ -7,8 +7,8 @@ import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 import static org.staywright.unit.Unit.PERCENT;
 
-import org.staywright.fit.Chance;
-import org.staywright.fit.Spreads;
+import org.staywright.fit.time.Chance;
+import org.staywright.fit.time.Spreads;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Whole;
 import org.staywright.part.Range;

@@ -8,7 +8,7 @@ import static org.staywright.form.Field.withDefaults;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.fit.Job.FittingWish;
+import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.form.Kind.Flag;
 import org.staywright.form.Kind.Whole;
 import org.staywright.unit.Fault;

@@ -1,6 +1,6 @@
 package org.staywright.form;
 
-import org.staywright.fit.Job;
+import org.staywright.fit.job.Job;
 import org.staywright.part.Range;
 
 /**

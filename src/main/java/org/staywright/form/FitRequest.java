@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
-import org.staywright.fit.Job;
+import org.staywright.fit.job.Job;
 import org.staywright.form.Kind.Whole;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Range;

@@ -8,7 +8,7 @@ import static org.staywright.form.Field.optional;
 import static org.staywright.form.Field.required;
 
 import java.util.List;
-import org.staywright.fit.Obstacle;
+import org.staywright.fit.mounts.Obstacle;
 import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;

@@ -8,11 +8,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
-import org.staywright.fit.Arrangement;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Found;
-import org.staywright.fit.Job;
-import org.staywright.fit.Sensitivity;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Arrangement;
+import org.staywright.fit.mounts.Found;
+import org.staywright.fit.mounts.Sensitivity;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 

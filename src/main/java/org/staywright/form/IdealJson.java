@@ -14,10 +14,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.function.Function;
-import org.staywright.fit.Balance;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Ideal;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.ideal.Balance;
+import org.staywright.fit.ideal.Ideal;
+import org.staywright.fit.job.Job;
 import org.staywright.form.Kind.Choice;
 import org.staywright.spring.GasSpring;
 

@@ -10,9 +10,9 @@ import static org.staywright.form.Field.required;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.fit.LoadState;
-import org.staywright.fit.Spreads.Source;
-import org.staywright.fit.SpringState;
+import org.staywright.fit.job.LoadState;
+import org.staywright.fit.job.SpringState;
+import org.staywright.fit.time.Spreads.Source;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Flag;
 import org.staywright.form.Kind.Many;

@@ -8,11 +8,11 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
-import org.staywright.fit.Corner;
-import org.staywright.fit.Fit;
-import org.staywright.fit.InTime;
-import org.staywright.fit.LoadState;
-import org.staywright.fit.SpringState;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.InTime;
+import org.staywright.fit.job.Corner;
+import org.staywright.fit.job.LoadState;
+import org.staywright.fit.job.SpringState;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Text;

@@ -7,7 +7,7 @@ import static org.staywright.unit.Unit.NEWTON;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.staywright.fit.Job.OpenStop;
+import org.staywright.fit.job.Job.OpenStop;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Choice;
 import org.staywright.form.Kind.Many;

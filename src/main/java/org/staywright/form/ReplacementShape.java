@@ -16,9 +16,9 @@ import static org.staywright.unit.Unit.POUND_FORCE;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import org.staywright.fit.replacement.FlapForce;
-import org.staywright.fit.replacement.Kind;
-import org.staywright.fit.replacement.ScaleReading.Direction;
+import org.staywright.fit.replace.FlapForce;
+import org.staywright.fit.replace.Kind;
+import org.staywright.fit.replace.ScaleReading.Direction;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Anything;
 import org.staywright.form.Kind.Choice;

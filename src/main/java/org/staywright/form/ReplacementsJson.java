@@ -7,11 +7,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.staywright.fit.replacement.Difference;
-import org.staywright.fit.replacement.FlapForce;
-import org.staywright.fit.replacement.GasLeft;
-import org.staywright.fit.replacement.Replacement;
-import org.staywright.fit.replacement.Replacements;
+import org.staywright.fit.replace.Difference;
+import org.staywright.fit.replace.FlapForce;
+import org.staywright.fit.replace.GasLeft;
+import org.staywright.fit.replace.Replacement;
+import org.staywright.fit.replace.Replacements;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 

@@ -8,11 +8,11 @@ import static org.staywright.unit.Unit.MILLIMETRE;
 
 import java.util.List;
 import java.util.Map;
-import org.staywright.fit.replacement.FlapForce;
-import org.staywright.fit.replacement.FlapReading;
-import org.staywright.fit.replacement.FlapSurvey;
-import org.staywright.fit.replacement.Gauge;
-import org.staywright.fit.replacement.Reading;
+import org.staywright.fit.replace.FlapForce;
+import org.staywright.fit.replace.FlapReading;
+import org.staywright.fit.replace.FlapSurvey;
+import org.staywright.fit.replace.Gauge;
+import org.staywright.fit.replace.Reading;
 import org.staywright.form.Kind.Amount;
 import org.staywright.form.Kind.Flag;
 import org.staywright.unit.Fault;

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import org.staywright.fit.Job;
-import org.staywright.fit.Knob;
-import org.staywright.fit.Yield;
+import org.staywright.fit.clear.Knob;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Yield;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;
 

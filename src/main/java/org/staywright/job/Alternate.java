@@ -3,10 +3,10 @@ package org.staywright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Ranking;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.rank.Ranking;
 import org.staywright.part.Range;
 
 /**

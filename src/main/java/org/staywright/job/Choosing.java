@@ -2,12 +2,12 @@ package org.staywright.job;
 
 import java.time.Instant;
 import java.util.List;
-import org.staywright.fit.Assessment;
-import org.staywright.fit.Fit;
-import org.staywright.fit.FittingChoice;
-import org.staywright.fit.Job;
-import org.staywright.fit.Job.FittingWish;
-import org.staywright.fit.Rejection;
+import org.staywright.fit.assess.Assessment;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.FittingChoice;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Job.FittingWish;
+import org.staywright.fit.job.Rejection;
 import org.staywright.form.ChoiceForm;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;

@@ -1,9 +1,9 @@
 package org.staywright.job;
 
-import org.staywright.fit.Assessment;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Job.FittingWish;
+import org.staywright.fit.assess.Assessment;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;

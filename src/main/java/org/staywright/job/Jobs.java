@@ -13,7 +13,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.staywright.fit.Job;
+import org.staywright.fit.job.Job;
 import org.staywright.form.ChoiceForm;
 import org.staywright.form.JobForm;
 import org.staywright.form.JsonText;

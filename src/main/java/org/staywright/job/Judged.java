@@ -1,9 +1,9 @@
 package org.staywright.job;
 
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Requirements;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Requirements;
 import org.staywright.mechanism.Mechanism;
 
 /**

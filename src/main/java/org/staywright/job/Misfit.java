@@ -1,10 +1,10 @@
 package org.staywright.job;
 
 import java.util.List;
-import org.staywright.fit.Assessment;
-import org.staywright.fit.Blocker;
-import org.staywright.fit.Job;
-import org.staywright.fit.Rejection;
+import org.staywright.fit.assess.Assessment;
+import org.staywright.fit.assess.Blocker;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Rejection;
 import org.staywright.mechanism.Mechanism;
 
 /**

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.staywright.fit.Beside;
+import org.staywright.fit.job.Beside;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 

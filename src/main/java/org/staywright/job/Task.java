@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import org.jboss.logging.Logger;
-import org.staywright.fit.Progress;
+import org.staywright.fit.mounts.Progress;
 
 /** Long work in the background: how far it is, and what came of it. */
 public final class Task {

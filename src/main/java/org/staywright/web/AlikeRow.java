@@ -1,7 +1,7 @@
 package org.staywright.web;
 
-import org.staywright.fit.Alike;
-import org.staywright.fit.Fit;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.rank.Alike;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 

@@ -2,11 +2,11 @@ package org.staywright.web;
 
 import java.util.List;
 import java.util.Locale;
-import org.staywright.fit.Criteria;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Kept;
-import org.staywright.fit.Term.Sense;
+import org.staywright.fit.assess.Criteria;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.Kept;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Term.Sense;
 import org.staywright.unit.Unit;
 import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.staywright.fit.Chance;
-import org.staywright.fit.Spreads.Source;
+import org.staywright.fit.time.Chance;
+import org.staywright.fit.time.Spreads.Source;
 import org.staywright.wording.Wording;
 
 /**

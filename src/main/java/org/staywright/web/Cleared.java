@@ -1,10 +1,10 @@
 package org.staywright.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.staywright.fit.Clearing;
-import org.staywright.fit.Fit;
-import org.staywright.fit.HoldsFrom;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.clear.Clearing;
+import org.staywright.fit.clear.HoldsFrom;
+import org.staywright.fit.job.Job;
 import org.staywright.form.ConditionKnobs;
 import org.staywright.form.JobKnobs;
 import org.staywright.part.Range;

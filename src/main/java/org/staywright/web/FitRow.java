@@ -5,9 +5,9 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
-import org.staywright.fit.Alike;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.rank.Alike;
 import org.staywright.part.Fitting;
 import org.staywright.part.Price;
 import org.staywright.spring.Spring;

@@ -2,8 +2,8 @@ package org.staywright.web;
 
 import java.util.List;
 import org.staywright.document.Stand;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
 import org.staywright.form.JobForm;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;

@@ -10,11 +10,11 @@ import org.staywright.caution.Cautions;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.PartFigures;
 import org.staywright.document.SpringOutline;
-import org.staywright.fit.Balance;
-import org.staywright.fit.Fit;
-import org.staywright.fit.FitCurve;
-import org.staywright.fit.Ideal;
-import org.staywright.fit.Job;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.FitCurve;
+import org.staywright.fit.ideal.Balance;
+import org.staywright.fit.ideal.Ideal;
+import org.staywright.fit.job.Job;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 

@@ -7,11 +7,11 @@ import static org.staywright.unit.Unit.JOULE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Kept;
-import org.staywright.fit.TimeFigures;
-import org.staywright.fit.TimeFigures.Taken;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.Kept;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.time.TimeFigures;
+import org.staywright.fit.time.TimeFigures.Taken;
 import org.staywright.wording.CornerText;
 import org.staywright.wording.Wording;
 

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.fit.Rejection;
+import org.staywright.fit.job.Rejection;
 import org.staywright.form.FlatForm;
 import org.staywright.form.JobShape;
 

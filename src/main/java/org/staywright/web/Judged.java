@@ -1,10 +1,10 @@
 package org.staywright.web;
 
 import java.util.Optional;
-import org.staywright.fit.Assessment;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Rejection;
+import org.staywright.fit.assess.Assessment;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Rejection;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.wording.FitText;

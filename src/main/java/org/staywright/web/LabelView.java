@@ -1,8 +1,8 @@
 package org.staywright.web;
 
 import java.util.List;
-import org.staywright.fit.replacement.LabelReading;
-import org.staywright.fit.replacement.LabelReading.Piece;
+import org.staywright.fit.replace.LabelReading;
+import org.staywright.fit.replace.LabelReading.Piece;
 import org.staywright.wording.Wording;
 
 /**

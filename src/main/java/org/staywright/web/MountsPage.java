@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.staywright.fit.MountSearch;
+import org.staywright.fit.mounts.MountSearch;
 import org.staywright.form.JsonText;
 import org.staywright.form.MountsRequest;
 import org.staywright.job.Task;

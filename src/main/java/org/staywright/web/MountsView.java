@@ -1,9 +1,9 @@
 package org.staywright.web;
 
 import java.util.List;
-import org.staywright.fit.Arrangement;
-import org.staywright.fit.Found;
-import org.staywright.fit.Job;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Arrangement;
+import org.staywright.fit.mounts.Found;
 import org.staywright.job.Task;
 import org.staywright.mechanism.Mounts;
 import org.staywright.wording.FitText;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.caution.Cautions;
-import org.staywright.fit.Alike;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Ranking;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.rank.Alike;
+import org.staywright.fit.rank.Ranking;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 

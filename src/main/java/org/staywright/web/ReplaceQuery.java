@@ -6,7 +6,7 @@ import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.fit.replacement.LabelReading;
+import org.staywright.fit.replace.LabelReading;
 import org.staywright.form.ReplacementForm;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.TypedNumber;

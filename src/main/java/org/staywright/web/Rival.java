@@ -1,8 +1,8 @@
 package org.staywright.web;
 
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Score;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.rank.Score;
 import org.staywright.wording.Wording;
 
 /**

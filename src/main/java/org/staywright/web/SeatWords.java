@@ -12,11 +12,11 @@ import org.staywright.document.FitCharts;
 import org.staywright.document.OverlayChart;
 import org.staywright.document.SeatChart;
 import org.staywright.document.SideView;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.SeatCurve;
-import org.staywright.fit.SeatFigures;
+import org.staywright.fit.assess.Figure;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.SeatCurve;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.wording.Wording;
 
 /** In words, what a column does under a seat. */

@@ -2,10 +2,10 @@ package org.staywright.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.fit.Assessment;
-import org.staywright.fit.Job;
-import org.staywright.fit.Shortfall;
-import org.staywright.fit.Why;
+import org.staywright.fit.assess.Assessment;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Shortfall;
+import org.staywright.fit.rank.Why;
 import org.staywright.unit.Unit;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;

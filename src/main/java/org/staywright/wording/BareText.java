@@ -5,8 +5,8 @@ import static java.math.RoundingMode.HALF_UP;
 import static org.staywright.unit.Unit.JOULE;
 import static org.staywright.unit.Unit.NEWTON;
 
-import org.staywright.fit.Bare;
-import org.staywright.fit.Extreme;
+import org.staywright.fit.job.Bare;
+import org.staywright.fit.job.Extreme;
 import org.staywright.unit.Unit;
 
 /** The load without a spring, in a sentence. */

@@ -1,6 +1,6 @@
 package org.staywright.wording;
 
-import org.staywright.fit.Corner;
+import org.staywright.fit.job.Corner;
 
 /** How springs and load turn out, in words. */
 public final class CornerText {

@@ -1,10 +1,10 @@
 package org.staywright.wording;
 
 import java.math.RoundingMode;
-import org.staywright.fit.Criterion;
-import org.staywright.fit.Figure;
-import org.staywright.fit.Kept;
-import org.staywright.fit.Term.Sense;
+import org.staywright.fit.assess.Figure;
+import org.staywright.fit.assess.Kept;
+import org.staywright.fit.job.Criterion;
+import org.staywright.fit.job.Term.Sense;
 import org.staywright.unit.Unit;
 
 /** Figures and requirements of a fit in words. */

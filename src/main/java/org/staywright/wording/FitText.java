@@ -5,10 +5,10 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.staywright.fit.Blocker;
-import org.staywright.fit.Change;
-import org.staywright.fit.Obstacle;
-import org.staywright.fit.Rejection;
+import org.staywright.fit.assess.Blocker;
+import org.staywright.fit.clear.Change;
+import org.staywright.fit.job.Rejection;
+import org.staywright.fit.mounts.Obstacle;
 import org.staywright.unit.Unit;
 
 /** Verdicts in words. */

@@ -9,12 +9,12 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.fit.Criterion;
-import org.staywright.fit.Extreme;
-import org.staywright.fit.Figures;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Requirements;
-import org.staywright.fit.Stay;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Criterion;
+import org.staywright.fit.job.Extreme;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Requirements;
+import org.staywright.fit.job.Stay;
 import org.staywright.unit.Unit;
 
 /**

@@ -1,11 +1,11 @@
 package org.staywright.wording;
 
 import java.util.List;
-import org.staywright.fit.replacement.Advice;
-import org.staywright.fit.replacement.Damped;
-import org.staywright.fit.replacement.Difference;
-import org.staywright.fit.replacement.Gauge;
-import org.staywright.fit.replacement.Kind;
+import org.staywright.fit.replace.Advice;
+import org.staywright.fit.replace.Damped;
+import org.staywright.fit.replace.Difference;
+import org.staywright.fit.replace.Gauge;
+import org.staywright.fit.replace.Kind;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;

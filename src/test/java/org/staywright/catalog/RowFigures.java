@@ -8,7 +8,7 @@ import static org.staywright.unit.Unit.ROOM;
 import java.util.DoubleSummaryStatistics;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.staywright.fit.MovingPart;
+import org.staywright.fit.job.MovingPart;
 import org.staywright.motion.Strut;
 import org.staywright.part.Part;
 import org.staywright.spring.Damper;

@@ -2,10 +2,10 @@ package org.staywright.caution;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.fit.Criterion;
-import org.staywright.fit.Job;
-import org.staywright.fit.RankBy;
 import org.staywright.fit.Samples;
+import org.staywright.fit.job.Criterion;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.RankBy;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Mounts.RodEnd;

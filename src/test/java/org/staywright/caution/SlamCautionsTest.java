@@ -8,12 +8,12 @@ import static org.staywright.caution.Trial.named;
 
 import org.junit.jupiter.api.Test;
 import org.staywright.caution.Caution.Severity;
-import org.staywright.fit.Fit;
-import org.staywright.fit.Job;
-import org.staywright.fit.Ranking;
 import org.staywright.fit.SampleRange;
 import org.staywright.fit.Samples;
-import org.staywright.fit.Slam;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.rank.Ranking;
+import org.staywright.fit.time.Slam;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.part.Range;
 import org.staywright.wording.CautionText;

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.staywright.fit.ChanceChecks;
+import org.staywright.fit.time.ChanceChecks;
 import org.staywright.gas.GasExampleChecks;
 import org.staywright.gas.NitrogenChecks;
 import org.staywright.gas.ViscosityChecks;

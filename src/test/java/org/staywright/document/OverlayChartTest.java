@@ -10,11 +10,11 @@ import java.util.Random;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.staywright.fit.Fit;
-import org.staywright.fit.FitCurve;
-import org.staywright.fit.Job;
-import org.staywright.fit.Ranking;
 import org.staywright.fit.Samples;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.FitCurve;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.rank.Ranking;
 import org.staywright.unit.Unit;
 
 class OverlayChartTest {

@@ -1,7 +1,7 @@
 package org.staywright.document;
 
-import org.staywright.fit.Corner;
-import org.staywright.fit.FitCurve;
+import org.staywright.fit.assess.FitCurve;
+import org.staywright.fit.job.Corner;
 
 /**
  * What the curves of the hand alone come to at worst. Half of closing less opening is what the load

@@ -29,7 +29,7 @@ public final class RandomRange {
   private RandomRange() {}
 
   /** Springs and end fittings at random; limits drawn so tight that every rejection occurs. */
-  static Range of(Random random, int size) {
+  public static Range of(Random random, int size) {
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < size; i++) {
       parts.add(randomPart(random, "T-" + (100000 + i)));

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.staywright.fit.rank.Ranking;
 import org.staywright.form.JobForm;
 import org.staywright.part.Family;
 import org.staywright.part.Range;

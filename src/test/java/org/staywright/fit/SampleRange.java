@@ -26,7 +26,7 @@ public final class SampleRange {
   }
 
   /** With dampers beside the gas springs. */
-  static Range damped() {
+  public static Range damped() {
     return with(Family.DAMPER);
   }
 

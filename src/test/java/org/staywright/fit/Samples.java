@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.staywright.fit.job.Criterion;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.RankBy;
+import org.staywright.fit.job.Requirements;
+import org.staywright.fit.job.Still;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Masses;
@@ -53,7 +58,7 @@ public final class Samples {
   }
 
   /** A flap somebody might build, and some that nobody would. */
-  static Job randomJob(Random random) {
+  public static Job randomJob(Random random) {
     double width = between(random, 0.3, 1.4);
     int sense = random.nextBoolean() ? 1 : -1;
     double mass = between(random, 3, 40);
@@ -76,7 +81,7 @@ public final class Samples {
   }
 
   /** A load on a guide, steep or nearly level, up or down. */
-  static Job randomLift(Random random) {
+  public static Job randomLift(Random random) {
     double mass = between(random, 3, 60);
     double tolerance = between(random, 0, 0.15);
     double direction = Math.toRadians(between(random, -20, 200));
@@ -97,7 +102,7 @@ public final class Samples {
   }
 
   /** A table of forces that may rise, fall and change its sign. */
-  static Job randomProfile(Random random) {
+  public static Job randomProfile(Random random) {
     List<ForceProfile.Point> points = new ArrayList<>();
     double length = between(random, 0.2, 0.6);
     for (int i = 2 + random.nextInt(8); i > 0; i--) {
@@ -126,7 +131,7 @@ public final class Samples {
   }
 
   /** The same mechanism with another mass, its centre off, and other mounts. */
-  static Rigid moved(Rigid meant, double mass, double x, double y, Mounts mounts) {
+  public static Rigid moved(Rigid meant, double mass, double x, double y, Mounts mounts) {
     double nominal = mass * meant.masses().nominal();
     Masses masses = new Masses(nominal, nominal, nominal);
     if (meant instanceof HingedFlap flap) {
@@ -146,7 +151,7 @@ public final class Samples {
   }
 
   /** The same job that also asks for a hold in newtons, or to stay with one spring failed. */
-  static Job holding(Random random, Job job) {
+  public static Job holding(Random random, Job job) {
     Requirements asked = job.requirements();
     if (random.nextInt(3) == 0) {
       asked = asked.with(Criterion.HOLD_OPEN, between(random, 0, 20));

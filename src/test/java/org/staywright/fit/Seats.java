@@ -7,13 +7,14 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.staywright.fit.job.Job;
 import org.staywright.form.JobForm;
 import org.staywright.form.PartRow;
 import org.staywright.form.RowFile;
 import org.staywright.part.Part;
 
 /** An invented column and a seat for it, at 20 °C, new and without tolerances. */
-final class Seats {
+public final class Seats {
 
   /** π/4·19²·100 mm³ and 2 + 4 ml beside. */
   private static final String COLUMN =
@@ -29,7 +30,7 @@ final class Seats {
 
   private Seats() {}
 
-  static Part column(String... changes) {
+  public static Part column(String... changes) {
     Map<String, String> row = new LinkedHashMap<>();
     for (String cell : (COLUMN + " " + String.join(" ", changes)).strip().split("\\s+")) {
       row.put(cell.split("=", 2)[0], cell.split("=", 2)[1]);
@@ -42,7 +43,7 @@ final class Seats {
     return rows.rows().get(0);
   }
 
-  static ObjectNode tree(String load) {
+  public static ObjectNode tree(String load) {
     String job =
         """
         {"name": "Stool", "load": {"type": "seat-column", %s},
@@ -55,13 +56,13 @@ final class Seats {
     }
   }
 
-  static ObjectNode tree(double seat, double lightest, double heaviest, double travelMm) {
+  public static ObjectNode tree(double seat, double lightest, double heaviest, double travelMm) {
     return tree(
         "\"seatMassKg\": %s, \"sitterMassKg\": {\"min\": %s, \"max\": %s}, \"heightTravelMm\": %s"
             .formatted(seat, lightest, heaviest, travelMm));
   }
 
-  static Job job(double seat, double lightest, double heaviest, double travelMm) {
+  public static Job job(double seat, double lightest, double heaviest, double travelMm) {
     return JobForm.read(tree(seat, lightest, heaviest, travelMm));
   }
 }

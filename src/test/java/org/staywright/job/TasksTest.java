@@ -14,7 +14,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
-import org.staywright.fit.Progress;
+import org.staywright.fit.mounts.Progress;
 
 class TasksTest {
 

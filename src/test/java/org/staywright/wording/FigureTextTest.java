@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.staywright.fit.Blocker;
-import org.staywright.fit.Criterion;
-import org.staywright.fit.Kept;
+import org.staywright.fit.assess.Blocker;
+import org.staywright.fit.assess.Kept;
+import org.staywright.fit.job.Criterion;
 import org.staywright.unit.Unit;
 import org.staywright.unit.Units;
 

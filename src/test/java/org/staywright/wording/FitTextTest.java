@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.staywright.fit.Change;
+import org.staywright.fit.clear.Change;
 import org.staywright.unit.Units;
 
 /** From where on a near part holds, in the units of the reader. */

@@ -1,0 +1,2 @@
+/** Mounts and part found together in zones. */
+package org.staywright.fit.mounts;

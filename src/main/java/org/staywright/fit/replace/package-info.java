@@ -1,0 +1,2 @@
+/** What stands in for an old spring: from what can be measured of it to the parts of the range. */
+package org.staywright.fit.replace;
