@@ -3,7 +3,7 @@ package org.staywright.web;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.document.Stand;
+import org.staywright.document.view.Stand;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.staywright.document.SideView;
+import org.staywright.document.view.SideView;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Arrangement;
 import org.staywright.fit.mounts.Sensitivity;

@@ -7,8 +7,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.document.Readings;
-import org.staywright.document.Role;
+import org.staywright.document.draw.Readings;
+import org.staywright.document.draw.Role;
 import org.staywright.wording.Wording;
 
 /** A chart in JSON, as {@code js/chart.js} draws it: in the reader's units and words. */

@@ -4,9 +4,9 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.HttpHeaders;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.staywright.document.ChartCsv;
-import org.staywright.document.Drawing;
-import org.staywright.document.Svg;
+import org.staywright.document.chart.ChartCsv;
+import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Svg;
 import org.staywright.wording.Wording;
 
 /** A chart to take away: its picture, or its numbers. */

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.caution.Cautions;
-import org.staywright.document.Drawing;
-import org.staywright.document.OverlayChart;
+import org.staywright.document.chart.OverlayChart;
+import org.staywright.document.draw.Drawing;
 import org.staywright.wording.Wording;
 
 /**

@@ -2,7 +2,7 @@ package org.staywright.web;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
-import org.staywright.document.OverlayChart;
+import org.staywright.document.chart.OverlayChart;
 import org.staywright.fit.assess.Figure;
 import org.staywright.fit.assess.Figure.Subject;
 import org.staywright.fit.assess.Fit;

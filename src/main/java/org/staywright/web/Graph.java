@@ -1,7 +1,7 @@
 package org.staywright.web;
 
 import io.quarkus.qute.RawString;
-import org.staywright.document.Drawing;
+import org.staywright.document.draw.Drawing;
 import org.staywright.wording.Wording;
 
 /**

@@ -2,10 +2,10 @@ package org.staywright.web;
 
 import io.quarkus.qute.RawString;
 import java.util.List;
-import org.staywright.document.HandForceChart;
-import org.staywright.document.OverlayChart;
-import org.staywright.document.SideView;
-import org.staywright.document.Sparkline;
+import org.staywright.document.chart.HandForceChart;
+import org.staywright.document.chart.OverlayChart;
+import org.staywright.document.chart.Sparkline;
+import org.staywright.document.view.SideView;
 import org.staywright.fit.assess.Figure;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;

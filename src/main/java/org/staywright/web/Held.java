@@ -1,7 +1,7 @@
 package org.staywright.web;
 
 import java.util.List;
-import org.staywright.document.Stand;
+import org.staywright.document.view.Stand;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.form.JobForm;

@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestResponse;
-import org.staywright.document.Drawing;
+import org.staywright.document.draw.Drawing;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Corner;
 import org.staywright.fit.job.Job;

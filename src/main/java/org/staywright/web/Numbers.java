@@ -3,7 +3,7 @@ package org.staywright.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.document.Readings;
+import org.staywright.document.draw.Readings;
 import org.staywright.wording.Wording;
 
 /**

@@ -1,11 +1,11 @@
 package org.staywright.web;
 
 import io.quarkus.qute.RawString;
-import org.staywright.document.Drawing;
-import org.staywright.document.MeasuringView;
-import org.staywright.document.SpringOutline;
-import org.staywright.document.SurveyView;
-import org.staywright.document.Svg;
+import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Svg;
+import org.staywright.document.view.MeasuringView;
+import org.staywright.document.view.SpringOutline;
+import org.staywright.document.view.SurveyView;
 import org.staywright.part.Part;
 import org.staywright.wording.Wording;
 

@@ -7,7 +7,7 @@ import io.quarkus.qute.RawString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.document.SideView;
+import org.staywright.document.view.SideView;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.mechanism.Mechanism;

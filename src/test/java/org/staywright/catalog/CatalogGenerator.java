@@ -18,7 +18,7 @@ import org.staywright.part.Part;
 public final class CatalogGenerator {
 
   /** A file of one family, the word of its title and its parts. */
-  record Sheet(String file, Family family, String title, Supplier<List<Part>> plan) {
+  public record Sheet(String file, Family family, String title, Supplier<List<Part>> plan) {
 
     String text() {
       List<String> columns = PartRow.columns(family);

@@ -8,13 +8,13 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** The text of PDFs. */
-final class Printed {
+public final class Printed {
 
   private static final Pattern FONT = Pattern.compile("/\\S+ ([0-9.]+) Tf");
 
   private Printed() {}
 
-  static String text(byte[] pdf) throws IOException {
+  public static String text(byte[] pdf) throws IOException {
     PdfReader reader = new PdfReader(pdf);
     StringBuilder text = new StringBuilder();
     for (int page = 1; page <= reader.getNumberOfPages(); page++) {
@@ -24,7 +24,7 @@ final class Printed {
   }
 
   /** Size of the smallest letters, pt. */
-  static double smallest(byte[] pdf) throws IOException {
+  public static double smallest(byte[] pdf) throws IOException {
     PdfReader reader = new PdfReader(pdf);
     double least = Double.POSITIVE_INFINITY;
     for (int page = 1; page <= reader.getNumberOfPages(); page++) {
@@ -36,12 +36,12 @@ final class Printed {
     return least;
   }
 
-  static String page(PdfReader reader, int page) throws IOException {
+  public static String page(PdfReader reader, int page) throws IOException {
     return spaced(new PdfTextExtractor(reader).getTextFromPage(page));
   }
 
   /** Lines broken by the page's width and spaces that do not break read as plain spaces. */
-  static String spaced(String text) {
+  public static String spaced(String text) {
     return text.replace('\u00a0', ' ').replaceAll("\\s+", " ");
   }
 }

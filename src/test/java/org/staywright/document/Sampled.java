@@ -28,18 +28,18 @@ import org.staywright.wording.Wording;
  * @param name of its file, or of the job
  * @param json of the job
  */
-record Sampled(String name, String json, Job job, Fit fit) {
+public record Sampled(String name, String json, Job job, Fit fit) {
 
   private static final List<Sampled> ALL = read();
 
   private static final Map<String, Chosen> CHOSEN = new ConcurrentHashMap<>();
   private static final Map<String, Ideal> IDEAL = new ConcurrentHashMap<>();
 
-  static List<Sampled> all() {
+  public static List<Sampled> all() {
     return ALL;
   }
 
-  static Sampled of(String name) {
+  public static Sampled of(String name) {
     return ALL.stream().filter(each -> each.name.equals(name)).findFirst().orElseThrow();
   }
 
@@ -72,7 +72,7 @@ record Sampled(String name, String json, Job job, Fit fit) {
   }
 
   /** With the best of the range chosen for it. */
-  Chosen chosen() {
+  public Chosen chosen() {
     return CHOSEN.computeIfAbsent(name, any -> Orders.best(json, Stocked.RANGE));
   }
 
@@ -80,7 +80,7 @@ record Sampled(String name, String json, Job job, Fit fit) {
     return IDEAL.computeIfAbsent(name, any -> Ideal.of(job, Stocked.RANGE));
   }
 
-  Wording words(Wording wording) {
+  public Wording words(Wording wording) {
     return wording.about(job.mechanism().code());
   }
 

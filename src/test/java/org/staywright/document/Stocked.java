@@ -7,6 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.staywright.document.chart.ForceChart;
+import org.staywright.document.chart.HandForceChart;
+import org.staywright.document.chart.Sparkline;
+import org.staywright.document.draw.Drawing;
+import org.staywright.document.view.SideView;
+import org.staywright.document.view.SpringOutline;
 import org.staywright.fit.Samples;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
@@ -21,16 +27,16 @@ import org.staywright.part.Range;
 import org.staywright.wording.Wording;
 
 /** Parts of the sample range, and every drawing of one of them. */
-final class Stocked {
+public final class Stocked {
 
-  static final Wording ENGLISH = Wording.english();
-  static final Wording GERMAN = Wording.of(Locale.GERMAN);
-  static final Range RANGE = Range.of(1, parts(), fittings());
+  public static final Wording ENGLISH = Wording.english();
+  public static final Wording GERMAN = Wording.of(Locale.GERMAN);
+  public static final Range RANGE = Range.of(1, parts(), fittings());
 
   private Stocked() {}
 
   /** A part of the middle of the range: damped at the end, 8/18, 160 mm, 400 N. */
-  static Part middling() {
+  public static Part middling() {
     return parts().stream()
         .filter(part -> part.damping().endZone() > 0)
         .filter(part -> Math.abs(part.spring().rodDiameter() - 8e-3) < 1e-6)
@@ -41,12 +47,12 @@ final class Stocked {
   }
 
   /** The best fit for the lid of the samples. */
-  static Fit best() {
+  public static Fit best() {
     Ranking ranking = Ranking.of(RANGE, Samples.lid());
     return ranking.fits().isEmpty() ? ranking.near().get(0) : ranking.fits().get(0);
   }
 
-  static List<Drawing> drawings() {
+  public static List<Drawing> drawings() {
     Job lid = Samples.lid();
     Fit fit = best();
     FitCurve curve = FitCurve.of(lid, fit);
@@ -62,7 +68,7 @@ final class Stocked {
         Sparkline.of(curve, 50, ENGLISH));
   }
 
-  static List<Part> parts() {
+  public static List<Part> parts() {
     try (Reader file = Files.newBufferedReader(Path.of("catalog-data", "gas-springs.csv"))) {
       return RowFile.read(file, PartRow.COLUMNS, PartRow::read).rows();
     } catch (IOException e) {

@@ -10,7 +10,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import org.staywright.document.Datasheet;
+import org.staywright.document.part.Datasheet;
 import org.staywright.form.CurveJson;
 import org.staywright.form.PageJson;
 import org.staywright.form.PartJson;

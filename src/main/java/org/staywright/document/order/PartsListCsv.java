@@ -1,0 +1,61 @@
+package org.staywright.document.order;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.staywright.job.OrderLine;
+import org.staywright.job.PartsList;
+import org.staywright.wording.Wording;
+
+/** A parts list as CSV, one row a line, by RFC 4180. */
+public final class PartsListCsv {
+
+  /** Spreadsheets take a cell that begins like this for a formula (OWASP, CSV Injection). */
+  private static final String FORMULA = "=+-@\t\r\n";
+
+  private PartsListCsv() {}
+
+  public static String of(PartsList list, Wording wording) {
+    OrderText words = new OrderText(wording);
+    List<String> marks = words.marks(list);
+    StringBuilder text = new StringBuilder();
+    try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
+      csv.printRecord(Stream.of(OrderColumn.values()).map(OrderColumn::code).toList());
+      int position = 1;
+      for (OrderLine line : list.lines()) {
+        csv.printRecord(cells(OrderColumn.Row.of(position++, line, words, marks)));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static List<String> cells(OrderColumn.Row row) {
+    List<String> cells = new ArrayList<>();
+    for (OrderColumn column : OrderColumn.values()) {
+      cells.add(cell(column.of(row)));
+    }
+    return cells;
+  }
+
+  private static String cell(Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof String text) {
+      return safe(text);
+    }
+    return value instanceof BigDecimal number ? number.toPlainString() : value.toString();
+  }
+
+  /** Text that no spreadsheet takes for a formula. */
+  public static String safe(String text) {
+    return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+  }
+}

@@ -1,0 +1,2 @@
+/** The datasheet of one part. */
+package org.staywright.document.part;

@@ -1,0 +1,2 @@
+/** The note for who swaps a spring. */
+package org.staywright.document.replace;

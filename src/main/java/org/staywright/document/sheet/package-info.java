@@ -1,0 +1,2 @@
+/** Paper: the grid, type, running heads and remarks of every document. */
+package org.staywright.document.sheet;

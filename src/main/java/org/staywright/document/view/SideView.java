@@ -1,0 +1,109 @@
+package org.staywright.document.view;
+
+import java.util.List;
+import org.staywright.document.draw.Drawing;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.assess.FitCurve;
+import org.staywright.fit.job.Beside;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Zones;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.motion.Motion;
+import org.staywright.wording.Wording;
+
+/** The mechanism from the side, each kind in its own drawing; a force profile as its curve. */
+public final class SideView {
+
+  /** How large letters on paper are against those on the screen. */
+  private static final double PAPER = 1.6;
+
+  private SideView() {}
+
+  /** The mechanism alone. */
+  public static Drawing of(Mechanism mechanism, Wording wording) {
+    return of(mechanism, null, null, List.of(), Stand.START, 1, wording);
+  }
+
+  /** The mechanism of a job with an assessed spring; without one where it is null. */
+  public static Drawing of(Job job, Fit fit, Wording wording) {
+    return of(job, fit, Stand.START, wording);
+  }
+
+  /** The same where it stands on its way. */
+  public static Drawing of(Job job, Fit fit, Stand stand, Wording wording) {
+    return of(job, fit, stand, 1, wording);
+  }
+
+  /** The same for half a page, its letters as large as the text around it. */
+  public static Drawing forPaper(Job job, Fit fit, Wording wording) {
+    return of(job, fit, Stand.START, PAPER, wording);
+  }
+
+  private static Drawing of(Job job, Fit fit, Stand stand, double letters, Wording wording) {
+    boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
+    FitCurve curve = pushes ? FitCurve.of(job, fit) : null;
+    return of(job.mechanism(), fit, curve, job.beside(), stand, letters, wording);
+  }
+
+  /**
+   * The mechanism of a job with the zones in which its mounts are looked for.
+   *
+   * @param found mounts there, numbered from 1
+   */
+  public static Drawing of(Job job, Zones zones, List<Mounts> found, Wording wording) {
+    ZonesSketch sketch = new ZonesSketch(zones, found);
+    if (job.mechanism() instanceof HingedFlap flap) {
+      return FlapView.of(flap, job.beside(), sketch, wording);
+    }
+    if (job.mechanism() instanceof StraightLift lift) {
+      return LiftView.of(lift, job.beside(), sketch, wording);
+    }
+    throw new IllegalArgumentException("no zones for " + job.mechanism().code());
+  }
+
+  /** The mechanism of a job as it moves, for a page to play. */
+  public static Drawing of(Job job, Fit fit, Motion motion, Wording wording) {
+    Mechanism mechanism = job.mechanism();
+    if (mechanism instanceof HingedFlap flap) {
+      return FlapView.of(flap, fit, job.beside(), motion, wording);
+    }
+    if (mechanism instanceof StraightLift lift) {
+      return LiftView.of(lift, fit, job.beside(), motion, wording);
+    }
+    if (mechanism instanceof ForceProfile profile) {
+      return ProfileView.of(profile, motion, wording);
+    }
+    if (mechanism instanceof SeatColumn seat) {
+      return SeatView.of(seat, fit, motion, wording);
+    }
+    throw new IllegalArgumentException("no moving drawing of " + mechanism.code());
+  }
+
+  private static Drawing of(
+      Mechanism mechanism,
+      Fit fit,
+      FitCurve curve,
+      List<Beside> beside,
+      Stand stand,
+      double letters,
+      Wording wording) {
+    if (mechanism instanceof HingedFlap flap) {
+      return FlapView.of(flap, fit, beside, stand, letters, wording);
+    }
+    if (mechanism instanceof StraightLift lift) {
+      return LiftView.of(lift, fit, beside, stand, letters, wording);
+    }
+    if (mechanism instanceof ForceProfile profile) {
+      return ProfileView.of(profile, curve, wording);
+    }
+    if (mechanism instanceof SeatColumn seat) {
+      return SeatView.of(seat, fit, letters, wording);
+    }
+    throw new IllegalArgumentException("no drawing of " + mechanism.code());
+  }
+}

@@ -1,0 +1,2 @@
+/** What a mechanism or a spring looks like from the side. */
+package org.staywright.document.view;
