@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.JsonText;
-import org.staywright.form.Unreadable;
+import org.staywright.form.schema.JsonText;
+import org.staywright.form.schema.Unreadable;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 

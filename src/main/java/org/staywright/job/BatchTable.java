@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
-import org.staywright.form.JobFile;
+import org.staywright.form.job.JobFile;
 
 /** Batches in the database: their jobs as they came, and what came of each. */
 final class BatchTable {

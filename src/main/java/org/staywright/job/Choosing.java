@@ -8,7 +8,7 @@ import org.staywright.fit.job.FittingChoice;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.fit.job.Rejection;
-import org.staywright.form.ChoiceForm;
+import org.staywright.form.job.ChoiceForm;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;

@@ -13,8 +13,8 @@ import java.util.Map;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
-import org.staywright.form.JsonText;
-import org.staywright.form.Unreadable;
+import org.staywright.form.schema.JsonText;
+import org.staywright.form.schema.Unreadable;
 
 /**
  * Version 7 of the tables: the one damper that a job could have becomes the first entry of what

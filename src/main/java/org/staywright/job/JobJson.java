@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.form.JsonText;
+import org.staywright.form.schema.JsonText;
 
 /** A saved job as JSON: the job and what was added when it was saved. */
 public final class JobJson {

@@ -11,8 +11,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.staywright.form.JobForm;
-import org.staywright.form.JsonText;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.schema.JsonText;
 import org.staywright.stock.Stock;
 
 /** The invented jobs that come with the program, loaded once. */

@@ -3,8 +3,8 @@ package org.staywright.stock;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.ColumnPlan;
-import org.staywright.form.RowFault;
+import org.staywright.form.stock.ColumnPlan;
+import org.staywright.form.table.RowFault;
 
 /**
  * What a file holds and what it would do to the range.

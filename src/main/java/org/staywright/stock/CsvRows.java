@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.Iterator;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.staywright.form.RowFile;
+import org.staywright.form.table.RowFile;
 
 /** Rows of CSV in UTF-8, read as they are asked for. */
 final class CsvRows implements Rows {

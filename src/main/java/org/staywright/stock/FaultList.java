@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.apache.commons.csv.CSVPrinter;
-import org.staywright.form.RowFault;
-import org.staywright.form.RowFile;
+import org.staywright.form.table.RowFault;
+import org.staywright.form.table.RowFile;
 import org.staywright.unit.Fault;
 
 /** The faults of a file: the first of them at hand, all of them in a file of their own. */

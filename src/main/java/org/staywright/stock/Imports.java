@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.StockRow;
+import org.staywright.form.stock.StockRow;
 import org.staywright.part.Range;
 
 /** Files of stock checked against the range, and revisions made of them. */

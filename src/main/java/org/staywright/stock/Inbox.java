@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.staywright.form.RowFault;
+import org.staywright.form.table.RowFault;
 
 /**
  * Files that came in and the lists of their faults. They lie on the disk until they are old, too

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.ColumnPlan;
-import org.staywright.form.StockRow;
+import org.staywright.form.stock.ColumnPlan;
+import org.staywright.form.stock.StockRow;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 

@@ -2,7 +2,7 @@ package org.staywright.stock;
 
 import java.util.Arrays;
 import java.util.List;
-import org.staywright.form.PriceText;
+import org.staywright.form.table.PriceText;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
 

@@ -2,7 +2,7 @@ package org.staywright.stock;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.form.StockRow;
+import org.staywright.form.stock.StockRow;
 
 /**
  * How one revision differs from another: the numbers of all, and the first of each by name.

@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVPrinter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
-import org.staywright.form.RowFile;
-import org.staywright.form.StockColumn;
-import org.staywright.form.StockRow;
+import org.staywright.form.stock.StockColumn;
+import org.staywright.form.stock.StockRow;
+import org.staywright.form.table.RowFile;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 

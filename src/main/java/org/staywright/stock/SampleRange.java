@@ -12,10 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.staywright.form.Cells;
-import org.staywright.form.FittingRow;
-import org.staywright.form.PartRow;
-import org.staywright.form.RowFile;
+import org.staywright.form.part.FittingRow;
+import org.staywright.form.part.PartRow;
+import org.staywright.form.table.Cells;
+import org.staywright.form.table.RowFile;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 

@@ -1,6 +1,6 @@
 package org.staywright.stock;
 
-import org.staywright.form.RowFault;
+import org.staywright.form.table.RowFault;
 import org.staywright.unit.Fault;
 
 /** A file that cannot be read on: what is wrong, and in which row. */

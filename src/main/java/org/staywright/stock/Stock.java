@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
-import org.staywright.form.StockRow;
+import org.staywright.form.stock.StockRow;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;

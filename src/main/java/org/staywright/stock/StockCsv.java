@@ -3,8 +3,8 @@ package org.staywright.stock;
 import java.io.IOException;
 import java.io.Writer;
 import org.apache.commons.csv.CSVPrinter;
-import org.staywright.form.RowFile;
-import org.staywright.form.StockRow;
+import org.staywright.form.stock.StockRow;
+import org.staywright.form.table.RowFile;
 import org.staywright.part.Fitting;
 import org.staywright.part.Range;
 

@@ -7,7 +7,7 @@ import org.staywright.document.view.Stand;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;

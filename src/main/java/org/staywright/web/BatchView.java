@@ -3,7 +3,7 @@ package org.staywright.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.form.BatchJson;
+import org.staywright.form.batch.BatchJson;
 import org.staywright.job.Batch;
 import org.staywright.job.Batches;
 import org.staywright.wording.Wording;

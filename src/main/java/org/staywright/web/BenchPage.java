@@ -22,7 +22,7 @@ import org.staywright.fit.ideal.Ideal;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Rejection;
 import org.staywright.fit.rank.Why;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.part.Coded;
 import org.staywright.part.Part;
 import org.staywright.part.Range;

@@ -1,6 +1,6 @@
 package org.staywright.web;
 
-import org.staywright.form.GasBeyond;
+import org.staywright.form.schema.GasBeyond;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 

@@ -1,8 +1,8 @@
 package org.staywright.web;
 
 import java.util.List;
-import org.staywright.form.FamilyColumn;
-import org.staywright.form.StockColumn;
+import org.staywright.form.part.FamilyColumn;
+import org.staywright.form.stock.StockColumn;
 import org.staywright.wording.Wording;
 
 /**

@@ -19,7 +19,7 @@ import org.staywright.document.draw.Drawing;
 import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Score;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;

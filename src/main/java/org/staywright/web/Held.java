@@ -4,7 +4,7 @@ import java.util.List;
 import org.staywright.document.view.Stand;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.UUID;
-import org.staywright.form.ColumnPlan;
+import org.staywright.form.stock.ColumnPlan;
 import org.staywright.stock.ImportOptions;
 
 /**

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.fit.job.Rejection;
-import org.staywright.form.FlatForm;
-import org.staywright.form.JobShape;
+import org.staywright.form.job.JobShape;
+import org.staywright.form.schema.FlatForm;
 
 /**
  * A job as it travels in a query: dotted names with texts.

@@ -3,7 +3,7 @@ package org.staywright.web;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.ChoiceForm;
+import org.staywright.form.job.ChoiceForm;
 import org.staywright.job.Choice;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;

@@ -19,8 +19,8 @@ import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.server.multipart.FormValue;
 import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
-import org.staywright.form.ProfileTable;
-import org.staywright.form.RowFault;
+import org.staywright.form.job.ProfileTable;
+import org.staywright.form.table.RowFault;
 import org.staywright.stock.CurrentRange;
 import org.staywright.wording.Wording;
 

@@ -19,7 +19,7 @@ import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.replace.ReplacementNote;
 import org.staywright.fit.replace.LabelReading;
 import org.staywright.fit.replace.Replacement;
-import org.staywright.form.ReplacementForm;
+import org.staywright.form.replace.ReplacementForm;
 import org.staywright.job.Outfit;
 import org.staywright.job.PartsList;
 import org.staywright.job.Wanted;

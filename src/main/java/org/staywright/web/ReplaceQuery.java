@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.staywright.fit.replace.LabelReading;
-import org.staywright.form.ReplacementForm;
+import org.staywright.form.replace.ReplacementForm;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.TypedNumber;
 import org.staywright.unit.Unit;

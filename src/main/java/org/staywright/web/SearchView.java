@@ -2,7 +2,7 @@ package org.staywright.web;
 
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.MeasuredForm;
+import org.staywright.form.replace.MeasuredForm;
 import org.staywright.part.Measured;
 import org.staywright.part.Range;
 import org.staywright.part.Selection;

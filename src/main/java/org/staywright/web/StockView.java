@@ -3,7 +3,7 @@ package org.staywright.web;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import org.staywright.form.RowFault;
+import org.staywright.form.table.RowFault;
 import org.staywright.stock.Revision;
 import org.staywright.wording.Wording;
 

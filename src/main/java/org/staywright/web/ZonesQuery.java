@@ -8,7 +8,7 @@ import java.util.Map;
 import org.staywright.fit.mounts.Room;
 import org.staywright.fit.mounts.Zone;
 import org.staywright.fit.mounts.Zones;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.mechanism.Mounted;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;

@@ -3,7 +3,7 @@ package org.staywright.catalog;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import org.staywright.form.NumberColumn;
+import org.staywright.form.table.NumberColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.Mounting;

@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import org.apache.commons.csv.CSVPrinter;
-import org.staywright.form.FittingRow;
-import org.staywright.form.PartRow;
-import org.staywright.form.RowFile;
+import org.staywright.form.part.FittingRow;
+import org.staywright.form.part.PartRow;
+import org.staywright.form.table.RowFile;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 

@@ -13,7 +13,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
-import org.staywright.form.RowFile;
+import org.staywright.form.table.RowFile;
 
 /** Somebody may have a part on a list: what a number stood for once, it stands for always. */
 class KeptNumbersTest {

@@ -9,7 +9,7 @@ import static org.staywright.catalog.Build.text;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.catalog.SpringSize.Span;
-import org.staywright.form.NumberColumn;
+import org.staywright.form.table.NumberColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.GasSpring;

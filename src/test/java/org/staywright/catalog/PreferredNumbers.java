@@ -2,7 +2,7 @@ package org.staywright.catalog;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.staywright.form.NumberColumn;
+import org.staywright.form.table.NumberColumn;
 
 /** The basic series of ISO 3 over a span of decades, read from {@code shared/}. */
 final class PreferredNumbers {

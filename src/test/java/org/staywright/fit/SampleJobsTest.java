@@ -14,7 +14,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.part.Family;
 import org.staywright.part.Range;
 

@@ -8,9 +8,9 @@ import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.staywright.fit.job.Job;
-import org.staywright.form.JobForm;
-import org.staywright.form.PartRow;
-import org.staywright.form.RowFile;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.part.PartRow;
+import org.staywright.form.table.RowFile;
 import org.staywright.part.Part;
 
 /** An invented column and a seat for it, at 20 °C, new and without tolerances. */

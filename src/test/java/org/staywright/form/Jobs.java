@@ -2,6 +2,7 @@ package org.staywright.form;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import org.staywright.form.schema.JsonText;
 
 /** A sound job to spoil. */
 public final class Jobs {

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.ChoiceForm;
-import org.staywright.form.JobForm;
 import org.staywright.form.Jobs;
+import org.staywright.form.job.ChoiceForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 

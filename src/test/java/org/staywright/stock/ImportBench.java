@@ -16,7 +16,7 @@ import org.dhatim.fastexcel.Workbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.staywright.database.Databases;
-import org.staywright.form.RowFault;
+import org.staywright.form.table.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 

@@ -11,7 +11,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.staywright.form.RowFault;
+import org.staywright.form.table.RowFault;
 
 class ImportRefusalTest extends ImportBench {
 

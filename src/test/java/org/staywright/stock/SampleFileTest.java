@@ -7,7 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.staywright.form.StockColumn;
+import org.staywright.form.stock.StockColumn;
 import org.staywright.part.Family;
 
 class SampleFileTest extends ImportBench {

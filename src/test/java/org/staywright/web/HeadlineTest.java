@@ -32,7 +32,7 @@ import org.staywright.fit.job.LoadState;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.job.Stay;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.JobForm;
+import org.staywright.form.job.JobForm;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Family;

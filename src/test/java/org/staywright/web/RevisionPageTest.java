@@ -23,7 +23,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
-import org.staywright.form.RowFile;
+import org.staywright.form.table.RowFile;
 
 /** Revisions compared and restored, and the choices that they leave alone. */
 @QuarkusTest

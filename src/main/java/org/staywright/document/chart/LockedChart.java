@@ -44,7 +44,7 @@ public final class LockedChart {
    * @param compression m
    * @param name beside its curve
    */
-  record Place(double compression, String name) {}
+  public record Place(double compression, String name) {}
 
   /** Force over deflection inwards, slow and fast, locked at three places. */
   public static Drawing forces(Part part, Wording wording) {

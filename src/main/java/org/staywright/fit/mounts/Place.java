@@ -13,7 +13,7 @@ import org.staywright.mechanism.Mounts;
  * @param fit null where it is out
  * @param value by the {@link Aim}, the part's own share left out
  */
-record Place(double[] share, Mounts mounts, int row, int count, Fit fit, double value) {
+public record Place(double[] share, Mounts mounts, int row, int count, Fit fit, double value) {
 
   boolean fits() {
     return fit != null && fit.fits();

@@ -15,12 +15,12 @@ import org.eclipse.microprofile.openapi.models.media.Content;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
-import org.staywright.form.AnswerShape;
-import org.staywright.form.Field;
-import org.staywright.form.FoundAnswer;
-import org.staywright.form.JobAnswer;
-import org.staywright.form.Shape;
-import org.staywright.form.StockShape;
+import org.staywright.form.job.JobAnswer;
+import org.staywright.form.mounts.FoundAnswer;
+import org.staywright.form.schema.AnswerShape;
+import org.staywright.form.schema.Field;
+import org.staywright.form.schema.Shape;
+import org.staywright.form.stock.StockShape;
 import org.staywright.wording.Wording;
 
 /** The OpenAPI document, made from the same shapes that the input is read with. */

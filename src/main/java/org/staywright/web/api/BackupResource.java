@@ -22,7 +22,7 @@ import java.time.format.DateTimeFormatter;
 import org.staywright.backup.Backup;
 import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
-import org.staywright.form.BackupShape;
+import org.staywright.form.stock.BackupShape;
 
 /** Everything there is as one file, and back. */
 @Path("/api/v1")

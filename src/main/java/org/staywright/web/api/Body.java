@@ -5,7 +5,7 @@ import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import java.util.Set;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
-import org.staywright.form.JsonText;
+import org.staywright.form.schema.JsonText;
 
 /** What was sent: JSON, and not much of it. */
 public final class Body {

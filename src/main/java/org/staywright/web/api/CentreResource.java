@@ -7,7 +7,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
-import org.staywright.form.CentreForm;
+import org.staywright.form.job.CentreForm;
 
 /** Where a flap's centre of mass lies. */
 @Path("/api/v1/centre-of-mass")

@@ -12,7 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
-import org.staywright.form.StockShape;
+import org.staywright.form.stock.StockShape;
 import org.staywright.job.Tasks;
 import org.staywright.stock.ImportOptions;
 import org.staywright.stock.Imports;

@@ -5,10 +5,10 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.form.Field;
-import org.staywright.form.FlatForm;
-import org.staywright.form.Kind;
-import org.staywright.form.Shape;
+import org.staywright.form.schema.Field;
+import org.staywright.form.schema.FlatForm;
+import org.staywright.form.schema.Kind;
+import org.staywright.form.schema.Shape;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Units;
 

@@ -1,29 +1,29 @@
 package org.staywright.web.api;
 
 import java.util.List;
-import org.staywright.form.AnswerShape;
-import org.staywright.form.BackupShape;
-import org.staywright.form.BatchJson;
-import org.staywright.form.CentreForm;
-import org.staywright.form.ChanceRequest;
-import org.staywright.form.ChoiceForm;
-import org.staywright.form.CurveRequest;
-import org.staywright.form.FitAnswer;
-import org.staywright.form.FoundAnswer;
-import org.staywright.form.IdealJson;
-import org.staywright.form.InTimeAnswer;
-import org.staywright.form.JobAnswer;
-import org.staywright.form.JobShape;
-import org.staywright.form.ListAnswer;
-import org.staywright.form.ListRequest;
-import org.staywright.form.MotionRequest;
-import org.staywright.form.MountsRequest;
-import org.staywright.form.RangeAnswer;
-import org.staywright.form.ReplacementShape;
-import org.staywright.form.SearchShape;
-import org.staywright.form.Shape;
-import org.staywright.form.StockShape;
-import org.staywright.form.WhyJson;
+import org.staywright.form.batch.BatchJson;
+import org.staywright.form.fit.FitAnswer;
+import org.staywright.form.fit.IdealJson;
+import org.staywright.form.fit.WhyJson;
+import org.staywright.form.job.CentreForm;
+import org.staywright.form.job.ChoiceForm;
+import org.staywright.form.job.CurveRequest;
+import org.staywright.form.job.JobAnswer;
+import org.staywright.form.job.JobShape;
+import org.staywright.form.mounts.FoundAnswer;
+import org.staywright.form.mounts.MountsRequest;
+import org.staywright.form.order.ListAnswer;
+import org.staywright.form.order.ListRequest;
+import org.staywright.form.part.RangeAnswer;
+import org.staywright.form.part.SearchShape;
+import org.staywright.form.replace.ReplacementShape;
+import org.staywright.form.schema.AnswerShape;
+import org.staywright.form.schema.Shape;
+import org.staywright.form.stock.BackupShape;
+import org.staywright.form.stock.StockShape;
+import org.staywright.form.time.ChanceRequest;
+import org.staywright.form.time.InTimeAnswer;
+import org.staywright.form.time.MotionRequest;
 
 /**
  * One address with a method, as the OpenAPI document describes it.

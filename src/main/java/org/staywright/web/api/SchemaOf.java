@@ -7,9 +7,9 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
-import org.staywright.form.Field;
-import org.staywright.form.Kind;
-import org.staywright.form.Shape;
+import org.staywright.form.schema.Field;
+import org.staywright.form.schema.Kind;
+import org.staywright.form.schema.Shape;
 import org.staywright.unit.Bound;
 
 /** What a field may hold as a schema of the OpenAPI document. */

@@ -15,7 +15,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.staywright.form.StockShape;
+import org.staywright.form.stock.StockShape;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Revision;

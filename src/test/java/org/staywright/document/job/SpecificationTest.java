@@ -19,8 +19,8 @@ import org.staywright.document.Printed;
 import org.staywright.document.Stocked;
 import org.staywright.fit.ideal.Ideal;
 import org.staywright.fit.job.Job;
-import org.staywright.form.JobForm;
-import org.staywright.form.JsonText;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.schema.JsonText;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.Wording;
 

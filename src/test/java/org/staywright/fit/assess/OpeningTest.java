@@ -24,8 +24,8 @@ import org.staywright.fit.mounts.Zone;
 import org.staywright.fit.mounts.Zones;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.fit.time.TimeFigures;
-import org.staywright.form.JobForm;
-import org.staywright.form.JsonText;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.schema.JsonText;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.part.Range;
 

@@ -17,8 +17,8 @@ import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Rejection;
 import org.staywright.fit.job.SeatFigures;
-import org.staywright.form.JobForm;
-import org.staywright.form.JobKnobs;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.job.JobKnobs;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 

@@ -22,8 +22,8 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.JobForm;
-import org.staywright.form.JobKnobs;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.job.JobKnobs;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Range;
 

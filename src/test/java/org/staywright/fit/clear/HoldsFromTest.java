@@ -15,9 +15,9 @@ import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.ConditionKnobs;
-import org.staywright.form.JobForm;
 import org.staywright.form.Jobs;
+import org.staywright.form.job.ConditionKnobs;
+import org.staywright.form.job.JobForm;
 import org.staywright.part.Range;
 
 /** From where on a near part is said to hold, it does, and a step before it does not. */

@@ -25,10 +25,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.staywright.form.AnswerShape;
 import org.staywright.form.Jobs;
-import org.staywright.form.JsonText;
-import org.staywright.form.ListAnswer;
+import org.staywright.form.order.ListAnswer;
+import org.staywright.form.schema.AnswerShape;
+import org.staywright.form.schema.JsonText;
 import org.staywright.unit.Fault;
 
 /** Documents of saved jobs and lists of several of them, over HTTP. */

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.staywright.Patience;
 import org.staywright.form.Jobs;
-import org.staywright.form.JsonText;
+import org.staywright.form.schema.JsonText;
 
 /** Mounts found over the interface, waited for or not. */
 @QuarkusTest

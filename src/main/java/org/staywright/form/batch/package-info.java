@@ -1,0 +1,2 @@
+/** A batch of jobs as it is told. */
+package org.staywright.form.batch;

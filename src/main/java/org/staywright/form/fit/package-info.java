@@ -1,0 +1,2 @@
+/** The answers about a fit. */
+package org.staywright.form.fit;

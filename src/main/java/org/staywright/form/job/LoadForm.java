@@ -1,0 +1,38 @@
+package org.staywright.form.job;
+
+import java.util.List;
+import java.util.Optional;
+import org.staywright.form.schema.Shape;
+import org.staywright.mechanism.Mechanism;
+import org.staywright.unit.Fault;
+
+/** One type of load: its fields, and the mechanism that they make. */
+public interface LoadForm {
+
+  List<LoadForm> ALL = List.of(new FlapForm(), new LiftForm(), new ProfileForm(), new SeatForm());
+
+  /** Of a type by its word; empty for a word that is none. */
+  static Optional<LoadForm> of(String type) {
+    return ALL.stream().filter(form -> form.shape().name().equals(type)).findFirst();
+  }
+
+  /** Its fields, named after the type. */
+  Shape shape();
+
+  /** Whether its spring hangs on mounts. */
+  boolean mounted();
+
+  /** Whether its travel turns or shifts. */
+  Mechanism.Kind kind();
+
+  /** Whether a hand moves it, by springs with end fittings. */
+  default boolean handMoved() {
+    return true;
+  }
+
+  /** What is wrong between fields that are each sound alone. */
+  List<Fault> faults(JobTree job);
+
+  /** Whatever is at fault comes out as NaN or null. */
+  Mechanism mechanism(JobTree job);
+}

@@ -1,0 +1,2 @@
+/** A job as it comes in and goes out. */
+package org.staywright.form.job;

@@ -1,0 +1,2 @@
+/** Requests and answers about what to order. */
+package org.staywright.form.order;

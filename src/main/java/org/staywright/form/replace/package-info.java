@@ -1,0 +1,2 @@
+/** Measurements of an old spring, and what may replace it. */
+package org.staywright.form.replace;

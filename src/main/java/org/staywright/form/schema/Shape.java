@@ -1,0 +1,108 @@
+package org.staywright.form.schema;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.staywright.unit.Fault;
+
+/**
+ * An object described once: binding, OpenAPI document and HTML form all read this description.
+ *
+ * @param name of the kind of object
+ * @param fields by name, in order
+ */
+public record Shape(String name, Map<String, Field> fields) implements Kind {
+
+  public static Shape of(String name, Field... fields) {
+    Map<String, Field> byName = new LinkedHashMap<>();
+    for (Field field : fields) {
+      byName.put(field.name(), field);
+    }
+    return new Shape(name, byName);
+  }
+
+  /** A field by its dotted name, {@code load.massKg}; of an entry of a list by its index too. */
+  public Optional<Field> field(String dotted) {
+    int dot = dotted.indexOf('.');
+    if (dot < 0) {
+      return Optional.ofNullable(fields.get(dotted));
+    }
+    Field outer = fields.get(dotted.substring(0, dot));
+    return outer == null ? Optional.empty() : within(outer.kind(), dotted.substring(dot + 1));
+  }
+
+  private static Optional<Field> within(Kind kind, String inner) {
+    if (kind instanceof Variants variants) {
+      return variants.shapes().stream().flatMap(s -> s.field(inner).stream()).findFirst();
+    }
+    if (kind instanceof Many many && many.of() instanceof Shape entry && !many.tabular()) {
+      int dot = inner.indexOf('.');
+      boolean there = dot > 0 && many.hasRoomFor(inner.substring(0, dot));
+      return there ? entry.field(inner.substring(dot + 1)) : Optional.empty();
+    }
+    return kind instanceof Shape shape ? shape.field(inner) : Optional.empty();
+  }
+
+  /**
+   * The object with its defaults filled in and null for what is absent without one. What is at
+   * fault is left out, so that checks across fields can pass over it.
+   */
+  @Override
+  public JsonNode read(JsonNode node, String at, List<Fault> faults) {
+    if (!node.isObject()) {
+      faults.add(new Fault(at, Place.shown(node), "{ }", "not-an-object"));
+      return null;
+    }
+    ObjectNode kept = JsonNodeFactory.instance.objectNode();
+    for (Field field : fields.values()) {
+      JsonNode given = node.get(field.name());
+      boolean absent = given == null || given.isNull();
+      String place = Place.of(at, field.name());
+      if (absent && field.required()) {
+        faults.add(new Fault(place, null, expected(field.kind()), "missing"));
+      } else if (absent && field.fallback() == null) {
+        if (!(field.kind() instanceof Later)) {
+          kept.putNull(field.name());
+        }
+      } else {
+        JsonNode value = field.kind().read(absent ? field.fallback() : given, place, faults);
+        if (value != null) {
+          kept.set(field.name(), value);
+        }
+      }
+    }
+    node.properties().stream()
+        .filter(member -> !fields.containsKey(member.getKey()))
+        .forEach(
+            member ->
+                faults.add(
+                    new Fault(
+                        Place.of(at, member.getKey()),
+                        Place.shown(member.getValue()),
+                        String.join(", ", fields.keySet()),
+                        "unknown-field")));
+    return kept;
+  }
+
+  private static String expected(Kind kind) {
+    if (kind instanceof Amount amount) {
+      return amount.bound().text();
+    }
+    if (kind instanceof Whole whole) {
+      return whole.bound().text();
+    }
+    if (kind instanceof Text text) {
+      return text.bound();
+    }
+    if (kind instanceof Choice choice) {
+      return String.join(" | ", choice.words());
+    }
+    return kind instanceof Shape shape
+        ? "{" + String.join(", ", shape.fields.keySet()) + "}"
+        : "{ }";
+  }
+}

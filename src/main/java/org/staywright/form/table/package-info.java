@@ -1,0 +1,2 @@
+/** Rows and cells: what files and lists have in common. */
+package org.staywright.form.table;

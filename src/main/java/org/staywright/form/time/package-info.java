@@ -1,0 +1,2 @@
+/** Requests and answers about motion and chance. */
+package org.staywright.form.time;
