@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Singleton;
@@ -103,5 +104,13 @@ public class BackupPage {
       Files.deleteIfExists(file);
       file = null;
     }
+  }
+
+  @CheckedTemplate(basePath = "backup")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance backup(BackupView view, boolean done, List<String> faults);
   }
 }

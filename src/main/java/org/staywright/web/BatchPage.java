@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -96,5 +97,16 @@ public final class BatchPage {
 
   private TemplateInstance list(String fault, List<StockView.Row> faults) {
     return Templates.batches(batches.all().stream().map(BatchView::of).toList(), fault, faults);
+  }
+
+  @CheckedTemplate(basePath = "batch")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance batches(
+        List<BatchView> batches, String fault, List<StockView.Row> faults);
+
+    static native TemplateInstance batch(BatchView batch, List<BatchView.Row> rows);
   }
 }

@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -108,8 +109,8 @@ public abstract class BenchPage {
     JobQuery query = asked(uri);
     Judged judged = judged(query, pick);
     return judged.fit() == null
-        ? Templates.out(OutView.of(query, judged))
-        : Templates.fit(
+        ? FitTemplates.out(OutView.of(query, judged))
+        : FitTemplates.fit(
             bench,
             query.pairs(),
             query.address(),
@@ -142,7 +143,7 @@ public abstract class BenchPage {
     if (judged.fit() == null) {
       throw new NotFoundException();
     }
-    return Templates.detail(
+    return FitTemplates.detail(
         bench, FitView.of(judged.job(), judged.fit(), Cleared.NOT, bench.wording()));
   }
 
@@ -154,7 +155,7 @@ public abstract class BenchPage {
     if (answer.ranking() == null) {
       throw new NotFoundException();
     }
-    return Templates.rows(bench, answer.ranking().near(), true);
+    return FitTemplates.rows(bench, answer.ranking().near(), true);
   }
 
   /** Why a part is where it is in the ranking. */
@@ -166,11 +167,11 @@ public abstract class BenchPage {
     String number = partNumber == null ? "" : partNumber.strip().toUpperCase(Locale.ROOT);
     Optional<Part> part = range.part(number);
     if (part.isEmpty()) {
-      return Templates.why(bench.path(), WhyView.unknown(query, number));
+      return FitTemplates.why(bench.path(), WhyView.unknown(query, number));
     }
     Job job = JobForm.read(query.tree(), range);
     Why why = Why.of(job, range, part.get());
-    return Templates.why(
+    return FitTemplates.why(
         bench.path(), WhyView.of(query, job, why, cleared(query, job), bench.wording()));
   }
 
@@ -183,7 +184,7 @@ public abstract class BenchPage {
       @QueryParam("page") @DefaultValue("1") String page) {
     JobQuery query = asked(uri);
     Range range = stock.get();
-    return Templates.rejected(
+    return FitTemplates.rejected(
         RejectedView.of(
             query,
             JobForm.read(query.tree(), range),
@@ -199,7 +200,7 @@ public abstract class BenchPage {
   public TemplateInstance ideal(@Context UriInfo uri) {
     JobQuery query = asked(uri);
     Job job = toMakeFor(query);
-    return Templates.ideal(
+    return FitTemplates.ideal(
         IdealView.of(query, job, Ideal.of(job, stock.get()), bench.wording()),
         query.pairs(),
         query.address() + "#result");
@@ -240,5 +241,25 @@ public abstract class BenchPage {
   private JobQuery asked(UriInfo uri) {
     JobQuery asked = JobQuery.of(bench, uri.getQueryParameters());
     return asked.isEmpty() ? opening : asked;
+  }
+
+  @CheckedTemplate(basePath = "bench")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance bench(
+        Bench bench,
+        JobQuery query,
+        FormFields form,
+        Held held,
+        RankingView ranking,
+        boolean live,
+        List<String> misread);
+
+    static native TemplateInstance live(
+        Bench bench, JobQuery query, FormFields form, Held held, RankingView ranking);
+
+    static native TemplateInstance step(Bench bench, Held held);
   }
 }

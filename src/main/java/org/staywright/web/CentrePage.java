@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLIMETRE;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -110,5 +111,14 @@ public final class CentrePage {
         wording.text("way.centre.found.mass", wording.quantity(body.mass(), KILOGRAM, 2)),
         wording.text("way.centre.use", name.isBlank() ? wording.text("way.centre.unnamed") : name),
         with.address());
+  }
+
+  @CheckedTemplate(basePath = "mounts")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance centre(
+        FormFields form, List<JobQuery.Pair> job, String back, Result result);
   }
 }

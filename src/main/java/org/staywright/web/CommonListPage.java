@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -82,5 +83,13 @@ public class CommonListPage {
     return Response.ok(content, type)
         .header(HttpHeaders.CONTENT_DISPOSITION, how + "; filename=\"" + file + "\"")
         .build();
+  }
+
+  @CheckedTemplate(basePath = "job")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance list(CommonView common);
   }
 }

@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -167,5 +168,13 @@ public class ComparePage {
         rivals.add(new Rival(letter, job, assessment.fit(), null, saved));
       }
     }
+  }
+
+  @CheckedTemplate(basePath = "compare")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance compare(CompareView compare);
   }
 }

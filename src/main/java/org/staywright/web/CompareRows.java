@@ -116,9 +116,7 @@ final class CompareRows {
             FitRow.lead(rival.fit().leadTimeDays(), wording),
             (double) rival.fit().leadTimeDays()),
         Trait.more(
-            wording.text("part.label.stock"),
-            ListView.stock(offer, wording),
-            (double) offer.stock()),
+            wording.text("part.label.stock"), Supply.stock(offer, wording), (double) offer.stock()),
         Trait.plain(
             wording.text("compare.breaks"),
             price == null ? "–" : String.join("\n", ListView.steps(price, wording))),

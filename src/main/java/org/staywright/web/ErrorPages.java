@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -34,5 +35,13 @@ public final class ErrorPages {
       case 404, 422, 503 -> status;
       default -> status < 500 ? 400 : 500;
     };
+  }
+
+  @CheckedTemplate(basePath = "shell")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance error(int status, String heading, String advice);
   }
 }

@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -132,5 +133,13 @@ public final class ImportPage {
 
   private static Response seeOther(String address) {
     return Response.seeOther(URI.create(address)).build();
+  }
+
+  @CheckedTemplate(basePath = "stock")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance taken(ImportView taken);
   }
 }

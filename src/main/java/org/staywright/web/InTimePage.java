@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -55,7 +56,7 @@ public final class InTimePage {
     Wording wording = query.bench().wording();
     Judged judged = Judged.of(job, range, pick.strip(), wording);
     if (judged.fit() == null) {
-      return Templates.out(OutView.of(query, judged));
+      return FitTemplates.out(OutView.of(query, judged));
     }
     Spreads usual = Spreads.usual(job, judged.fit().part());
     TimeFigures figures = TimeFigures.of(job, judged.fit()).orElse(null);
@@ -164,5 +165,23 @@ public final class InTimePage {
         return null;
       }
     }
+  }
+
+  @CheckedTemplate(basePath = "time")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance motion(
+        Bench bench,
+        FormFields form,
+        List<JobQuery.Pair> job,
+        Pick pick,
+        String back,
+        InTimeView time,
+        MotionsView motions,
+        PlayedView played,
+        String beyond,
+        ChanceView chance);
   }
 }

@@ -1,6 +1,7 @@
 package org.staywright.web;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -131,5 +132,17 @@ public class JobPages {
       throw new NotFoundException();
     }
     return jobs.find(Long.parseLong(id)).orElseThrow(NotFoundException::new);
+  }
+
+  @CheckedTemplate(basePath = "job")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance jobs(JobsView jobs);
+
+    static native TemplateInstance job(JobView job);
+
+    static native TemplateInstance removal(JobsView.Row job, boolean stale);
   }
 }

@@ -124,16 +124,9 @@ public record ListView(
         wording.number(line.quantity(), 0),
         money(line.unitPrice(), currency, wording),
         money(line.total(), currency, wording),
-        stock(offer, wording),
+        Supply.stock(offer, wording),
         FitRow.lead(line.leadTimeDays(), wording),
         notes);
-  }
-
-  static String stock(Offer offer, Wording wording) {
-    String pieces = wording.number(offer.stock(), 0);
-    return offer.stockDate() == null
-        ? pieces
-        : wording.text("order.stock", pieces, offer.stockDate().toString());
   }
 
   /** Every price by its quantity. */

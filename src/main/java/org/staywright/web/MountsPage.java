@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -59,7 +60,7 @@ public final class MountsPage {
   @GET
   @Path("step")
   public TemplateInstance step(@Context UriInfo uri) {
-    return Templates.scene(scene(JobQuery.of(uri.getQueryParameters()), List.of()));
+    return Scene.Templates.scene(scene(JobQuery.of(uri.getQueryParameters()), List.of()));
   }
 
   @GET
@@ -148,5 +149,20 @@ public final class MountsPage {
     } catch (Refusal unsound) {
       return null;
     }
+  }
+
+  @CheckedTemplate(basePath = "mounts")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance mounts(
+        Bench bench,
+        FormFields form,
+        List<JobQuery.Pair> rest,
+        List<JobQuery.Pair> all,
+        String back,
+        Scene scene,
+        MountsView found);
   }
 }

@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -49,5 +50,13 @@ public final class PartPage {
             .part(partNumber)
             .map(part -> PartView.of(part, Say.wording()))
             .orElseThrow(NotFoundException::new));
+  }
+
+  @CheckedTemplate(basePath = "part")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance part(PartView part);
   }
 }

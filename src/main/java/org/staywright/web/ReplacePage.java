@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -152,5 +153,17 @@ public final class ReplacePage {
         .fitting(number == null ? "" : number)
         .filter(fitting -> fitting.type().endsASpring())
         .orElseThrow(NotFoundException::new);
+  }
+
+  @CheckedTemplate(basePath = "replace")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance replace(ReplaceFields form, LabelView label, SwapView swap);
+
+    static native TemplateInstance replaceFlap(ReplaceFields form);
+
+    static native TemplateInstance replaceList(ListView list, String pdf, String part);
   }
 }

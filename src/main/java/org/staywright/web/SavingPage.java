@@ -2,6 +2,7 @@ package org.staywright.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.FormParam;
@@ -133,5 +134,13 @@ public class SavingPage {
 
   private static RestResponse<TemplateInstance> answer(int status, TemplateInstance page) {
     return RestResponse.ResponseBuilder.<TemplateInstance>create(status).entity(page).build();
+  }
+
+  @CheckedTemplate(basePath = "job")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance conflict(Conflict conflict);
   }
 }

@@ -3,6 +3,8 @@ package org.staywright.web;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
 import java.util.List;
 import org.staywright.document.draw.Drawing;
 import org.staywright.document.draw.Svg;
@@ -138,5 +140,13 @@ public record Scene(Graph graph, String data) {
         .put("y", Unit.MILLIMETRE.of(at.y()))
         .put("moves", moves)
         .put("label", label);
+  }
+
+  @CheckedTemplate(basePath = "chart")
+  public static final class Templates {
+
+    private Templates() {}
+
+    public static native TemplateInstance scene(Scene scene);
   }
 }

@@ -1,6 +1,7 @@
 package org.staywright.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -40,5 +41,13 @@ public final class SearchPage {
       return Templates.search(
           new FormFields(wording, MeasuredForm.MEASURED, typed, refusal.faults(), List.of()), null);
     }
+  }
+
+  @CheckedTemplate(basePath = "part")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance search(FormFields form, SearchView found);
   }
 }

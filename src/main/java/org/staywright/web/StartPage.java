@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -24,5 +25,13 @@ public final class StartPage {
   @GET
   public TemplateInstance show() {
     return Templates.start(List.of(Way.values()), JobsView.some(jobs, SHOWN, Say.wording()));
+  }
+
+  @CheckedTemplate(basePath = "start")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance start(List<Way> ways, List<JobsView.Row> jobs);
   }
 }

@@ -1,5 +1,6 @@
 package org.staywright.web;
 
+import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.FormParam;
@@ -104,5 +105,17 @@ public final class StockPage {
         .findFirst()
         .ifPresent(number -> stock.restore(number, "revision " + number));
     return RestResponse.seeOther(URI.create("/stock"));
+  }
+
+  @CheckedTemplate(basePath = "stock")
+  static final class Templates {
+
+    private Templates() {}
+
+    static native TemplateInstance stock(List<StockView.RevisionRow> revisions);
+
+    static native TemplateInstance columns(List<ColumnRow> columns);
+
+    static native TemplateInstance revision(RevisionView view);
   }
 }

@@ -37,10 +37,18 @@ final class Supply {
       add(terms, "document.pack", wording.number(price.pack(), 0), wording);
       add(terms, "document.order-multiple", wording.number(price.orderMultiple(), 0), wording);
     }
-    add(terms, "part.label.stock", ListView.stock(offer, wording), wording);
+    add(terms, "part.label.stock", stock(offer, wording), wording);
     String lead = wording.text("document.days", wording.number(offer.leadTimeDays(), 0));
     add(terms, "order.lead", lead, wording);
     return terms;
+  }
+
+  /** What is there, and of which day that is known. */
+  static String stock(Offer offer, Wording wording) {
+    String pieces = wording.number(offer.stock(), 0);
+    return offer.stockDate() == null
+        ? pieces
+        : wording.text("order.stock", pieces, offer.stockDate().toString());
   }
 
   private static void add(List<Labelled> terms, String key, String value, Wording wording) {
