@@ -20,7 +20,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 
 /** A real browser in front of the running program. */
-abstract class InTheBrowser {
+public abstract class InTheBrowser {
 
   private static final Path PICTURES = Path.of("target/screenshots");
 
@@ -28,12 +28,12 @@ abstract class InTheBrowser {
   private static Browser browser;
 
   @TestHTTPResource("/")
-  URL start;
+  public URL start;
 
-  final List<String> complaints = new ArrayList<>();
+  public final List<String> complaints = new ArrayList<>();
 
   @BeforeAll
-  static void open() {
+  protected static void open() {
     // A machine that does other things besides may take longer than a person would wait.
     PlaywrightAssertions.setDefaultAssertionTimeout(15_000);
     playwright = Playwright.create();
@@ -47,11 +47,11 @@ abstract class InTheBrowser {
   }
 
   @AfterAll
-  static void close() {
+  protected static void close() {
     playwright.close();
   }
 
-  static BrowserContext context(int width, boolean script, ColorScheme colours) {
+  protected static BrowserContext context(int width, boolean script, ColorScheme colours) {
     return browser.newContext(
         new Browser.NewContextOptions()
             .setViewportSize(width, 900)
@@ -66,7 +66,7 @@ abstract class InTheBrowser {
   private static final Pattern REPLACED = Pattern.compile("htmx:(sendAbort|afterRequest)\\b.*");
 
   /** A page whose every complaint, of the content policy above all, is kept. */
-  Page page(BrowserContext context) {
+  protected Page page(BrowserContext context) {
     Page page = context.newPage();
     page.onConsoleMessage(
         message -> {
@@ -80,7 +80,7 @@ abstract class InTheBrowser {
   }
 
   /** Takes a picture, and sees that nothing must be scrolled sideways. */
-  static void picture(Page page, String name) {
+  protected static void picture(Page page, String name) {
     Number beyond =
         (Number)
             page.evaluate(
@@ -96,7 +96,7 @@ abstract class InTheBrowser {
   }
 
   /** By the tabulator key, as often as it takes. */
-  static void tabTo(Page page, String selector) {
+  protected static void tabTo(Page page, String selector) {
     for (int i = 0; i < 150; i++) {
       page.keyboard().press("Tab");
       if ((boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {

@@ -17,7 +17,7 @@ import org.staywright.mechanism.Mechanism;
 public record Judged(Fit fit, Requirements asked, Mechanism.Kind kind, String mechanism) {
 
   /** Null where no hand moves the load, or the part is out altogether. */
-  static Judged of(Job job, Fit fit) {
+  public static Judged of(Job job, Fit fit) {
     return fit != null && fit.outcome() instanceof Figures
         ? new Judged(fit, job.requirements(), job.mechanism().kind(), job.mechanism().code())
         : null;

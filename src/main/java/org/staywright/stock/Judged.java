@@ -17,9 +17,9 @@ import org.staywright.unit.Refusal;
  * @param sound null where anything is wrong
  * @param faults what is
  */
-record Judged(int number, List<String> cells, StockRow sound, List<Fault> faults) {
+public record Judged(int number, List<String> cells, StockRow sound, List<Fault> faults) {
 
-  static Judged of(Rows.Row row, ColumnPlan plan, boolean hysteresis) {
+  public static Judged of(Rows.Row row, ColumnPlan plan, boolean hysteresis) {
     List<Fault> faults = new ArrayList<>();
     List<String> cells = row.cells();
     int width = plan.columns().size();

@@ -25,6 +25,10 @@ import org.staywright.form.job.JobShape;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.unit.Units;
+import org.staywright.web.field.FormFields;
+import org.staywright.web.field.Input;
+import org.staywright.web.field.Typed;
+import org.staywright.web.shell.PagesTest;
 import org.staywright.wording.Wording;
 
 /** The pages in inch-pound units. */

@@ -14,7 +14,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.StreamSupport;
 
 /** The charts on a page, as its own script reads them, to hold its sentences against. */
-final class PageCharts {
+public final class PageCharts {
 
   /** Half of the last decimal that the numbers on the page have. */
   private static final double ROUNDED = 0.005;
@@ -27,7 +27,7 @@ final class PageCharts {
     this.charts = charts;
   }
 
-  static PageCharts of(String page) {
+  public static PageCharts of(String page) {
     return new PageCharts(
         CHART
             .matcher(page)
@@ -57,20 +57,20 @@ final class PageCharts {
     return StreamSupport.stream(series(name).spliterator(), false).mapToDouble(JsonNode::asDouble);
   }
 
-  double most(String name) {
+  public double most(String name) {
     return values(name).max().orElseThrow();
   }
 
-  double least(String name) {
+  public double least(String name) {
     return values(name).min().orElseThrow();
   }
 
-  double first(String name) {
+  public double first(String name) {
     return series(name).get(0).asDouble();
   }
 
   /** The number told is the greatest of a curve, rounded up. */
-  void holdsMost(String said, String sentence, String name) {
+  public void holdsMost(String said, String sentence, String name) {
     Matcher told = Pattern.compile(sentence).matcher(said);
     assertTrue(told.find(), sentence + " in " + said);
     BigDecimal number = new BigDecimal(told.group(1));

@@ -14,7 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A form of a page, sent as a browser without script would. */
-final class PageForm {
+public final class PageForm {
 
   private static final Pattern HIDDEN =
       Pattern.compile("type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\"");
@@ -27,7 +27,7 @@ final class PageForm {
   }
 
   /** The hidden fields of the form whose opening tag holds some text. */
-  static PageForm of(Response page, String tag) {
+  public static PageForm of(Response page, String tag) {
     String html = page.asString();
     int at = html.indexOf(tag);
     assertTrue(at >= 0, tag);
@@ -43,22 +43,22 @@ final class PageForm {
   }
 
   /** The token alone. */
-  static PageForm empty(Response page) {
+  public static PageForm empty(Response page) {
     PageForm form = new PageForm(page);
     form.with("csrf-token", first("name=\"csrf-token\" value=\"([^\"]+)\"", page.asString()));
     return form;
   }
 
-  PageForm with(String name, String value) {
+  public PageForm with(String name, String value) {
     fields.put(name, List.of(value));
     return this;
   }
 
-  Map<String, List<String>> values() {
+  public Map<String, List<String>> values() {
     return fields;
   }
 
-  Response post(String path) {
+  public Response post(String path) {
     RequestSpecification form =
         given()
             .redirects()
@@ -69,13 +69,13 @@ final class PageForm {
     return form.post(path);
   }
 
-  Response get(String path) {
+  public Response get(String path) {
     RequestSpecification form = given();
     fields.forEach((name, values) -> form.queryParam(name, values));
     return form.get(path);
   }
 
-  static String first(String pattern, String text) {
+  public static String first(String pattern, String text) {
     Matcher matcher = Pattern.compile(pattern).matcher(text);
     assertTrue(matcher.find(), pattern);
     return plain(matcher.group(1));

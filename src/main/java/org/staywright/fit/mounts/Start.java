@@ -38,7 +38,7 @@ record Start(int row, int count, double[] share) {
   private record Entry(int at, double value) {}
 
   /** The most promising of what was looked at, no more than a few of a kind. */
-  static List<Start> of(Job job, Shelf shelf, Spread spread, Coarse looked) {
+  public static List<Start> of(Job job, Shelf shelf, Spread spread, Coarse looked) {
     return new Picker(job, shelf, spread, looked).picked();
   }
 

@@ -27,7 +27,7 @@ import org.staywright.form.table.RowFile;
 import org.staywright.job.Batch;
 import org.staywright.job.Batches;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 
 /** Many jobs at once: begun, and their results as they come. */
 @Path("/api/v1/batches")

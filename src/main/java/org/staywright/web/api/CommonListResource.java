@@ -17,7 +17,7 @@ import org.staywright.form.schema.JsonText;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.PartsList;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 
 /** One parts list for several jobs, like parts added up. */
 @Path("/api/v1")

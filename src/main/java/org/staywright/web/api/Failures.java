@@ -18,10 +18,10 @@ import org.staywright.job.Stale;
 import org.staywright.job.Tasks;
 import org.staywright.stock.Overtaken;
 import org.staywright.unit.Refusal;
-import org.staywright.web.BeyondWords;
-import org.staywright.web.ErrorPages;
-import org.staywright.web.Measured;
-import org.staywright.web.Preference;
+import org.staywright.web.fit.BeyondWords;
+import org.staywright.web.shell.ErrorPages;
+import org.staywright.web.shell.Measured;
+import org.staywright.web.shell.Preference;
 import org.staywright.wording.Wording;
 
 /** Turns what is thrown into answers. */

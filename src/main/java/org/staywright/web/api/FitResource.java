@@ -37,8 +37,8 @@ import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
-import org.staywright.web.Measured;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Measured;
+import org.staywright.web.shell.Preference;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.FitText;
 

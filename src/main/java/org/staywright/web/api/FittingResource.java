@@ -13,7 +13,7 @@ import org.staywright.form.part.SearchShape;
 import org.staywright.form.table.PageJson;
 import org.staywright.part.Fitting;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 
 /** The end fittings and brackets of the range. */

@@ -9,7 +9,7 @@ import org.staywright.form.stock.ColumnPlan;
 import org.staywright.form.table.RowFault;
 import org.staywright.stock.Checked;
 import org.staywright.stock.Imports;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 import org.staywright.wording.Wording;
 
 /** What came of a file, as it is sent. */

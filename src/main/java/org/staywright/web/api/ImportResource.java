@@ -17,8 +17,8 @@ import org.staywright.job.Tasks;
 import org.staywright.stock.ImportOptions;
 import org.staywright.stock.Imports;
 import org.staywright.stock.Inbox;
-import org.staywright.web.Measured;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Measured;
+import org.staywright.web.shell.Preference;
 
 /** Files of stock: tried and taken in. */
 @Path("/api/v1/stock/imports")

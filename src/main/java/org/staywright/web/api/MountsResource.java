@@ -17,7 +17,7 @@ import org.staywright.form.mounts.MountsRequest;
 import org.staywright.job.Tasks;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 

@@ -22,7 +22,7 @@ import org.staywright.spring.ForceCurve;
 import org.staywright.spring.ForceLaw;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Unit;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 
 /** The springs of the range. */

@@ -22,7 +22,7 @@ import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.PartsList;
 import org.staywright.job.SavedJob;
-import org.staywright.web.Preference;
+import org.staywright.web.shell.Preference;
 
 /** What must be ordered for a job, and the sheet that goes with it. */
 @Path("/api/v1/jobs/{id}")

@@ -16,7 +16,7 @@ import org.staywright.document.chart.ForceChart;
 import org.staywright.document.draw.Drawing;
 
 /** Where pages end: never between a heading and what it stands above. */
-class PagesTest {
+public class PagesTest {
 
   private static final int ROWS = 10;
 

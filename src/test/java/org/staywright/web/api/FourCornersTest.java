@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.staywright.form.Jobs;
-import org.staywright.web.Way;
+import org.staywright.web.start.Way;
 
 /** What a ranking answers holds together, and with its curves: nothing is said beyond them. */
 @QuarkusTest

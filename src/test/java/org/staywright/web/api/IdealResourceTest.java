@@ -10,7 +10,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.staywright.web.Way;
+import org.staywright.web.start.Way;
 
 @QuarkusTest
 @Tag("server")

@@ -1,9 +1,0 @@
-package org.staywright.web;
-
-/**
- * A labelled value.
- *
- * @param label in words
- * @param value with its unit
- */
-public record Labelled(String label, String value) {}

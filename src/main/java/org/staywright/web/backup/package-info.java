@@ -1,0 +1,2 @@
+/** Everything as one file, and back. */
+package org.staywright.web.backup;

@@ -1,0 +1,2 @@
+/** Many jobs judged in the background. */
+package org.staywright.web.batch;

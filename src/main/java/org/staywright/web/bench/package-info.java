@@ -1,0 +1,2 @@
+/** A job described and the stock ranked for it. */
+package org.staywright.web.bench;

@@ -1,0 +1,152 @@
+package org.staywright.web.chart;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import java.util.List;
+import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Svg;
+import org.staywright.document.view.SideView;
+import org.staywright.document.view.Stand;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Zone;
+import org.staywright.fit.mounts.Zones;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mounted;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.unit.Unit;
+import org.staywright.wording.Wording;
+
+/**
+ * The side view, and what a pointer needs to know of it to move what is drawn.
+ *
+ * @param graph of it; for a table of forces a chart with its numbers
+ * @param data places in mm, as JSON: where the view box lies, how the load moves, and its grips
+ */
+public record Scene(Graph graph, String data) {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  public static Scene of(Job job, Fit fit, Stand stand, Wording wording) {
+    Drawing drawing = SideView.of(job, fit, stand, wording);
+    ObjectNode data = data(drawing);
+    ArrayNode grips = data.putArray("grips");
+    double end =
+        fit != null && fit.outcome() instanceof Figures figures
+            ? figures.end()
+            : job.mechanism().end();
+    if (job.mechanism() instanceof HingedFlap flap) {
+      data.put("sense", flap.sense());
+      data.put("end", Unit.DEGREE.of(end));
+      grip(
+          grips,
+          "mounts.frameMm",
+          flap.mounts().frame(),
+          false,
+          wording.text("sideview.frame-mount"));
+      grip(
+          grips,
+          "mounts.movingMm",
+          flap.mounts().moving(),
+          true,
+          wording.text("sideview.moving-mount"));
+      grip(
+          grips, "load.centreOfMassMm", flap.centreOfMass(), true, wording.text("sideview.centre"));
+      grip(grips, "load.handleMm", flap.handle(), true, wording.text("sideview.handle"));
+    } else if (job.mechanism() instanceof StraightLift lift) {
+      data.put("direction", lift.direction());
+      data.put("end", Unit.MILLIMETRE.of(end));
+      mounts(grips, lift, wording);
+    }
+    return new Scene(Graph.of(drawing, wording.text("page.bench.view"), wording), data.toString());
+  }
+
+  /**
+   * Zones for mounts, with a grip at two corners of each and one that shifts it whole.
+   *
+   * @param found mounts there
+   */
+  public static Scene of(Job job, Zones zones, List<Mounts> found, Wording wording) {
+    Drawing drawing = SideView.of(job, zones, found, wording);
+    ObjectNode data = data(drawing);
+    ArrayNode grips = data.putArray("grips");
+    boolean turns = job.mechanism() instanceof HingedFlap;
+    String moving = turns ? "sideview.moving-mount" : "sideview.load-mount";
+    zone(grips, "zones.frameMm", 0, zones.frame(), wording.text("sideview.frame-mount"), wording);
+    zone(grips, "zones.movingMm", 0, zones.moving(), wording.text(moving), wording);
+    for (int i = 0; i < zones.keepOut().size(); i++) {
+      String name = wording.text("sideview.keep-out", wording.number(i + 1, 0));
+      zone(grips, "zones.keepOutMm", i, zones.keepOut().get(i), name, wording);
+    }
+    return new Scene(Graph.of(drawing, "", wording), data.toString());
+  }
+
+  /**
+   * @param row of the zone among those of its field
+   */
+  private static void zone(
+      ArrayNode grips, String field, int row, Zone zone, String name, Wording wording) {
+    Point low = new Point(zone.left(), zone.bottom());
+    Point high = new Point(zone.right(), zone.top());
+    grip(grips, field, low, false, wording.text("sideview.zone.low", name))
+        .put("row", row)
+        .put("part", "low");
+    grip(grips, field, high, false, wording.text("sideview.zone.high", name))
+        .put("row", row)
+        .put("part", "high");
+    grip(grips, field, zone.centre(), false, wording.text("sideview.zone.whole", name))
+        .put("row", row)
+        .put("part", "whole");
+  }
+
+  /** Where the view box lies. */
+  private static ObjectNode data(Drawing drawing) {
+    return JSON.createObjectNode()
+        .put("left", drawing.box().left())
+        .put("top", drawing.box().top())
+        .put("scale", Svg.scale(drawing));
+  }
+
+  private static void mounts(ArrayNode grips, Mounted mounted, Wording wording) {
+    grip(
+        grips,
+        "mounts.frameMm",
+        mounted.mounts().frame(),
+        false,
+        wording.text("sideview.frame-mount"));
+    grip(
+        grips,
+        "mounts.movingMm",
+        mounted.mounts().moving(),
+        true,
+        wording.text("sideview.load-mount"));
+  }
+
+  /**
+   * @param moves whether it goes along with the load
+   */
+  private static ObjectNode grip(
+      ArrayNode grips, String field, Point at, boolean moves, String label) {
+    return grips
+        .addObject()
+        .put("field", field)
+        .put("x", Unit.MILLIMETRE.of(at.x()))
+        .put("y", Unit.MILLIMETRE.of(at.y()))
+        .put("moves", moves)
+        .put("label", label);
+  }
+
+  @CheckedTemplate(basePath = "chart")
+  public static final class Templates {
+
+    private Templates() {}
+
+    public static native TemplateInstance scene(Scene scene);
+  }
+}

@@ -1,0 +1,2 @@
+/** Parts or jobs side by side. */
+package org.staywright.web.compare;

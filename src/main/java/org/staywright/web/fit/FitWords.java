@@ -1,0 +1,115 @@
+package org.staywright.web.fit;
+
+import io.quarkus.qute.RawString;
+import java.util.List;
+import org.staywright.document.chart.OverlayChart;
+import org.staywright.fit.assess.Figure;
+import org.staywright.fit.assess.Figure.Subject;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
+import org.staywright.unit.Unit;
+import org.staywright.web.chart.Graph;
+import org.staywright.web.field.Labelled;
+import org.staywright.web.field.Trait;
+import org.staywright.wording.FigureText;
+import org.staywright.wording.Wording;
+
+/** What a part does in a job, in words: of one kind at a hand, of another under a seat. */
+public sealed interface FitWords permits HandWords, SeatWords {
+
+  /**
+   * @param wording in the words of the job's mechanism
+   */
+  static FitWords of(Job job, Fit fit, Wording wording) {
+    return fit.outcome() instanceof SeatFigures
+        ? new SeatWords(job, fit, wording)
+        : new HandWords(job, fit, wording);
+  }
+
+  Job job();
+
+  Fit fit();
+
+  Wording wording();
+
+  /** What it does, in sentences: what it asks of the hand first, the worst named in each. */
+  List<String> sentences();
+
+  /** What of it is weak enough to be told in a list. */
+  List<String> marks();
+
+  /** How the verdict looks: no green for what meets all that is asked and yet is weak. */
+  default String verdict() {
+    return fit().fits() && marks().isEmpty() ? "fits" : "near";
+  }
+
+  /** What to know of it besides: one of its springs failed, how they are hung on. */
+  List<String> besides();
+
+  /** The figures that it is ranked by, the foremost first. */
+  List<Labelled> cells();
+
+  /** Its curve, small enough for a row. */
+  RawString curve();
+
+  /** Its charts and its side view. */
+  List<Graph> graphs();
+
+  /** Its curve among others. */
+  OverlayChart.Line line(String letter);
+
+  /** The first of its charts. */
+  default Graph chart() {
+    return graphs().get(0);
+  }
+
+  /** All its figures, in the order of a reader's questions. */
+  default List<Labelled> figures() {
+    return Figure.of(fit()).stream().filter(this::told).map(this::labelled).toList();
+  }
+
+  /** Those about a subject, for a comparison. */
+  default List<Trait> about(Subject subject) {
+    return Figure.of(fit()).stream()
+        .filter(figure -> figure.subject() == subject && told(figure))
+        .map(this::trait)
+        .toList();
+  }
+
+  /** Left out where there is nothing of what is seldom told. */
+  private boolean told(Figure figure) {
+    Double si = figure.value(fit());
+    return !figure.seldom() || si != null && si > 0;
+  }
+
+  /** One figure with its label. */
+  default Labelled labelled(Figure figure) {
+    Trait trait = trait(figure);
+    return new Labelled(trait.label(), trait.text());
+  }
+
+  /** A figure alone, "–" where it never comes to that. */
+  default String bare(Figure figure) {
+    Double si = figure.value(fit());
+    return si == null ? "–" : FigureText.in(wording()).bare(figure, si, unit(figure));
+  }
+
+  private Unit unit(Figure figure) {
+    return figure.unit(job().mechanism().kind());
+  }
+
+  private Trait trait(Figure figure) {
+    Double si = figure.value(fit());
+    Unit unit = unit(figure);
+    FigureText text = FigureText.in(wording());
+    String label = text.label(figure, si);
+    String value = text.value(figure, si, unit);
+    return switch (figure.better()) {
+      case LESS -> Trait.less(label, value, si);
+      case MORE -> Trait.more(label, value, si);
+      case BALANCED -> Trait.less(label, value, si == null ? null : Math.abs(si));
+      case NEITHER -> Trait.plain(label, value);
+    };
+  }
+}

@@ -1,0 +1,48 @@
+package org.staywright.web.job;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.staywright.form.job.ChoiceForm;
+import org.staywright.job.Choice;
+import org.staywright.job.Ordering;
+import org.staywright.job.SavedJob;
+import org.staywright.unit.Fault;
+import org.staywright.web.field.FormFields;
+import org.staywright.wording.Wording;
+
+/**
+ * A saved job.
+ *
+ * @param row the same in short
+ * @param order what to order, null where nothing is chosen
+ * @param amount how many are ordered, as typed
+ * @param stale whether that was typed for an older version
+ */
+public record JobView(JobsView.Row row, OrderView order, FormFields amount, boolean stale) {
+
+  /**
+   * @param typed how many, empty for as saved
+   */
+  static JobView of(
+      SavedJob job,
+      Ordering ordering,
+      Map<String, List<String>> typed,
+      List<Fault> faults,
+      boolean stale,
+      Wording wording) {
+    Map<String, List<String>> values = new HashMap<>();
+    if (typed.isEmpty() && job.choice != null) {
+      Choice choice = job.choice;
+      values.put("sets", List.of(choice.sets().toString()));
+      values.put("spares", List.of(choice.spares().toString()));
+      values.put("brackets", List.of(choice.brackets().toString()));
+    }
+    values.putAll(typed);
+    return new JobView(
+        JobsView.Row.of(job, wording),
+        job.choice == null ? null : OrderView.of(ordering.chosen(job), ordering, wording),
+        new FormFields(wording, ChoiceForm.SHAPE, values, faults),
+        stale);
+  }
+}

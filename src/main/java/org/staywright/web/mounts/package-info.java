@@ -1,0 +1,2 @@
+/** Mounts found in zones, and the centre of mass. */
+package org.staywright.web.mounts;

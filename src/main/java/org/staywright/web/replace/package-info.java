@@ -1,0 +1,2 @@
+/** A replacement, one question at a time. */
+package org.staywright.web.replace;

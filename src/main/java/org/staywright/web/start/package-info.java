@@ -1,0 +1,2 @@
+/** Where people begin. */
+package org.staywright.web.start;

@@ -1,0 +1,2 @@
+/** A range of one's own: imported, listed by revision, restored. */
+package org.staywright.web.stock;

@@ -1,0 +1,234 @@
+package org.staywright.web.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.staywright.fit.assess.Figure;
+import org.staywright.fit.job.Criterion;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.job.RankBy;
+import org.staywright.fit.job.Rejection;
+import org.staywright.fit.job.Term.Sense;
+import org.staywright.fit.mounts.Obstacle;
+import org.staywright.fit.time.Spreads;
+import org.staywright.fit.time.TimeFigures;
+import org.staywright.form.job.CentreForm;
+import org.staywright.form.job.ChoiceForm;
+import org.staywright.form.job.ConditionKnobs;
+import org.staywright.form.job.JobKnobs;
+import org.staywright.form.job.JobShape;
+import org.staywright.form.replace.MeasuredForm;
+import org.staywright.form.schema.Kind;
+import org.staywright.form.schema.Shape;
+import org.staywright.mechanism.ForceProfile;
+import org.staywright.mechanism.HingedFlap;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.SeatColumn;
+import org.staywright.mechanism.StraightLift;
+import org.staywright.motion.Motion;
+import org.staywright.part.Coded;
+import org.staywright.part.Family;
+import org.staywright.web.query.InTimeQuery;
+import org.staywright.web.start.Way;
+
+/** The sentences of the pages: each that is asked for is there, and none lies idle. */
+class PageWordingTest {
+
+  private static final List<String> TOPICS =
+      List.of(
+          "page", "fit", "sideview", "saved", "order", "compare", "mounts", "way", "seat", "ideal");
+
+  private static final List<String> FIGURES_IN_TIME =
+      List.of(
+          "opening-time",
+          "stop-speed",
+          "stop-energy",
+          "peak-load",
+          "holds",
+          "hand-within",
+          "stays-shut",
+          "years",
+          "years-early",
+          "matters-most");
+
+  /** What is missed below zero in other words. */
+  private static final Criterion[] BELOW_ZERO = {
+    Criterion.HOLD_OPEN,
+    Criterion.STAYS_SHUT,
+    Criterion.STAYS_PUT,
+    Criterion.ONE_FAILED,
+    Criterion.NO_GAIN
+  };
+
+  /** What never comes to a figure in words of its own. */
+  private static final Figure[] NEVER = {
+    Figure.HOLD_RATIO_OPEN, Figure.END_SPEED, Figure.LIFT_TO_HANG
+  };
+
+  /** A key written out, in a template or in code. */
+  private static final Pattern KEY =
+      Pattern.compile(
+          "[\"'](?:page|fit|sideview|saved|order|compare|way|seat|ideal)\\.[a-z0-9.-]*[a-z0-9][\"']");
+
+  @Test
+  void everyKeyAskedForIsThereAndNoneLiesIdle() throws IOException {
+    assertEquals(asked(), written());
+  }
+
+  private static Set<String> asked() throws IOException {
+    Set<String> keys = new TreeSet<>();
+    for (String folder : List.of("src/main/resources/templates", "src/main/java")) {
+      try (Stream<Path> files = Files.walk(Path.of(folder))) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
+          Matcher key = KEY.matcher(Files.readString(file));
+          while (key.find()) {
+            keys.add(key.group().substring(1, key.group().length() - 1));
+          }
+        }
+      }
+    }
+    codes("fit.rejection.", Rejection.values(), keys);
+    codes("fit.blocker.", Criterion.values(), keys);
+    codes("fit.blocker.below.", BELOW_ZERO, keys);
+    codes("fit.criterion.", Criterion.values(), keys);
+    codes("fit.criterion.", Sense.values(), keys);
+    keys.addAll(List.of("fit.criterion.boundless.more", "fit.criterion.boundless.less"));
+    codes("fit.figure.", Figure.values(), keys);
+    for (Figure figure : Figure.values()) {
+      keys.add("fit.figure." + figure.codeBelowZero());
+    }
+    codes("fit.figure.never.", NEVER, keys);
+    for (String path : ConditionKnobs.paths()) {
+      keys.add("fit.holds-from" + path.replace('/', '.'));
+    }
+    for (String path : JobKnobs.paths()) {
+      String key = "fit.change" + path.replace('/', '.');
+      if (path.startsWith("/fittings")) {
+        keys.add(key);
+      }
+      if (path.startsWith("/mounts") || path.equals("/springCounts")) {
+        keys.addAll(List.of(key + ".more", key + ".less"));
+      } else if (path.matches("/requirements/(max|rises).*|/load/sitterMassKg/min")) {
+        keys.add(key + ".more");
+      } else if (!path.startsWith("/fittings")) {
+        keys.add(key + ".less");
+      }
+    }
+    for (String never :
+        List.of("rises", "over-centre", "stop-speed", "stop-energy", "opening-time")) {
+      keys.add("fit.blocker.never." + never);
+    }
+    codes("mounts.obstacle.", Obstacle.Code.values(), keys);
+    codes("fit.rank-by.", RankBy.values(), keys);
+    codes("page.option.", Job.OpenStop.values(), keys);
+    codes("page.option.", Mounts.RodEnd.values(), keys);
+    keys.addAll(List.of("page.option.counterclockwise", "page.option.clockwise"));
+    fields("page.field.", JobShape.JOB, keys);
+    fields("page.field.", ChoiceForm.SHAPE, keys);
+    fields("page.field.", MeasuredForm.MEASURED, keys);
+    fields("page.field.", CentreForm.SHAPE, keys);
+    codes("way.", Way.values(), keys);
+    for (Way way : Way.values()) {
+      keys.add("way." + way.code() + ".about");
+    }
+    fields("page.field.", InTimeQuery.shape(ForceProfile.CODE), keys);
+    keys.addAll(List.of("page.option.from-open", "page.option.from-closed"));
+    keys.addAll(List.of("page.option.lets-go", "page.option.pushes-on"));
+    codes("page.played.end.", Motion.End.values(), keys);
+    codes("page.time.failing.", TimeFigures.Failing.values(), keys);
+    codes("page.time.end.", Motion.End.values(), keys);
+    for (String code : List.of("max-stop-speed", "max-stop-energy", "max-opening-time")) {
+      keys.addAll(List.of("page.time.kept." + code, "page.time.kept." + code + ".missed"));
+    }
+    keys.addAll(List.of("page.time.opening", "page.time.failing"));
+    for (Spreads.Source source : Spreads.Source.values()) {
+      keys.add(
+          "page.time.source." + source.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    }
+    for (String way : List.of("closing", "opening")) {
+      for (String pace : List.of("slow", "easing", "slam")) {
+        keys.add("page.time.figure." + way + "-" + pace);
+      }
+    }
+    for (String place : List.of("low", "middle", "high")) {
+      keys.add("seat.locked." + place);
+    }
+    for (String name : List.of("open", "give", "locked", "stiffness")) {
+      keys.addAll(List.of("seat.chart." + name, "seat.chart." + name + ".about"));
+    }
+    keys.remove("seat.chart.locked.about");
+    for (String name : FIGURES_IN_TIME) {
+      keys.add("page.time.figure." + name);
+    }
+    for (int status : new int[] {400, 404, 422, 500, 503}) {
+      keys.add("page.error." + status);
+      keys.add("page.error." + status + ".advice");
+    }
+    return keys;
+  }
+
+  private static void codes(String prefix, Enum<?>[] constants, Set<String> keys) {
+    for (Enum<?> constant : constants) {
+      keys.add(
+          prefix
+              + (constant instanceof Coded coded
+                  ? coded.code()
+                  : constant.name().toLowerCase(java.util.Locale.ROOT)));
+    }
+  }
+
+  private static void fields(String prefix, Shape shape, Set<String> keys) {
+    shape
+        .fields()
+        .forEach(
+            (name, field) -> {
+              keys.add(prefix + name);
+              if (field.kind() instanceof Shape inner) {
+                fields(prefix + name + ".", inner, keys);
+              } else if (field.kind() instanceof Kind.Variants variants) {
+                variants.shapes().forEach(inner -> fields(prefix + name + ".", inner, keys));
+              } else if (field.kind() instanceof Kind.Many many
+                  && many.of() instanceof Shape inner) {
+                fields(prefix + name + ".", inner, keys);
+              }
+            });
+  }
+
+  private static Set<String> written() throws IOException {
+    Set<String> keys = new TreeSet<>();
+    for (String topic : TOPICS) {
+      Properties properties = new Properties();
+      Path file = Path.of("src/main/resources/wording", topic + ".properties");
+      try (Reader in = Files.newBufferedReader(file)) {
+        properties.load(in);
+      }
+      keys.addAll(
+          properties.stringPropertyNames().stream()
+              .filter(key -> !isVariant(key, properties))
+              .collect(Collectors.toCollection(TreeSet::new)));
+    }
+    return keys;
+  }
+
+  /** The words of one mechanism or family beside the plain ones. */
+  private static boolean isVariant(String key, Properties properties) {
+    return Stream.concat(
+            Stream.of(HingedFlap.CODE, StraightLift.CODE, ForceProfile.CODE, SeatColumn.CODE),
+            Stream.of(Family.values()).map(Family::code))
+        .map(type -> "." + type)
+        .filter(key::endsWith)
+        .anyMatch(type -> properties.containsKey(key.substring(0, key.length() - type.length())));
+  }
+}

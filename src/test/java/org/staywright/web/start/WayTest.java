@@ -1,0 +1,68 @@
+package org.staywright.web.start;
+
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.staywright.fit.SampleRange;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Found;
+import org.staywright.fit.mounts.MountSearch;
+import org.staywright.fit.mounts.Progress;
+import org.staywright.fit.mounts.Room;
+import org.staywright.fit.mounts.Zones;
+import org.staywright.fit.rank.Ranking;
+import org.staywright.form.job.JobForm;
+import org.staywright.form.mounts.MountsRequest;
+import org.staywright.form.schema.JsonText;
+import org.staywright.mechanism.Mounted;
+import org.staywright.part.Range;
+import org.staywright.wording.Wording;
+
+/** Every way to start leads somewhere. */
+class WayTest {
+
+  private static final Range RANGE = SampleRange.read();
+
+  @ParameterizedTest
+  @EnumSource
+  void springsOfTheSampleRangeFitItsJob(Way way) {
+    Ranking ranking = Ranking.of(RANGE, JobForm.read(way.job()));
+    assertTrue(ranking.fitsTotal() >= 3, way + " has " + ranking.fitsTotal());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theFinderFindsArrangementsInItsZones(Way way) {
+    MountsRequest asked = MountsRequest.read(new JsonText(way.job(), List.of()));
+    Found found = MountSearch.of(RANGE, asked.job(), asked.zones(), 1, Progress.UNSEEN);
+    assertTrue(
+        found.arrangements().size() >= 3,
+        way + " has " + found.arrangements().size() + ", " + found.obstacle());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theFinderFindsArrangementsInTheZonesThatItsGeometryGives(Way way) {
+    Job job = JobForm.read(way.job());
+    Zones room = Room.of((Mounted) job.mechanism());
+    assertTrue(room.frame().holds(((Mounted) job.mechanism()).mounts().frame()), way.code());
+    Found found = MountSearch.of(RANGE, job, room, 1, Progress.UNSEEN);
+    assertTrue(
+        found.arrangements().size() >= 3,
+        way + " has " + found.arrangements().size() + ", " + found.obstacle());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void itHasADrawingAndWords(Way way) throws Exception {
+    try (var drawings = Way.class.getResourceAsStream("/META-INF/resources/img/ways.svg")) {
+      String svg = new String(drawings.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      assertTrue(svg.contains("<symbol id=\"" + way.code() + "\""), way.code());
+    }
+    assertNotNull(Wording.english().text("way." + way.code()));
+    assertNotNull(Wording.english().text("way." + way.code() + ".about"));
+  }
+}
