@@ -74,6 +74,11 @@ class ArchitectureTest {
     "io.quarkus.hibernate..", "jakarta.persistence..", "org.hibernate.."
   };
 
+  /** Who may speak SQL itself, package by package. */
+  private static final String[] SPEAK_SQL = {
+    ROOT + ".backup", ROOT + ".database", ROOT + ".job", ROOT + ".job.batch", ROOT + ".stock"
+  };
+
   private static final JavaClasses OURS =
       new ClassFileImporter()
           .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -155,6 +160,17 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(PERSISTENCE)
+        .check(OURS);
+  }
+
+  @Test
+  void onlyWhoMaySpeaksSql() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(SPEAK_SQL)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.sql..", "javax.sql..")
         .check(OURS);
   }
 

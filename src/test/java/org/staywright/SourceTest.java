@@ -17,7 +17,10 @@ import org.junit.jupiter.api.Test;
 class SourceTest {
 
   private static final Path SOURCES = Path.of("src");
-  private static final int MOST_LINES = 320;
+  private static final int MOST_LINES = 300;
+
+  /** Imports are for the compiler. */
+  private static final String IMPORT = "import ";
 
   /** Where code speaks to people, and must do so by key; elsewhere are queries and annotations. */
   private static final List<String> SPEAKING =
@@ -37,7 +40,8 @@ class SourceTest {
   void noFileIsLong() throws IOException {
     List<String> tooLong = new ArrayList<>();
     for (Path file : files(SOURCES, ".java")) {
-      int lines = Files.readAllLines(file).size();
+      long lines =
+          Files.readAllLines(file).stream().filter(line -> !line.startsWith(IMPORT)).count();
       if (lines > MOST_LINES) {
         tooLong.add(file + ": " + lines);
       }

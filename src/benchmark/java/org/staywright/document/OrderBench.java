@@ -15,7 +15,7 @@ import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.order.PartsListXlsx;
 import org.staywright.job.Chosen;
 import org.staywright.job.Orders;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
 
 /** Documents of an order: a list of 200 springs, and the job sheet of one lid. One thread. */
 @State(Scope.Benchmark)

@@ -8,6 +8,9 @@ import java.util.Map;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
+import org.staywright.stock.intake.ImportOptions;
+import org.staywright.stock.intake.Imports;
+import org.staywright.stock.intake.Inbox;
 
 /** A stock of its own on the disk, as the program keeps it, to be filled with a synthetic range. */
 final class AtSize {

@@ -15,6 +15,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.staywright.stock.intake.Imports;
 
 /** A file of 100,000 rows checked and written into an empty stock on the disk. */
 @State(Scope.Benchmark)

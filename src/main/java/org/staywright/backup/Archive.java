@@ -93,7 +93,7 @@ final class Archive implements AutoCloseable {
   }
 
   /** Takes the values of a row, in the order of the columns in the manifest. */
-  interface Rows {
+  public interface Rows {
     void take(List<Object> values) throws SQLException;
   }
 

@@ -18,7 +18,7 @@ import org.staywright.unit.Unit;
 public record Caution(String code, Severity severity, List<Figure> figures, String source, At at) {
 
   /** Source of a rule that no standard states. */
-  static final String COMMON_PRACTICE = "common practice, no source";
+  public static final String COMMON_PRACTICE = "common practice, no source";
 
   /** How near the harm is. */
   public enum Severity implements Coded {
@@ -35,19 +35,19 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
    */
   public record Figure(double si, Unit unit, int decimals, RoundingMode rounding) {
 
-    Figure(double si, Unit unit, int decimals) {
+    public Figure(double si, Unit unit, int decimals) {
       this(si, unit, decimals, RoundingMode.HALF_UP);
     }
 
-    static Figure of(double si, Unit unit) {
+    public static Figure of(double si, Unit unit) {
       return new Figure(si, unit, 0);
     }
 
-    static Figure most(double si, Unit unit) {
+    public static Figure most(double si, Unit unit) {
       return new Figure(si, unit, 0, RoundingMode.CEILING);
     }
 
-    static Figure least(double si, Unit unit, int decimals) {
+    public static Figure least(double si, Unit unit, int decimals) {
       return new Figure(si, unit, decimals, RoundingMode.FLOOR);
     }
   }
@@ -60,7 +60,7 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
    */
   public record At(String end, Corner corner) {}
 
-  Caution(String code, Severity severity, List<Figure> figures, String source) {
+  public Caution(String code, Severity severity, List<Figure> figures, String source) {
     this(code, severity, figures, source, null);
   }
 
@@ -68,25 +68,25 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
     figures = List.copyOf(figures);
   }
 
-  static Caution danger(String code, Figure... figures) {
+  public static Caution danger(String code, Figure... figures) {
     return new Caution(code, Severity.DANGER, List.of(figures), COMMON_PRACTICE);
   }
 
-  static Caution warning(String code, Figure... figures) {
+  public static Caution warning(String code, Figure... figures) {
     return new Caution(code, Severity.WARNING, List.of(figures), COMMON_PRACTICE);
   }
 
-  static Caution note(String code, Figure... figures) {
+  public static Caution note(String code, Figure... figures) {
     return new Caution(code, Severity.NOTE, List.of(figures), COMMON_PRACTICE);
   }
 
   /** The same, stated by a standard. */
-  Caution by(String standard) {
+  public Caution by(String standard) {
     return new Caution(code, severity, figures, standard, at);
   }
 
   /** The same at an end of the travel, as springs and load turn out. */
-  Caution at(String end, Corner corner) {
+  public Caution at(String end, Corner corner) {
     return new Caution(code, severity, figures, source, new At(end, corner));
   }
 }

@@ -7,7 +7,7 @@ import org.staywright.fit.job.Job;
 import org.staywright.part.Part;
 
 /** One thing that could hurt, and when to say so. */
-interface CautionRule {
+public interface CautionRule {
 
   /** What a part calls for wherever it is used; nothing, where only a job can tell. */
   default Optional<Caution> of(Part part) {

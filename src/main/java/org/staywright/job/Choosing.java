@@ -9,6 +9,8 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.fit.job.Rejection;
 import org.staywright.form.job.ChoiceForm;
+import org.staywright.job.order.Choice;
+import org.staywright.job.order.Misfit;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import org.staywright.form.schema.JsonText;
+import org.staywright.job.order.Choice;
 
 /** A saved job as JSON: the job and what was added when it was saved. */
 public final class JobJson {

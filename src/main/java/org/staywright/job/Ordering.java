@@ -2,6 +2,7 @@ package org.staywright.job;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import org.staywright.job.order.PartsList;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Stock;

@@ -11,6 +11,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import org.hibernate.Length;
+import org.staywright.job.order.Choice;
 
 /** A job as it is stored: its document with every default filled in. */
 @Entity

@@ -92,12 +92,12 @@ public class Stock {
   }
 
   /** What a revision is made with. */
-  interface Revising {
+  public interface Revising {
     void with(Changing changing) throws IOException;
   }
 
   /** Takes changes one by one. */
-  interface Changing {
+  public interface Changing {
     void put(StockRow row, boolean known);
 
     void gone(String number, boolean fitting);
@@ -110,7 +110,7 @@ public class Stock {
    * @return its number
    * @throws Overtaken where another revision came in between
    */
-  int revise(int base, String origin, Revising work) {
+  public int revise(int base, String origin, Revising work) {
     return database.write(
         connection -> {
           int revision = next(connection, base, origin);

@@ -5,7 +5,7 @@ import org.staywright.fit.replace.Advice;
 import org.staywright.fit.replace.Damped;
 import org.staywright.fit.replace.Difference;
 import org.staywright.fit.replace.Gauge;
-import org.staywright.fit.replace.Kind;
+import org.staywright.fit.replace.Replacement.Interchange;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -25,12 +25,12 @@ public final class ReplacementText {
     return new ReplacementText(wording);
   }
 
-  public String kind(Kind kind) {
+  public String kind(Interchange kind) {
     return wording.text("replace.kind." + kind.code());
   }
 
   /** What the kind means, in a sentence. */
-  public String about(Kind kind) {
+  public String about(Interchange kind) {
     return wording.text("replace.kind." + kind.code() + ".about");
   }
 

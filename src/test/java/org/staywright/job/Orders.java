@@ -10,6 +10,10 @@ import org.staywright.fit.rank.Ranking;
 import org.staywright.form.Jobs;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.JobForm;
+import org.staywright.job.order.Alternate;
+import org.staywright.job.order.Item;
+import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.PartsList;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 

@@ -9,6 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.stock.StockColumn;
 import org.staywright.part.Family;
+import org.staywright.stock.intake.ImportBench;
+import org.staywright.stock.intake.Imports;
+import org.staywright.stock.intake.Inbox;
 
 class SampleFileTest extends ImportBench {
 

@@ -1,9 +1,8 @@
 package org.staywright.document.draw;
 
 import java.util.Locale;
-import org.staywright.document.sheet.Paper;
 
-/** What a shape stands for; how that looks is for the stylesheet and {@link Paper} to say. */
+/** What a shape stands for; how that looks is for the stylesheet and {@code Paper} to say. */
 public enum Role {
   OUTLINE,
   METAL,

@@ -2,7 +2,7 @@ package org.staywright.document.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.order.OrderText;
 import org.staywright.document.order.OrderTitle;
 import org.staywright.document.sheet.Grid;
@@ -11,8 +11,8 @@ import org.staywright.document.sheet.Sheet;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.job.Chosen;
-import org.staywright.job.OrderLine;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.PartsList;
 import org.staywright.wording.PartText;
 import org.staywright.wording.Wording;
 

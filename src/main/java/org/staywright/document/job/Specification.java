@@ -1,6 +1,6 @@
 package org.staywright.document.job;
 
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.chart.ForceChart;
 import org.staywright.document.order.OrderText;
 import org.staywright.document.part.PartFigures;

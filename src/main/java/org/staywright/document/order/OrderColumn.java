@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.staywright.document.part.LineFigures;
-import org.staywright.job.OrderLine;
+import org.staywright.job.order.OrderLine;
 import org.staywright.part.Price;
 
 /** The columns of a parts list as a table: of its CSV and of its workbook alike. */

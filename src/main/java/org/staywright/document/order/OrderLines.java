@@ -2,8 +2,8 @@ package org.staywright.document.order;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.staywright.job.OrderLine;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.PartsList;
 import org.staywright.part.Price;
 import org.staywright.wording.Wording;
 

@@ -2,7 +2,7 @@ package org.staywright.document.order;
 
 import java.util.List;
 import org.staywright.document.sheet.Sheet;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
 import org.staywright.wording.Wording;
 
 /** What stands above an order and around it. */

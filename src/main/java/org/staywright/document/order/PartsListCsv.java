@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.staywright.job.OrderLine;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.PartsList;
 import org.staywright.wording.Wording;
 
 /** A parts list as CSV, one row a line, by RFC 4180. */

@@ -9,9 +9,9 @@ import java.util.List;
 import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
-import org.staywright.job.ListedJob;
-import org.staywright.job.OrderLine;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.ListedJob;
+import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.PartsList;
 import org.staywright.wording.Wording;
 
 /** A parts list as a workbook: numbers and dates are such, text never is a formula. */

@@ -4,8 +4,8 @@ import java.util.List;
 import org.staywright.document.sheet.Grid;
 import org.staywright.document.sheet.Paper;
 import org.staywright.document.sheet.Sheet;
-import org.staywright.job.OrderLine;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.PartsList;
 import org.staywright.wording.Wording;
 
 /** A request for quotation: the lines of a parts list with room for a supplier's answer. */

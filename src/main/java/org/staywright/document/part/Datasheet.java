@@ -2,7 +2,7 @@ package org.staywright.document.part;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.chart.FamilyCharts;
 import org.staywright.document.chart.ForceChart;
 import org.staywright.document.sheet.Edition;

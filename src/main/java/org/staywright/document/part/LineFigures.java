@@ -2,8 +2,8 @@ package org.staywright.document.part;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import org.staywright.job.Alternate;
-import org.staywright.job.OrderLine;
+import org.staywright.job.order.Alternate;
+import org.staywright.job.order.OrderLine;
 import org.staywright.part.Part;
 import org.staywright.part.Transport;
 import org.staywright.unit.Unit;

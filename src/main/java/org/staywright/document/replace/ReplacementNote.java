@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.staywright.caution.SwapCautions;
+import org.staywright.caution.replace.SwapCautions;
 import org.staywright.document.sheet.Grid;
 import org.staywright.document.sheet.Remarks;
 import org.staywright.document.sheet.Sheet;

@@ -58,11 +58,11 @@ final class Comparison {
     return found;
   }
 
-  Kind kind() {
+  Replacement.Interchange kind() {
     if (travel) {
-      return Kind.CHANGED_TRAVEL;
+      return Replacement.Interchange.CHANGED_TRAVEL;
     }
-    return fittings ? Kind.OTHER_FITTINGS : Kind.DROP_IN;
+    return fittings ? Replacement.Interchange.OTHER_FITTINGS : Replacement.Interchange.DROP_IN;
   }
 
   private void family() {

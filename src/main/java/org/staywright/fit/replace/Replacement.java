@@ -1,6 +1,7 @@
 package org.staywright.fit.replace;
 
 import java.util.List;
+import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.spring.Spring;
@@ -20,10 +21,20 @@ public record Replacement(
     Part part,
     double likelihood,
     List<String> alike,
-    Kind kind,
+    Interchange kind,
     List<Difference> differences,
     Fitting rodFitting,
     Fitting tubeFitting) {
+
+  /** How a part stands in for the old spring. */
+  public enum Interchange implements Coded {
+    /** On the same mounts, with the same ends, over the same travel. */
+    DROP_IN,
+    /** Over the same travel, but on other end fittings. */
+    OTHER_FITTINGS,
+    /** Longer or shorter, open or closed. */
+    CHANGED_TRAVEL
+  }
 
   public Replacement {
     alike = List.copyOf(alike);

@@ -17,7 +17,7 @@ import static org.staywright.unit.Unit.POUND_FORCE;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.staywright.fit.replace.FlapForce;
-import org.staywright.fit.replace.Kind;
+import org.staywright.fit.replace.Replacement.Interchange;
 import org.staywright.fit.replace.ScaleReading.Direction;
 import org.staywright.form.job.JobShape;
 import org.staywright.form.schema.AnswerShape;
@@ -108,7 +108,7 @@ public final class ReplacementShape {
           numbers("likelihood"),
           List.of(
               required("alike", new Many(AnswerShape.PART_NUMBER)),
-              required("kind", Choice.of(Kind.class)),
+              required("kind", Choice.of(Interchange.class)),
               required(
                   "differences",
                   new Many(

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Which methods an address takes, for the header that RFC 9110 wants beside a 405. */
-final class Allowed {
+public final class Allowed {
 
   private static final List<Served> ROUTES =
       Stream.of(
@@ -48,7 +48,7 @@ final class Allowed {
   }
 
   /** "GET /api/v1/parts" and all the others. */
-  static List<String> routes() {
+  public static List<String> routes() {
     return ROUTES.stream().map(route -> route.method() + " " + route.path()).toList();
   }
 

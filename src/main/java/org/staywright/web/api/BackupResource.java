@@ -23,13 +23,14 @@ import org.staywright.backup.Backup;
 import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
 import org.staywright.form.stock.BackupShape;
+import org.staywright.web.api.request.Query;
 
 /** Everything there is as one file, and back. */
 @Path("/api/v1")
 @Produces(MediaType.APPLICATION_JSON)
 public class BackupResource {
 
-  static final String ZIP = "application/zip";
+  public static final String ZIP = "application/zip";
 
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);

@@ -24,9 +24,12 @@ import org.apache.commons.csv.CSVPrinter;
 import org.staywright.form.batch.BatchJson;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.table.RowFile;
-import org.staywright.job.Batch;
-import org.staywright.job.Batches;
+import org.staywright.job.batch.Batch;
+import org.staywright.job.batch.Batches;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Problem;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Preference;
 
 /** Many jobs at once: begun, and their results as they come. */

@@ -8,6 +8,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import org.staywright.form.job.CentreForm;
+import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.Query;
 
 /** Where a flap's centre of mass lies. */
 @Path("/api/v1/centre-of-mass")

@@ -16,7 +16,8 @@ import org.staywright.form.order.ListRequest;
 import org.staywright.form.schema.JsonText;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Preference;
 
 /** One parts list for several jobs, like parts added up. */

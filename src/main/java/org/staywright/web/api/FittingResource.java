@@ -13,6 +13,8 @@ import org.staywright.form.part.SearchShape;
 import org.staywright.form.table.PageJson;
 import org.staywright.part.Fitting;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 

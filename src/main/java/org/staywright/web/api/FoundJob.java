@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import org.staywright.job.Jobs;
 import org.staywright.job.SavedJob;
+import org.staywright.web.api.request.NotThere;
 
 /** The job an address names. */
 final class FoundJob {

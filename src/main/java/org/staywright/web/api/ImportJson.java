@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Objects;
 import org.staywright.form.stock.ColumnPlan;
 import org.staywright.form.table.RowFault;
-import org.staywright.stock.Checked;
-import org.staywright.stock.Imports;
+import org.staywright.stock.intake.Checked;
+import org.staywright.stock.intake.Imports;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.Wording;
 

@@ -13,10 +13,14 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import org.staywright.form.stock.StockShape;
-import org.staywright.job.Tasks;
-import org.staywright.stock.ImportOptions;
-import org.staywright.stock.Imports;
-import org.staywright.stock.Inbox;
+import org.staywright.job.task.Tasks;
+import org.staywright.stock.intake.ImportOptions;
+import org.staywright.stock.intake.Imports;
+import org.staywright.stock.intake.Inbox;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Prefer;
+import org.staywright.web.api.request.Problem;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Measured;
 import org.staywright.web.shell.Preference;
 

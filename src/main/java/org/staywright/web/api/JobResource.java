@@ -25,6 +25,9 @@ import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.IfMatch;
+import org.staywright.web.api.request.Query;
 
 /** Saved jobs and what was chosen for them. */
 @Path("/api/v1/jobs")

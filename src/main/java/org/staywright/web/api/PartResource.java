@@ -22,6 +22,9 @@ import org.staywright.spring.ForceCurve;
 import org.staywright.spring.ForceLaw;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Unit;
+import org.staywright.web.api.request.LockedQuery;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 

@@ -20,8 +20,10 @@ import org.staywright.document.order.QuotationRequest;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
-import org.staywright.job.PartsList;
 import org.staywright.job.SavedJob;
+import org.staywright.job.order.PartsList;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Preference;
 
 /** What must be ordered for a job, and the sheet that goes with it. */
@@ -29,8 +31,9 @@ import org.staywright.web.shell.Preference;
 public class PartsListResource {
 
   static final String CSV = "text/csv;charset=UTF-8";
-  static final String PDF = "application/pdf";
-  static final String XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+  public static final String PDF = "application/pdf";
+  public static final String XLSX =
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
   private final Jobs jobs;
   private final Ordering ordering;

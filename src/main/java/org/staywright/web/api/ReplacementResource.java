@@ -12,6 +12,8 @@ import java.time.LocalDate;
 import org.staywright.form.replace.ReplacementForm;
 import org.staywright.form.replace.ReplacementsJson;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.Query;
 import org.staywright.web.replace.Swap;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.ReplacementText;

@@ -22,14 +22,16 @@ import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
 import org.staywright.stock.SampleFile;
 import org.staywright.stock.Stock;
-import org.staywright.stock.StockCsv;
+import org.staywright.stock.file.StockCsv;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Query;
 
 /** The range itself: given out, and its revisions. */
 @Path("/api/v1/stock")
 @Produces(MediaType.APPLICATION_JSON)
 public class StockResource {
 
-  static final String CSV = "text/csv";
+  public static final String CSV = "text/csv";
 
   private final Stock stock;
   private final CurrentRange current;

@@ -11,9 +11,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import org.staywright.job.Batches;
-import org.staywright.job.Task;
-import org.staywright.job.Tasks;
+import org.staywright.job.batch.Batches;
+import org.staywright.job.task.Task;
+import org.staywright.job.task.Tasks;
+import org.staywright.web.api.request.NotThere;
+import org.staywright.web.api.request.Prefer;
+import org.staywright.web.api.request.Query;
 
 /** Long work: how far it is, what came of it, and its stop. */
 @Path("/api/v1/tasks")

@@ -3,7 +3,7 @@ package org.staywright.web.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Alike;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.chart.OverlayChart;
 import org.staywright.document.draw.Drawing;
 import org.staywright.web.chart.Graph;

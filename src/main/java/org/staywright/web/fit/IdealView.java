@@ -6,7 +6,7 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.chart.OverlayChart;
 import org.staywright.document.part.PartFigures;
 import org.staywright.document.view.SpringOutline;

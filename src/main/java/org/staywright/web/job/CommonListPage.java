@@ -22,7 +22,7 @@ import org.staywright.document.order.QuotationRequest;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
 import org.staywright.web.shell.Address;
 import org.staywright.web.shell.Say;
 import org.staywright.wording.Wording;

@@ -1,9 +1,9 @@
 package org.staywright.web.job;
 
 import java.util.List;
-import org.staywright.job.Choice;
 import org.staywright.job.Chosen;
 import org.staywright.job.Ordering;
+import org.staywright.job.order.Choice;
 import org.staywright.web.fit.FitWords;
 import org.staywright.wording.Wording;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Arrangement;
 import org.staywright.fit.mounts.Found;
-import org.staywright.job.Task;
+import org.staywright.job.task.Task;
 import org.staywright.mechanism.Mounts;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.shell.Say;

@@ -3,7 +3,7 @@ package org.staywright.web.part;
 import io.quarkus.qute.RawString;
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.chart.FamilyCharts;
 import org.staywright.document.chart.ForceChart;
 import org.staywright.document.part.FamilyFigures;

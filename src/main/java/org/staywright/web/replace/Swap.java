@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.staywright.caution.Caution;
-import org.staywright.caution.SwapCautions;
+import org.staywright.caution.replace.SwapCautions;
 import org.staywright.fit.replace.Advice;
 import org.staywright.fit.replace.GasLeft;
 import org.staywright.fit.replace.Measurements;

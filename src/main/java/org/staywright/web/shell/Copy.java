@@ -7,11 +7,11 @@ import java.util.Map;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
-import org.staywright.job.Choice;
 import org.staywright.job.JobJson;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
+import org.staywright.job.order.Choice;
 
 /** A saved job once more, under a name that says so. */
 public final class Copy {

@@ -8,11 +8,11 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.function.Supplier;
-import org.staywright.job.Batches;
-import org.staywright.job.Tasks;
+import org.staywright.job.batch.Batches;
+import org.staywright.job.task.Tasks;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
-import org.staywright.stock.Imports;
+import org.staywright.stock.intake.Imports;
 
 /** What the program tells of itself beside what its server tells: figures of the trade. */
 @ApplicationScoped
@@ -46,7 +46,7 @@ public class Measured {
   }
 
   private interface Figure {
-    int of(Range range);
+    public int of(Range range);
   }
 
   /** Times a ranking of the whole range. */

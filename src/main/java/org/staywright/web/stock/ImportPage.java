@@ -18,11 +18,11 @@ import java.io.IOException;
 import java.net.URI;
 import java.time.Duration;
 import java.util.List;
-import org.staywright.job.Task;
-import org.staywright.job.Tasks;
-import org.staywright.stock.Imports;
-import org.staywright.stock.Inbox;
+import org.staywright.job.task.Task;
+import org.staywright.job.task.Tasks;
 import org.staywright.stock.Stock;
+import org.staywright.stock.intake.Imports;
+import org.staywright.stock.intake.Inbox;
 import org.staywright.web.shell.Measured;
 
 /**

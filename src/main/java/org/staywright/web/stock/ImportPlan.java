@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.StringJoiner;
 import java.util.UUID;
 import org.staywright.form.stock.ColumnPlan;
-import org.staywright.stock.ImportOptions;
+import org.staywright.stock.intake.ImportOptions;
 import org.staywright.web.shell.Address;
 
 /**

@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
 import org.staywright.form.part.PartColumn;
 import org.staywright.form.stock.ColumnPlan;
 import org.staywright.form.stock.StockColumn;
-import org.staywright.job.Task;
-import org.staywright.stock.Checked;
-import org.staywright.stock.Imports;
-import org.staywright.stock.Inbox;
+import org.staywright.job.task.Task;
+import org.staywright.stock.intake.Checked;
+import org.staywright.stock.intake.Imports;
+import org.staywright.stock.intake.Inbox;
 import org.staywright.web.shell.Say;
 import org.staywright.wording.Wording;
 

@@ -21,9 +21,9 @@ import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
-import org.staywright.stock.Inbox;
 import org.staywright.stock.Revision;
 import org.staywright.stock.Stock;
+import org.staywright.stock.intake.Inbox;
 
 /** The range itself: a file of stock comes in, and earlier revisions are restored. */
 @Path("/stock")

@@ -28,7 +28,7 @@ import org.staywright.fit.ideal.Ideal;
 import org.staywright.form.Jobs;
 import org.staywright.job.Chosen;
 import org.staywright.job.Orders;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.part.Range;

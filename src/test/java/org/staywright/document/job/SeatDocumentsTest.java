@@ -28,7 +28,7 @@ import org.staywright.fit.assess.SeatCurve;
 import org.staywright.fit.job.SeatFigures;
 import org.staywright.job.Chosen;
 import org.staywright.job.Orders;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
 import org.staywright.part.Family;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;

@@ -31,7 +31,7 @@ import org.staywright.document.Printed;
 import org.staywright.document.job.JobSheet;
 import org.staywright.job.Chosen;
 import org.staywright.job.Orders;
-import org.staywright.job.PartsList;
+import org.staywright.job.order.PartsList;
 
 /** The four forms of a list read back and held against each other; samples are kept. */
 class PartsListFormsTest {

@@ -19,7 +19,7 @@ import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.caution.Caution;
-import org.staywright.caution.Cautions;
+import org.staywright.caution.fit.Cautions;
 import org.staywright.document.Stocked;
 import org.staywright.document.sheet.Edition;
 import org.staywright.document.sheet.Paper;

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.fit.SampleRange;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.fit.replace.Difference.Effect;
+import org.staywright.fit.replace.Replacement.Interchange;
 import org.staywright.part.Column;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -19,7 +20,7 @@ import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.unit.Unit;
 
-class ReplacementsTest {
+public class ReplacementsTest {
 
   private static final Range RANGE = SampleRange.read();
   private static final FittingWish BALL = new FittingWish(FittingType.BALL_SOCKET, null);
@@ -83,7 +84,7 @@ class ReplacementsTest {
     Replacements answer = likeMiddling().with(Gauge.PRINTED_FORCE, 400, 16).find();
     Replacement first = answer.found().get(0);
     assertEquals(middling().number(), first.part().number());
-    assertEquals(Kind.DROP_IN, first.kind());
+    assertEquals(Interchange.DROP_IN, first.kind());
     assertEquals(List.of(), first.differences());
     assertEquals(FittingType.BALL_SOCKET, first.rodFitting().type());
     assertTrue(first.likelihood() > 0.9, "likelihood " + first.likelihood());
@@ -155,7 +156,7 @@ class ReplacementsTest {
             part,
             RANGE.fitting("MT6-6YQ").orElseThrow(),
             RANGE.fitting("MT6-6YQ").orElseThrow());
-    assertEquals(Kind.OTHER_FITTINGS, onBalls.kind());
+    assertEquals(Interchange.OTHER_FITTINGS, onBalls.kind());
     assertEquals(Effect.OTHER_END, onBalls.differences().get(0).effect());
   }
 
@@ -163,7 +164,7 @@ class ReplacementsTest {
   void aSpringThatWouldBottomIsChangedTravel() {
     with(Gauge.CENTRES_CLOSED, 200, 3);
     Comparison comparison = Comparison.of(measured(), middling(), null, null);
-    assertEquals(Kind.CHANGED_TRAVEL, comparison.kind());
+    assertEquals(Interchange.CHANGED_TRAVEL, comparison.kind());
     assertEquals(Effect.HAS_NO_ROOM, comparison.differences().get(0).effect());
   }
 

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.form.Jobs;
+import org.staywright.web.api.request.Problem;
 
 @QuarkusTest
 @Tag("server")

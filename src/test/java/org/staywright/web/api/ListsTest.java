@@ -30,6 +30,7 @@ import org.staywright.form.order.ListAnswer;
 import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.JsonText;
 import org.staywright.unit.Fault;
+import org.staywright.web.api.request.Problem;
 
 /** Documents of saved jobs and lists of several of them, over HTTP. */
 @QuarkusTest

@@ -27,9 +27,9 @@ import org.staywright.form.schema.JsonText;
 /** Mounts found over the interface, waited for or not. */
 @QuarkusTest
 @Tag("server")
-class MountsTest {
+public class MountsTest {
 
-  static final String LID =
+  public static final String LID =
       """
       {"load": {"type": "hinged-flap", "massKg": 18, "centreOfMassMm": {"x": 410, "y": 15},
                 "handleMm": {"x": 800, "y": 0}, "opens": "counterclockwise", "openingAngleDeg": 80},

@@ -17,12 +17,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @QuarkusTest
 @Tag("server")
-class ReplacementsTest {
+public class ReplacementsTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
   /** Rod 8, tube 18, stroke 160, 400 N on two ball sockets of 30 mm. */
-  static final String BODY =
+  public static final String BODY =
       """
       {"rodDiameterMm": {"value": 8.0, "plusMinus": 0.1}, "tubeDiameterMm": {"value": 18, "plusMinus": 0.3},
        "extendedLengthMm": {"value": 440, "plusMinus": 2, "measured": "centre-to-centre"},

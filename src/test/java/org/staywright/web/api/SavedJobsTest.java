@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.form.Jobs;
 import org.staywright.part.Column;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.api.request.Problem;
 
 @QuarkusTest
 @Tag("server")

@@ -1,0 +1,20 @@
+package org.staywright.caution.part;
+
+import java.util.Optional;
+import org.staywright.caution.Caution;
+import org.staywright.caution.Caution.Figure;
+import org.staywright.caution.CautionRule;
+import org.staywright.part.Part;
+import org.staywright.spring.LockingSpring;
+import org.staywright.unit.Unit;
+
+/** A lock holds what it was made to hold, as long as it is whole: nobody's life hangs on it. */
+public final class LockIsNoGuard implements CautionRule {
+
+  @Override
+  public Optional<Caution> of(Part part) {
+    return part.spring() instanceof LockingSpring locking
+        ? Optional.of(Caution.danger("lock-no-guard", Figure.of(locking.lockForce(), Unit.NEWTON)))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,2 @@
+/** What a part calls for wherever it is used. */
+package org.staywright.caution.part;

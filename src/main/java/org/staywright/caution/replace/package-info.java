@@ -1,0 +1,2 @@
+/** What swapping an old spring calls for. */
+package org.staywright.caution.replace;

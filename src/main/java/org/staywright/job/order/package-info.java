@@ -1,0 +1,2 @@
+/** What must be ordered for jobs, line by line. */
+package org.staywright.job.order;

@@ -1,0 +1,2 @@
+/** Long work, its progress, and how it is stopped. */
+package org.staywright.job.task;

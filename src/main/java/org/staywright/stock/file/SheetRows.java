@@ -1,0 +1,96 @@
+package org.staywright.stock.file;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.dhatim.fastexcel.reader.Cell;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ExcelReaderException;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+
+/** Rows of the first sheet of a workbook, read as they are asked for. */
+final class SheetRows implements Rows {
+
+  /** A workbook keeps what was typed to 15 figures; the rest is noise of its binary numbers. */
+  private static final MathContext FIGURES = new MathContext(15);
+
+  private static final Set<String> DATES = Set.of("price_valid_until", "stock_date");
+  private static final int WIDEST = 1000;
+
+  private final ReadableWorkbook book;
+  private final Stream<org.dhatim.fastexcel.reader.Row> stream;
+  private final Iterator<org.dhatim.fastexcel.reader.Row> rows;
+  private List<String> header;
+  private int row = 1;
+
+  SheetRows(Path path) throws IOException {
+    try {
+      book = new ReadableWorkbook(path.toFile());
+      stream = book.getFirstSheet().openStream();
+      rows = stream.iterator();
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  @Override
+  public Row next() {
+    try {
+      while (rows.hasNext()) {
+        var next = rows.next();
+        row = next.getRowNum();
+        List<String> cells = cells(next);
+        if (cells.stream().anyMatch(cell -> !cell.isBlank()) && !cells.get(0).startsWith("#")) {
+          header = header == null ? cells : header;
+          return new Row(row, cells);
+        }
+      }
+      return null;
+    } catch (ExcelReaderException | UncheckedIOException | IllegalArgumentException e) {
+      throw damaged(e);
+    }
+  }
+
+  private Spoiled damaged(Exception e) {
+    return new Spoiled(row, null, "XLSX", "not-a-workbook");
+  }
+
+  private List<String> cells(org.dhatim.fastexcel.reader.Row from) {
+    if (from.getCellCount() > WIDEST) {
+      throw new Spoiled(row, from.getCellCount(), "≤ " + WIDEST, "too-many-cells");
+    }
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < from.getCellCount(); i++) {
+      cells.add(from.getOptionalCell(i).map(this::text).orElse(""));
+    }
+    return cells;
+  }
+
+  private String text(Cell cell) {
+    if (cell.getType() == CellType.FORMULA || cell.getFormula() != null) {
+      return FORMULA + cell.getFormula();
+    }
+    if (cell.getType() == CellType.NUMBER) {
+      int column = cell.getColumnIndex();
+      if (header != null && column < header.size() && DATES.contains(header.get(column))) {
+        return cell.asDate().toLocalDate().toString();
+      }
+      BigDecimal number = cell.asNumber().round(FIGURES).stripTrailingZeros();
+      return number.toPlainString();
+    }
+    return cell.getText() == null ? "" : cell.getText();
+  }
+
+  @Override
+  public void close() throws IOException {
+    stream.close();
+    book.close();
+  }
+}

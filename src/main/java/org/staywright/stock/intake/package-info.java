@@ -1,0 +1,2 @@
+/** An import: checked whole, then taken whole. */
+package org.staywright.stock.intake;

@@ -1,0 +1,2 @@
+/** The interface document. */
+package org.staywright.web.api.document;
