@@ -18,7 +18,7 @@ import org.staywright.fit.SampleLid;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.part.Column;
-import org.staywright.part.Measured;
+import org.staywright.part.MeasuredSpring;
 import org.staywright.part.PartSearch;
 import org.staywright.part.Selection;
 
@@ -62,11 +62,11 @@ public class MillionBench {
   /** As the page of parts asks: two sizes measured, the closest first. */
   @Benchmark
   public Selection searchBySize() {
-    Measured measured =
-        new Measured(
+    MeasuredSpring measured =
+        new MeasuredSpring(
             Map.of(
-                Column.STROKE, new Measured.Figure(0.2, 0.05),
-                Column.TUBE_DIAMETER, new Measured.Figure(0.022, 0.005)),
+                Column.STROKE, new MeasuredSpring.Figure(0.2, 0.05),
+                Column.TUBE_DIAMETER, new MeasuredSpring.Figure(0.022, 0.005)),
             false);
     return measured.rows(million.current.get(), 0, PAGE);
   }

@@ -6,8 +6,8 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.job.order.Alternate;
 import org.staywright.job.order.Choice;
-import org.staywright.job.order.Judged;
 import org.staywright.job.order.Misfit;
+import org.staywright.job.order.OrderedFit;
 import org.staywright.job.order.Outfit;
 import org.staywright.job.order.Wanted;
 import org.staywright.part.Fitting;
@@ -66,7 +66,7 @@ public record Chosen(Job job, Choice choice, Range range, Assessment assessment)
         range.revision(),
         job.conditions().years(),
         misfit(),
-        Judged.of(job, fit()),
+        OrderedFit.of(job, fit()),
         Alternate.of(job, range, choice, fit()));
   }
 

@@ -32,8 +32,8 @@ public record ForceProfile(List<Point> points) implements Mechanism {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.SHIFTS;
+  public Movement movement() {
+    return Movement.SHIFTS;
   }
 
   @Override

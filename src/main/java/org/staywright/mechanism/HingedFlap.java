@@ -58,8 +58,8 @@ public record HingedFlap(
   }
 
   @Override
-  public Kind kind() {
-    return Kind.TURNS;
+  public Movement movement() {
+    return Movement.TURNS;
   }
 
   @Override

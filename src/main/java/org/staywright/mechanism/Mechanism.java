@@ -16,12 +16,12 @@ public interface Mechanism {
   int SAMPLES = 61;
 
   /** Whether q turns (rad) or shifts (m). */
-  enum Kind {
+  enum Movement {
     TURNS,
     SHIFTS
   }
 
-  Kind kind();
+  Movement movement();
 
   /** What it is called where names are exchanged: the type of a load. */
   String code();

@@ -47,8 +47,8 @@ public record SeatColumn(
   }
 
   @Override
-  public Kind kind() {
-    return Kind.SHIFTS;
+  public Movement movement() {
+    return Movement.SHIFTS;
   }
 
   @Override

@@ -29,8 +29,8 @@ public record StraightLift(
   private static final double LEAST = 1e-3;
 
   @Override
-  public Kind kind() {
-    return Kind.SHIFTS;
+  public Movement movement() {
+    return Movement.SHIFTS;
   }
 
   @Override

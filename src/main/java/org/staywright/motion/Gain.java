@@ -22,8 +22,8 @@ public final class Gain {
    * @param opening towards which end
    * @return J
    */
-  public static double most(Scene scene, boolean opening) {
-    Course course = scene.course();
+  public static double most(MotionSetup scene, boolean opening) {
+    TravelSpline course = scene.course();
     double pace = scene.hand().force() == 0 ? 0 : Hand.LetsGo.PACE / course.hand();
     double step = (course.end() - course.start()) / STEPS;
     double far = opening ? course.end() : course.start();
@@ -41,10 +41,10 @@ public final class Gain {
     return WARM * (scene.inertia() * pace * pace / 2 + most);
   }
 
-  private static double net(Scene scene, DoubleUnaryOperator slow, int direction, double q) {
+  private static double net(MotionSetup scene, DoubleUnaryOperator slow, int direction, double q) {
     double push =
         scene.springs() == 0 ? 0 : scene.springs() * slow.applyAsDouble(scene.compression(q));
-    Course course = scene.course();
+    TravelSpline course = scene.course();
     return direction * (push * course.lever(q) + course.load(q)) - scene.friction(q);
   }
 }

@@ -39,7 +39,7 @@ public record Motion(
   }
 
   /** Lets a scene go. */
-  public static Motion of(Scene scene) {
+  public static Motion of(MotionSetup scene) {
     return new Run(scene).motion();
   }
 

@@ -24,7 +24,7 @@ final class Phase {
 
   private static final double SETTLED = 0.02;
 
-  private final Scene scene;
+  private final MotionSetup scene;
   private final int direction;
   private final Grip grip;
   private Motion.End end;
@@ -34,7 +34,7 @@ final class Phase {
    * @param direction of the motion, 0 for rest
    * @param grip of the hand
    */
-  Phase(Scene scene, int direction, Grip grip) {
+  Phase(MotionSetup scene, int direction, Grip grip) {
     this.scene = scene;
     this.direction = direction;
     this.grip = grip;

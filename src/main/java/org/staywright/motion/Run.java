@@ -42,10 +42,10 @@ final class Run {
   /** A start from rest, small against everything and above zero, rad/s or m/s. */
   private static final double NUDGE = 1e-9;
 
-  private final Scene scene;
-  private final Course course;
+  private final MotionSetup scene;
+  private final TravelSpline course;
   private final ContinuousOutputModel path = new ContinuousOutputModel();
-  private final Watch watch;
+  private final MotionExtremes watch;
   private final double[] y = new double[SIZE];
   private double time;
   private int evaluations;
@@ -53,10 +53,10 @@ final class Run {
   /** What the hand does in the midst of a motion, null while all is at rest. */
   private Grip grip;
 
-  Run(Scene scene) {
+  Run(MotionSetup scene) {
     this.scene = scene;
     course = scene.course();
-    watch = new Watch(scene);
+    watch = new MotionExtremes(scene);
     y[Q] = scene.start();
     y[KELVIN] = scene.strut().kelvin();
   }

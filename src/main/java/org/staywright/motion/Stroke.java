@@ -26,9 +26,9 @@ public record Stroke(double[] q, double[] hand, double[] gasKelvin, boolean chok
    * @param opening which way
    * @param seconds for the whole travel; infinite for a slow stroke
    */
-  public static Stroke of(Scene scene, boolean opening, double seconds) {
+  public static Stroke of(MotionSetup scene, boolean opening, double seconds) {
     Bound.above(0, Double.POSITIVE_INFINITY, "s").require("seconds", seconds);
-    Course course = scene.course();
+    TravelSpline course = scene.course();
     double from = opening ? course.start() : course.end();
     double to = opening ? course.end() : course.start();
     double speed = (to - from) / seconds;
@@ -55,7 +55,7 @@ public record Stroke(double[] q, double[] hand, double[] gasKelvin, boolean chok
     return most;
   }
 
-  private static double[] warmth(Scene scene, double from, double speed, double seconds) {
+  private static double[] warmth(MotionSetup scene, double from, double speed, double seconds) {
     double[] kelvin = new double[SAMPLES];
     Arrays.fill(kelvin, scene.strut().kelvin());
     if (Double.isInfinite(seconds)) {
@@ -74,7 +74,7 @@ public record Stroke(double[] q, double[] hand, double[] gasKelvin, boolean chok
     return kelvin;
   }
 
-  private record Warming(Scene scene, double from, double speed)
+  private record Warming(MotionSetup scene, double from, double speed)
       implements FirstOrderDifferentialEquations {
 
     @Override

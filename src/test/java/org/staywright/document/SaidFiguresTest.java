@@ -34,7 +34,7 @@ import org.staywright.job.Orders;
 import org.staywright.job.order.OrderLine;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.unit.Unit;
 import org.staywright.wording.CornerText;
@@ -98,7 +98,7 @@ class SaidFiguresTest {
     said(text, words.close, most(close.value()));
     boolean opening = open.value() >= close.value();
     WorstOfCurves.Worst most = opening ? open : close;
-    Unit way = of.job().mechanism().kind() == Kind.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
+    Unit way = of.job().mechanism().movement() == Movement.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
     String place = ENGLISH.quantity(curve.travel().q()[most.sample()], way, 0);
     String where = ", at " + place + ", " + corner(of, most.corner());
     said(text, (opening ? words.open : words.close) + "%s", most(most.value()), where);
@@ -189,7 +189,7 @@ class SaidFiguresTest {
       FigureText figures = FigureText.in(words);
       boolean missed = false;
       for (Kept kept : Criteria.kept(chosen.job(), chosen.fit())) {
-        Unit unit = kept.criterion().unit(chosen.job().mechanism().kind());
+        Unit unit = kept.criterion().unit(chosen.job().mechanism().movement());
         String worst = kept.corner() == null ? "" : CornerText.of(kept.corner(), words);
         String row =
             figures.label(kept.criterion())

@@ -24,7 +24,7 @@ import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.schema.JsonText;
 import org.staywright.mechanism.SeatColumn;
@@ -199,8 +199,9 @@ class VerdictTest {
 
   /** Strayed by what the corners stray by: nineteen of twenty hold. */
   private static void holdsByChance(Job job, Fit fit, String what) {
-    Spreads usual = Spreads.usual(job, fit.part());
-    Spreads corners = new Spreads(usual.force(), 0, usual.mass(), 0, 0, usual.temperature(), 0);
+    Uncertainties usual = Uncertainties.usual(job, fit.part());
+    Uncertainties corners =
+        new Uncertainties(usual.force(), 0, usual.mass(), 0, 0, usual.temperature(), 0);
     double holds = Chance.of(job, fit, corners, 1000, 1).holds();
     assertTrue(holds >= 0.95, what + " holds by " + holds);
   }

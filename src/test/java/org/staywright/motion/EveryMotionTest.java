@@ -39,7 +39,7 @@ class EveryMotionTest {
       double kelvin = 263 + 50 * random.nextDouble();
       for (Mechanism mechanism : mechanisms(part.spring(), random)) {
         for (boolean open : new boolean[] {true, false}) {
-          Scene scene =
+          MotionSetup scene =
               Scenes.scene(
                   mechanism,
                   MovingPart.strut(part, kelvin),

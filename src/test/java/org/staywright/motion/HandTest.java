@@ -26,7 +26,7 @@ class HandTest {
   private static final double WEIGHT = MASS * STANDARD_GRAVITY;
 
   /** No spring at work; something beside resists in proportion to the speed. */
-  private static Scene lift(double degrees, double friction, double resistance) {
+  private static MotionSetup lift(double degrees, double friction, double resistance) {
     StraightLift lift =
         new StraightLift(
             new Masses(MASS, MASS, MASS),
@@ -35,10 +35,10 @@ class HandTest {
             friction,
             new Mounts(new Point(0, -0.1), new Point(0.3, 0), 0, Mounts.RodEnd.EITHER));
     Travel travel = lift.travel(lift.end());
-    Scene plain = Scenes.fall(MASS, HEIGHT);
+    MotionSetup plain = Scenes.fall(MASS, HEIGHT);
     Drag drag = (q, speed) -> resistance * Math.abs(speed);
-    return new Scene(
-        new Course(travel, travel.load(), drag),
+    return new MotionSetup(
+        new TravelSpline(travel, travel.load(), drag),
         MASS,
         plain.strut(),
         0,
@@ -46,7 +46,7 @@ class HandTest {
         plain.rodRise(),
         Hand.NONE,
         0,
-        Scene.PATIENCE);
+        MotionSetup.PATIENCE);
   }
 
   @Test
@@ -93,7 +93,7 @@ class HandTest {
   @Test
   void letsGoOfWhatFallsByItself() {
     double force = 20;
-    Scene scene = lift(90, 0, 0).from(HEIGHT).with(0, new Hand.LetsGo(-force));
+    MotionSetup scene = lift(90, 0, 0).from(HEIGHT).with(0, new Hand.LetsGo(-force));
     Motion motion = Motion.of(scene);
     double gathering = PACE * PACE / (2 * (STANDARD_GRAVITY + force / MASS));
     double speed = Math.sqrt(PACE * PACE + 2 * STANDARD_GRAVITY * (HEIGHT - gathering));
@@ -123,7 +123,7 @@ class HandTest {
   @Test
   void takesHoldAgainOfWhatComesToRestOnItsWay() {
     // The level lift of a table: first it goes by itself, then it must be pushed.
-    Scene scene = Scenes.humped(3, 40, -40);
+    MotionSetup scene = Scenes.humped(3, 40, -40);
     Motion motion = Motion.of(scene.with(0, new Hand.LetsGo(80)));
     assertEquals(Motion.End.STOP, motion.end());
     assertEquals(PACE, motion.endSpeed(), 1e-6);
@@ -135,12 +135,12 @@ class HandTest {
   @Test
   void afterLettingGoGainsTheWorkOfTheNetForce() {
     GasSpring spring = Scenes.spring(280, 0.16);
-    Scene scene =
+    MotionSetup scene =
         Scenes.scene(Scenes.lid(13), Scenes.bare(spring), 2, 0.43)
             .from(0)
             .with(2, new Hand.LetsGo(60));
     Motion motion = Motion.of(scene);
-    Course course = scene.course();
+    TravelSpline course = scene.course();
     double closed = 0.43 - course.length(0);
     ForceLaw.Fast gas = spring.charged().fast(closed, 0, 293.15);
     DoubleUnaryOperator net =

@@ -103,10 +103,11 @@ public final class MotionChecks {
             0,
             // It balances where F1 is measured and is let go a little lower.
             new Mounts(new Point(0, 0), new Point(0, 1 - 5e-3 - rise), 0, Mounts.RodEnd.EITHER));
-    Scene scene = Scenes.scene(ball, Scenes.bare(flask), 1, 1);
+    MotionSetup scene = Scenes.scene(ball, Scenes.bare(flask), 1, 1);
     Motion motion =
         Motion.of(
-            new Scene(scene.course(), mass, scene.strut(), 1, 1, scene.rodRise(), Hand.NONE, 0, 1));
+            new MotionSetup(
+                scene.course(), mass, scene.strut(), 1, 1, scene.rodRise(), Hand.NONE, 0, 1));
     double omega = Math.PI / turn(motion);
     double pressure = ATMOSPHERE + mass * STANDARD_GRAVITY / neck;
     double room = flask.gasVolume(5e-3, ROOM);

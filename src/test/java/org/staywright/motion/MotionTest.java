@@ -19,7 +19,7 @@ class MotionTest {
   private static final double ROOM = 293.15;
   private static final GasSpring SPRING = Scenes.spring(280, 0.16);
 
-  private static Scene lid(double mass, int springs) {
+  private static MotionSetup lid(double mass, int springs) {
     return Scenes.scene(Scenes.lid(mass), Scenes.strut(SPRING, ROOM), springs, 0.43);
   }
 
@@ -66,9 +66,10 @@ class MotionTest {
   void dampsTheEndOfOpeningByOilRodDownOnly() {
     // The spring comes within its oil's depth of full extension.
     double extended = 0.405;
-    Scene down = Scenes.scene(Scenes.lid(10), Scenes.strut(SPRING, ROOM), 2, extended).from(0);
-    Scene up =
-        new Scene(
+    MotionSetup down =
+        Scenes.scene(Scenes.lid(10), Scenes.strut(SPRING, ROOM), 2, extended).from(0);
+    MotionSetup up =
+        new MotionSetup(
             down.course(),
             down.inertia(),
             down.strut(),
@@ -94,7 +95,7 @@ class MotionTest {
 
   @Test
   void opensUnderAHandThatPushesEnough() {
-    Scene alone = lid(18, 2).from(0);
+    MotionSetup alone = lid(18, 2).from(0);
     assertEquals(Motion.End.REST, Motion.of(alone).end());
     Motion pushed = Motion.of(alone.with(2, new Hand.PushesOn(60)));
     assertEquals(Motion.End.STOP, pushed.end());
@@ -104,7 +105,7 @@ class MotionTest {
 
   @Test
   void endsByTimeAndSaysSo() {
-    Scene endless = Scenes.oscillator(2, 800, 0.01);
+    MotionSetup endless = Scenes.oscillator(2, 800, 0.01);
     Motion motion = Motion.of(endless);
     assertEquals(Motion.End.TIME, motion.end());
     assertEquals(5, motion.endTime(), 1e-9);
@@ -113,7 +114,7 @@ class MotionTest {
 
   @Test
   void givesUpAMotionThatTakesTooMuchWork() {
-    Scene humming = Scenes.oscillator(1e-6, 1e5, 0.01);
+    MotionSetup humming = Scenes.oscillator(1e-6, 1e5, 0.01);
     Motion motion = Motion.of(humming);
     assertEquals(Motion.End.TIME, motion.end());
     assertTrue(motion.exhausted());
@@ -143,7 +144,8 @@ class MotionTest {
     double ring = SPRING.boreArea() - SPRING.rodArea();
     Orifice tiny = new Orifice(0.15e-3, 2e-3, 1, ring);
     Strut strut = new Strut(SPRING.charged(), ROOM, tiny, OilZones.NONE, 3);
-    Scene scene = Scenes.scene(Scenes.lid(200), strut, 1, 0.43).with(1, new Hand.PushesOn(-2000));
+    MotionSetup scene =
+        Scenes.scene(Scenes.lid(200), strut, 1, 0.43).with(1, new Hand.PushesOn(-2000));
     BeyondEquation beyond = assertThrows(BeyondEquation.class, () -> Motion.of(scene));
     assertEquals(BeyondEquation.Quantity.TEMPERATURE, beyond.quantity());
   }
@@ -163,7 +165,7 @@ class MotionTest {
   @Test
   void breaksLooseWhenTheGasHasCooled() {
     // Slammed shut and held by friction while the gas is warm; then it settles further.
-    Scene scene = lid(19.5, 2).with(2, new Hand.PushesOn(-58));
+    MotionSetup scene = lid(19.5, 2).with(2, new Hand.PushesOn(-58));
     Motion motion = Motion.of(scene);
     assertTrue(motion.energy().imbalance() < 1e-3);
     assertTrue(motion.hottest() > ROOM);
@@ -171,11 +173,11 @@ class MotionTest {
 
   @Test
   void asksOfASlowHandWhatVirtualWorkSays() {
-    Scene scene = lid(18, 2);
+    MotionSetup scene = lid(18, 2);
     Stroke slow = Stroke.of(scene, false, Double.POSITIVE_INFINITY);
     Stroke crawl = Stroke.of(scene, false, 3600);
     assertArrayEquals(slow.hand(), crawl.hand(), 0.2);
-    Course course = scene.course();
+    TravelSpline course = scene.course();
     double end = course.end();
     double x = 0.43 - course.length(end);
     double moment =
@@ -185,7 +187,7 @@ class MotionTest {
 
   @Test
   void asksMoreOfAHandThatSlams() {
-    Scene scene = lid(18, 2);
+    MotionSetup scene = lid(18, 2);
     double slow = Stroke.of(scene, false, Double.POSITIVE_INFINITY).most();
     double easing = Stroke.of(scene, false, 10).most();
     Stroke slam = Stroke.of(scene, false, 0.5);
@@ -196,7 +198,7 @@ class MotionTest {
   @Test
   void slamsWithoutHeatAsTheIsentropeSays() {
     Strut strut = Scenes.bare(SPRING);
-    Scene scene = Scenes.scene(Scenes.lid(18), strut, 2, 0.43);
+    MotionSetup scene = Scenes.scene(Scenes.lid(18), strut, 2, 0.43);
     Stroke slam = Stroke.of(scene, false, 0.5);
     double from = 0.43 - scene.course().length(scene.course().end());
     double to = 0.43 - scene.course().length(0);

@@ -68,10 +68,10 @@ final class Scenes {
         new Mounts(new Point(0.015, -0.065), new Point(0.36, -0.011), 0, Mounts.RodEnd.EITHER));
   }
 
-  static Scene scene(Mechanism mechanism, Strut strut, int springs, double extended) {
+  static MotionSetup scene(Mechanism mechanism, Strut strut, int springs, double extended) {
     Travel travel = mechanism.travel(mechanism.end());
-    Course course = new Course(travel, travel.load(), Drag.NONE);
-    return new Scene(
+    TravelSpline course = new TravelSpline(travel, travel.load(), Drag.NONE);
+    return new MotionSetup(
         course,
         mechanism.inertia().orElse(1),
         strut,
@@ -80,24 +80,24 @@ final class Scenes {
         q -> -mechanism.rise(q).orElse(Double.NaN),
         Hand.NONE,
         course.end(),
-        Scene.PATIENCE);
+        MotionSetup.PATIENCE);
   }
 
   /** Straight down over a height, no spring at work. */
-  static Scene fall(double mass, double height) {
+  static MotionSetup fall(double mass, double height) {
     StraightLift lift =
         new StraightLift(new Masses(mass, mass, mass), height, Math.PI / 2, 0, ANYWHERE);
     return scene(lift, bare(spring(400, 0.16)), 0, 0.38);
   }
 
   /** The same with something beside that resists in proportion to the speed. */
-  static Scene dragged(double mass, double height, double resistance) {
+  static MotionSetup dragged(double mass, double height, double resistance) {
     StraightLift lift =
         new StraightLift(new Masses(mass, mass, mass), height, Math.PI / 2, 0, ANYWHERE);
     Travel travel = lift.travel(lift.end());
-    Scene plain = fall(mass, height);
-    return new Scene(
-        new Course(travel, travel.load(), (q, speed) -> resistance * Math.abs(speed)),
+    MotionSetup plain = fall(mass, height);
+    return new MotionSetup(
+        new TravelSpline(travel, travel.load(), (q, speed) -> resistance * Math.abs(speed)),
         mass,
         plain.strut(),
         0,
@@ -105,11 +105,11 @@ final class Scenes {
         plain.rodRise(),
         Hand.NONE,
         height,
-        Scene.PATIENCE);
+        MotionSetup.PATIENCE);
   }
 
   /** A rod hung at its end, let go at an angle from hanging down; its travel ends there. */
-  static Scene pendulum(double length, double degrees) {
+  static MotionSetup pendulum(double length, double degrees) {
     HingedFlap rod =
         new HingedFlap(
             new Masses(1, 1, 1),
@@ -124,14 +124,14 @@ final class Scenes {
   }
 
   /** A mass on a plain spring: a table of forces in proportion to the way. */
-  static Scene oscillator(double mass, double rate, double amplitude) {
+  static MotionSetup oscillator(double mass, double rate, double amplitude) {
     ForceProfile table =
         new ForceProfile(
             List.of(
                 new ForceProfile.Point(1 - 2 * amplitude, -2 * rate * amplitude),
                 new ForceProfile.Point(1 + 2 * amplitude, 2 * rate * amplitude)));
-    Scene plain = scene(table, bare(spring(400, 0.16)), 0, 0.38);
-    return new Scene(
+    MotionSetup plain = scene(table, bare(spring(400, 0.16)), 0, 0.38);
+    return new MotionSetup(
         plain.course(),
         mass,
         plain.strut(),
@@ -144,7 +144,7 @@ final class Scenes {
   }
 
   /** A mass that one force drives over the first half of a metre and another over the second. */
-  static Scene humped(double mass, double first, double second) {
+  static MotionSetup humped(double mass, double first, double second) {
     ForceProfile table =
         new ForceProfile(
             List.of(
@@ -152,11 +152,11 @@ final class Scenes {
                 new ForceProfile.Point(1.45, -first),
                 new ForceProfile.Point(1.55, -second),
                 new ForceProfile.Point(2.5, -second)));
-    Scene plain = scene(table, bare(spring(400, 0.16)), 0, 0.38);
+    MotionSetup plain = scene(table, bare(spring(400, 0.16)), 0, 0.38);
     Drag rubber = (q, speed) -> 30 * Math.abs(speed);
     Travel travel = table.travel(table.end());
-    return new Scene(
-        new Course(travel, travel.load(), rubber),
+    return new MotionSetup(
+        new TravelSpline(travel, travel.load(), rubber),
         mass,
         plain.strut(),
         0,
@@ -164,24 +164,24 @@ final class Scenes {
         plain.rodRise(),
         Hand.NONE,
         1,
-        Scene.PATIENCE);
+        MotionSetup.PATIENCE);
   }
 
   /** The same with a linear damper along the way. */
-  static Scene damped(double mass, double rate, double resistance, double amplitude) {
+  static MotionSetup damped(double mass, double rate, double resistance, double amplitude) {
     Digression linear = new Digression(resistance, 1, 1);
     Damper damper = new Damper(8e-3, 18e-3, 15e-3, 0.5, 1.2, 0.7, 0, 0, 1, 0, 5e-6, linear, linear);
     Strut strut = new Strut(damper.law(), 293.15, null, OilZones.NONE, 1);
-    Scene plain = oscillator(mass, rate, amplitude);
-    return new Scene(
+    MotionSetup plain = oscillator(mass, rate, amplitude);
+    return new MotionSetup(
         plain.course(), mass, strut, 1, 1.2, plain.rodRise(), Hand.NONE, plain.start(), 2);
   }
 
   /** Anything somebody might let go. */
-  static Scene random(Random random) {
+  static MotionSetup random(Random random) {
     GasSpring spring = spring(between(random, 100, 700), between(random, 0.15, 0.2));
     Strut strut = strut(spring, between(random, 253, 333));
-    Scene scene =
+    MotionSetup scene =
         scene(
             random.nextBoolean() ? lid(between(random, 8, 30)) : lift(random),
             strut,

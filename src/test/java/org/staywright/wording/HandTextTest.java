@@ -14,7 +14,7 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.form.Jobs;
 import org.staywright.form.job.JobForm;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.part.Family;
 import org.staywright.part.Range;
 import org.staywright.unit.Unit;
@@ -35,7 +35,7 @@ class HandTextTest {
     }
     for (String json : all) {
       Job job = job(json);
-      boolean turns = job.mechanism().kind() == Kind.TURNS;
+      boolean turns = job.mechanism().movement() == Movement.TURNS;
       Unit way = turns ? Unit.DEGREE : Unit.MILLIMETRE;
       double sought = way.si(turns ? 15 : 50);
       for (Fit fit : Ranking.of(RANGE, job.showing(200)).fits()) {

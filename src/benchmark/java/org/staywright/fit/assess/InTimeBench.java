@@ -16,11 +16,11 @@ import org.staywright.fit.job.Corner;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads;
 import org.staywright.fit.time.TimeFigures;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.part.Range;
 
 /** What motions and chances of the best part for a lid cost. */
@@ -35,9 +35,9 @@ public class InTimeBench {
   private final Range range = SampleRange.read();
   private final Job lid = Samples.lid();
   private final Fit fit = Ranking.of(range, lid).fits().get(0);
-  private final Scene shut =
+  private final MotionSetup shut =
       new InTime(lid, fit).shut(Corner.NOMINAL).with(fit.count(), new Hand.LetsGo(50));
-  private final Spreads usual = Spreads.usual(lid, fit.part());
+  private final Uncertainties usual = Uncertainties.usual(lid, fit.part());
 
   /** Opened by a hand, through gas and oil to the stop. */
   @Benchmark

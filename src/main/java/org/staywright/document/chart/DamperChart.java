@@ -6,10 +6,10 @@ import static org.staywright.unit.Unit.NEWTON;
 
 import org.staywright.document.draw.Axis;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Part;
 import org.staywright.spring.Damper;

@@ -13,20 +13,20 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.staywright.document.draw.Axis;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Labels;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Readings;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.job.Extreme;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Requirements;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;
 import org.staywright.wording.CornerText;
@@ -73,7 +73,7 @@ public final class HandForceChart {
     this.curve = FitCurve.of(job, fit);
     this.hand = fit.figures().hand();
     this.asked = job.requirements();
-    this.unit = job.mechanism().kind() == Kind.TURNS ? DEGREE : MILLIMETRE;
+    this.unit = job.mechanism().movement() == Movement.TURNS ? DEGREE : MILLIMETRE;
     this.wording = wording;
     this.travel = Arrays.stream(curve.travel().q()).map(unit::of).toArray();
     double most = Math.max(asked.handOpenLimit(), asked.handCloseLimit());
@@ -149,7 +149,7 @@ public final class HandForceChart {
   /** Under or over its line, at either end or in its middle. */
   private void limit(Labels labels, String text, double newtons) {
     double y = plot.place(0, newtons).y();
-    List<Shape.Text> places = new ArrayList<>();
+    List<Graphic.Text> places = new ArrayList<>();
     for (double off : new double[] {-0.8, 0.8}) {
       places.add(limit(plot.width() - 0.4, y + off, Anchor.END, text));
       places.add(limit(plot.width() / 2, y + off, Anchor.MIDDLE, text));
@@ -158,7 +158,7 @@ public final class HandForceChart {
     labels.place(places);
   }
 
-  private Shape.Text limit(double x, double y, Anchor anchor, String text) {
+  private Graphic.Text limit(double x, double y, Anchor anchor, String text) {
     return plot.sketch().label(Role.LIMIT, new Point(x, y), anchor, Size.SMALL, text);
   }
 

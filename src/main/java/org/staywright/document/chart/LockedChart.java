@@ -10,10 +10,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.staywright.document.draw.Axis;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Part;
 import org.staywright.spring.LockedCurve;
@@ -44,15 +44,15 @@ public final class LockedChart {
    * @param compression m
    * @param name beside its curve
    */
-  public record Place(double compression, String name) {}
+  public record LockedAt(double compression, String name) {}
 
   /** Force over deflection inwards, slow and fast, locked at three places. */
   public static Drawing forces(Part part, Wording wording) {
     double stroke = part.spring().stroke();
-    List<Place> places =
+    List<LockedAt> places =
         Arrays.stream(SHARES)
             .mapToObj(share -> share * stroke)
-            .map(at -> new Place(at, wording.quantity(at, MILLIMETRE, 0)))
+            .map(at -> new LockedAt(at, wording.quantity(at, MILLIMETRE, 0)))
             .toList();
     String caption = wording.text("document.locked.caption");
     return forces(part, places, ROOM, caption, new Plot.Extent(WIDTH, HEIGHT), wording);
@@ -65,7 +65,7 @@ public final class LockedChart {
    */
   static Drawing forces(
       Part part,
-      List<Place> places,
+      List<LockedAt> places,
       double kelvin,
       String caption,
       Plot.Extent size,

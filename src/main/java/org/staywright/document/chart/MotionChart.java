@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.function.Function;
 import org.staywright.document.draw.Axis;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.fit.time.TimeFigures.Case;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.mechanism.Point;
 import org.staywright.motion.Motion;
 import org.staywright.unit.Unit;
@@ -41,9 +41,9 @@ public final class MotionChart {
       List<Case> cases,
       Function<Case, Motion> motion,
       boolean speed,
-      Kind kind,
+      Movement kind,
       Wording wording) {
-    Unit unit = kind == Kind.TURNS ? DEGREE : MILLIMETRE;
+    Unit unit = kind == Movement.TURNS ? DEGREE : MILLIMETRE;
     double[][] times = new double[cases.size()][];
     double[][] values = new double[cases.size()][];
     for (int i = 0; i < cases.size(); i++) {
@@ -78,7 +78,7 @@ public final class MotionChart {
         wording.text("document.motion.about", wording.number(latest, 2)));
   }
 
-  private static String unit(Kind kind) {
-    return kind == Kind.TURNS ? "turns" : "shifts";
+  private static String unit(Movement kind) {
+    return kind == Movement.TURNS ? "turns" : "shifts";
   }
 }

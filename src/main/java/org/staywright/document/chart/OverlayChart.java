@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.staywright.document.draw.Axis;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.fit.assess.FitCurve;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.mechanism.Point;
 import org.staywright.spring.LockedCurve;
 import org.staywright.unit.Unit;
@@ -83,8 +83,8 @@ public final class OverlayChart {
      * @param kind whether the travel turns or shifts
      * @param limit largest hand force allowed, N
      */
-    public static Line hand(String letter, FitCurve curve, Kind kind, double limit) {
-      Subject subject = kind == Kind.TURNS ? Subject.TURNS : Subject.SHIFTS;
+    public static Line hand(String letter, FitCurve curve, Movement kind, double limit) {
+      Subject subject = kind == Movement.TURNS ? Subject.TURNS : Subject.SHIFTS;
       return new Line(
           letter,
           subject,

@@ -13,12 +13,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.staywright.document.draw.Axis;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Labels;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Readings;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.document.draw.Sketch;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.SeatCurve;
@@ -151,9 +151,9 @@ public final class SeatChart {
     return LockedChart.forces(
         fit.part(),
         List.of(
-            new LockedChart.Place(curve.compression()[0], wording.text("seat.low")),
-            new LockedChart.Place(curve.compression()[0] / 2, wording.text("seat.middle")),
-            new LockedChart.Place(curve.compression()[last], wording.text("seat.high"))),
+            new LockedChart.LockedAt(curve.compression()[0], wording.text("seat.low")),
+            new LockedChart.LockedAt(curve.compression()[0] / 2, wording.text("seat.middle")),
+            new LockedChart.LockedAt(curve.compression()[last], wording.text("seat.high"))),
         job.conditions().nominal(),
         wording.text("seat.chart.locked.caption"),
         size,

@@ -1,7 +1,7 @@
 package org.staywright.document.draw;
 
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.mechanism.Point;
 
 /**
@@ -27,7 +27,7 @@ public final class Dimensions {
   public void along(double from, double to, double outline, double line, String text) {
     extension(from, outline, line);
     extension(to, outline, line);
-    Shape.Text label =
+    Graphic.Text label =
         sketch.label(Role.DIMENSION, new Point(0, 0), Anchor.MIDDLE, Size.SMALL, text);
     double room = to - from;
     if (room > label.bounds().width() + 0.4 * em && room > 2.2 * em) {

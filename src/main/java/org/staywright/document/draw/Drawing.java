@@ -13,7 +13,7 @@ import java.util.List;
  * @param readings what it draws in numbers, null where it is no chart
  */
 public record Drawing(
-    String title, String description, Box box, double em, List<Shape> shapes, Readings readings) {
+    String title, String description, Box box, double em, List<Graphic> shapes, Readings readings) {
 
   public Drawing {
     shapes = List.copyOf(shapes);
@@ -24,7 +24,7 @@ public record Drawing(
   }
 
   public void drawWith(Pen pen) {
-    for (Shape shape : shapes) {
+    for (Graphic shape : shapes) {
       shape.drawWith(pen);
     }
   }

@@ -2,8 +2,8 @@ package org.staywright.document.draw;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.mechanism.Point;
 
 /** Puts labels beside points, each where it covers the least of what is drawn already. */
@@ -25,18 +25,18 @@ public final class Labels {
 
   public Labels(Sketch sketch) {
     this.sketch = sketch;
-    for (Shape shape : sketch.shapes()) {
+    for (Graphic shape : sketch.shapes()) {
       sample(shape);
     }
   }
 
   /** A label near a point, clear of a mark of some radius around it. */
   public void place(Role role, Point at, double clear, Size size, String text) {
-    Shape.Text best = null;
+    Graphic.Text best = null;
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < DISTANCES.length; i++) {
       for (int j = 0; j < DIRECTIONS.length; j++) {
-        Shape.Text tried = tried(role, at, clear, size, text, DIRECTIONS[j], DISTANCES[i]);
+        Graphic.Text tried = tried(role, at, clear, size, text, DIRECTIONS[j], DISTANCES[i]);
         double cost = cost(tried.bounds()) + 2.5 * i + 0.1 * j;
         if (cost < least) {
           least = cost;
@@ -49,16 +49,16 @@ public final class Labels {
   }
 
   /** The first of several labels that cover the least. */
-  public void place(List<Shape.Text> several) {
-    Shape.Text best = several.get(0);
-    for (Shape.Text each : several) {
+  public void place(List<Graphic.Text> several) {
+    Graphic.Text best = several.get(0);
+    for (Graphic.Text each : several) {
       best = cost(each.bounds()) < cost(best.bounds()) ? each : best;
     }
     taken.add(best.bounds());
     sketch.add(best);
   }
 
-  private Shape.Text tried(
+  private Graphic.Text tried(
       Role role, Point at, double clear, Size size, String text, int[] direction, double far) {
     double em = sketch.em();
     int right = direction[0];
@@ -82,21 +82,21 @@ public final class Labels {
     return cost;
   }
 
-  private void sample(Shape shape) {
-    if (shape instanceof Shape.Path path) {
+  private void sample(Graphic shape) {
+    if (shape instanceof Graphic.Path path) {
       List<Point> points = path.points();
       int sides = path.closed() ? points.size() : points.size() - 1;
       for (int i = 0; i < sides; i++) {
         between(points.get(i), points.get((i + 1) % points.size()));
       }
-    } else if (shape instanceof Shape.Arc arc) {
+    } else if (shape instanceof Graphic.Arc arc) {
       Point from = arc.at(0);
       for (int i = 1; i <= 36; i++) {
         between(from, arc.at(i / 36.0));
         from = arc.at(i / 36.0);
       }
-    } else if (shape instanceof Shape.Circle circle) {
-      sample(new Shape.Arc(circle.role(), circle.centre(), circle.radius(), 0, 2 * Math.PI));
+    } else if (shape instanceof Graphic.Circle circle) {
+      sample(new Graphic.Arc(circle.role(), circle.centre(), circle.radius(), 0, 2 * Math.PI));
     } else {
       taken.add(shape.bounds());
     }

@@ -3,13 +3,13 @@ package org.staywright.document.draw;
 /** Something that shapes can be drawn with. */
 public interface Pen {
 
-  void draw(Shape.Path path);
+  void draw(Graphic.Path path);
 
-  void draw(Shape.Circle circle);
+  void draw(Graphic.Circle circle);
 
-  void draw(Shape.Arc arc);
+  void draw(Graphic.Arc arc);
 
-  void draw(Shape.Text text);
+  void draw(Graphic.Text text);
 
-  void draw(Shape.Moved moved);
+  void draw(Graphic.Moved moved);
 }

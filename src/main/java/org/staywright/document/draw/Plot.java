@@ -3,8 +3,8 @@ package org.staywright.document.draw;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
@@ -97,7 +97,7 @@ public final class Plot {
     }
     sketch.line(Role.AXIS, 0, 0, width, 0);
     sketch.text(Role.AXIS, new Point(width, -2.3), Anchor.END, Size.SMALL, xName);
-    Shape.Text name = row(0, new Above(Role.AXIS, yName));
+    Graphic.Text name = row(0, new Above(Role.AXIS, yName));
     nameEnd = name.bounds().right();
     sketch.add(name);
   }
@@ -131,7 +131,7 @@ public final class Plot {
   /** How to read the chart: beside the name of y where there is room, else above it. */
   public void caption(String text) {
     Point end = new Point(width + BEYOND, height + ROW);
-    Shape.Text beside = sketch.label(Role.AXIS, end, Anchor.END, Size.SMALL, text);
+    Graphic.Text beside = sketch.label(Role.AXIS, end, Anchor.END, Size.SMALL, text);
     if (beside.bounds().left() > nameEnd + 1) {
       sketch.add(beside);
     } else {
@@ -147,7 +147,7 @@ public final class Plot {
     }
   }
 
-  private Shape.Text row(int row, Above text) {
+  private Graphic.Text row(int row, Above text) {
     Point at = new Point(-0.6, height + (1 + row) * ROW);
     return sketch.label(text.role(), at, Anchor.START, Size.SMALL, text.text());
   }

@@ -2,8 +2,8 @@ package org.staywright.document.draw;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.mechanism.Point;
 
 /** A drawing in the making. */
@@ -13,7 +13,7 @@ public final class Sketch {
   private static final double ARROW_HALF_WIDTH = 0.2;
 
   private final double em;
-  private final List<Shape> shapes = new ArrayList<>();
+  private final List<Graphic> shapes = new ArrayList<>();
 
   public Sketch(double em) {
     this.em = em;
@@ -23,11 +23,11 @@ public final class Sketch {
     return em;
   }
 
-  public List<Shape> shapes() {
+  public List<Graphic> shapes() {
     return shapes;
   }
 
-  public void add(Shape shape) {
+  public void add(Graphic shape) {
     shapes.add(shape);
   }
 
@@ -40,11 +40,11 @@ public final class Sketch {
   }
 
   public void path(Role role, List<Point> points) {
-    add(new Shape.Path(role, points, false));
+    add(new Graphic.Path(role, points, false));
   }
 
   public void polygon(Role role, List<Point> points) {
-    add(new Shape.Path(role, points, true));
+    add(new Graphic.Path(role, points, true));
   }
 
   public void rectangle(Role role, double left, double bottom, double right, double top) {
@@ -58,7 +58,7 @@ public final class Sketch {
   }
 
   public void circle(Role role, Point centre, double radius) {
-    add(new Shape.Circle(role, centre, radius));
+    add(new Graphic.Circle(role, centre, radius));
   }
 
   public void text(Role role, Point at, Anchor anchor, Size size, String text) {
@@ -66,11 +66,11 @@ public final class Sketch {
   }
 
   void turnedText(Role role, Point at, Anchor anchor, Size size, String text) {
-    add(new Shape.Text(role, at, anchor, size, em * size.factor(), true, text));
+    add(new Graphic.Text(role, at, anchor, size, em * size.factor(), true, text));
   }
 
-  public Shape.Text label(Role role, Point at, Anchor anchor, Size size, String text) {
-    return new Shape.Text(role, at, anchor, size, em * size.factor(), false, text);
+  public Graphic.Text label(Role role, Point at, Anchor anchor, Size size, String text) {
+    return new Graphic.Text(role, at, anchor, size, em * size.factor(), false, text);
   }
 
   /** A filled head with its tip at a point, looking along a direction, rad. */
@@ -92,8 +92,8 @@ public final class Sketch {
   public void moving(Track track, Runnable drawing) {
     int from = shapes.size();
     drawing.run();
-    List<Shape> drawn = shapes.subList(from, shapes.size());
-    Shape moved = new Shape.Moved(track, drawn);
+    List<Graphic> drawn = shapes.subList(from, shapes.size());
+    Graphic moved = new Graphic.Moved(track, drawn);
     drawn.clear();
     shapes.add(moved);
   }
@@ -101,7 +101,7 @@ public final class Sketch {
   /** All that was drawn, with a margin around it. */
   public Drawing drawing(String title, String description, double margin) {
     Box box = shapes.get(0).bounds();
-    for (Shape shape : shapes) {
+    for (Graphic shape : shapes) {
       box = box.with(shape.bounds());
     }
     return new Drawing(title, description, box.grown(margin), em, shapes, null);

@@ -45,7 +45,7 @@ public final class Svg implements Pen {
         + size
         + written.substring("<svg".length(), looks)
         + "<style>"
-        + Looks.onPaper()
+        + DrawingStyle.onPaper()
         + "</style>"
         + written.substring(looks);
   }
@@ -68,7 +68,7 @@ public final class Svg implements Pen {
   }
 
   @Override
-  public void draw(Shape.Path path) {
+  public void draw(Graphic.Path path) {
     open("path", path.role()).append("\" d=\"");
     char command = 'M';
     for (Point point : path.points()) {
@@ -79,7 +79,7 @@ public final class Svg implements Pen {
   }
 
   @Override
-  public void draw(Shape.Circle circle) {
+  public void draw(Graphic.Circle circle) {
     open("circle", circle.role());
     attribute("cx", x(circle.centre()));
     attribute("cy", y(circle.centre()));
@@ -88,7 +88,7 @@ public final class Svg implements Pen {
   }
 
   @Override
-  public void draw(Shape.Arc arc) {
+  public void draw(Graphic.Arc arc) {
     String radius = number(arc.radius() * scale);
     // One command draws less than a turn only, so two share the way.
     String turn = " 0 0 " + (arc.sweep() > 0 ? 0 : 1) + ' ';
@@ -101,7 +101,7 @@ public final class Svg implements Pen {
   }
 
   @Override
-  public void draw(Shape.Text text) {
+  public void draw(Graphic.Text text) {
     double foot = FOOT * text.em() * scale;
     double x = (text.at().x() - drawing.box().left()) * scale + (text.turned() ? foot : 0);
     double y = (drawing.box().top() - text.at().y()) * scale + (text.turned() ? 0 : foot);
@@ -118,7 +118,7 @@ public final class Svg implements Pen {
    * A group with its whole track, for {@code js/play.js}; without script it stands at the start.
    */
   @Override
-  public void draw(Shape.Moved moved) {
+  public void draw(Graphic.Moved moved) {
     Track track = moved.track();
     String pivot = x(track.pivot()) + ' ' + y(track.pivot());
     out.append("<g data-pivot=\"").append(pivot).append("\" data-track=\"");

@@ -88,7 +88,7 @@ final class Asked {
 
   private void requirement(Kept kept) {
     FigureText text = FigureText.in(wording);
-    Unit unit = kept.criterion().unit(job.mechanism().kind());
+    Unit unit = kept.criterion().unit(job.mechanism().movement());
     String worst = kept.corner() == null ? "" : CornerText.of(kept.corner(), wording);
     row(
         text.label(kept.criterion()),

@@ -97,7 +97,7 @@ final class InItsJob {
   }
 
   private HandText words() {
-    Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().kind());
+    Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().movement());
     return HandText.of(fit, job.requirements(), way, wording);
   }
 }

@@ -62,7 +62,7 @@ final class StockInstead {
 
   private String sentence() {
     if (ideal.advice() == Advice.TAKE_NONE) {
-      Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().kind());
+      Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().movement());
       return BareText.of(ideal.bare(), way, wording).sentence();
     }
     Fit stock = ideal.stock();

@@ -13,10 +13,10 @@ import org.staywright.fit.assess.Figure;
 import org.staywright.fit.job.Beside;
 import org.staywright.job.order.Alternate;
 import org.staywright.job.order.Item;
-import org.staywright.job.order.Judged;
 import org.staywright.job.order.ListedJob;
 import org.staywright.job.order.Misfit;
 import org.staywright.job.order.OrderLine;
+import org.staywright.job.order.OrderedFit;
 import org.staywright.job.order.Outfit;
 import org.staywright.job.order.PartsList;
 import org.staywright.job.order.Wanted;
@@ -92,7 +92,7 @@ public final class OrderText {
   }
 
   List<String> weak(ListedJob job) {
-    Judged judged = job.wanted().judged();
+    OrderedFit judged = job.wanted().judged();
     if (judged == null) {
       return List.of();
     }

@@ -50,14 +50,14 @@ final class Pages {
    * @param count of them, told at the foot of each
    */
   Pages(Sheet.Cover cover, int count) {
-    float top = MARGIN + Running.height(cover.marks(), PageSize.A4.getWidth() - 2 * MARGIN);
+    float top = MARGIN + RunningHead.height(cover.marks(), PageSize.A4.getWidth() - 2 * MARGIN);
     document = new Document(PageSize.A4, MARGIN, MARGIN, top, MARGIN + 22);
     try {
       writer = PdfWriter.getInstance(document, bytes);
     } catch (DocumentException e) {
       throw new IllegalStateException(e);
     }
-    writer.setPageEvent(new Running(cover, count));
+    writer.setPageEvent(new RunningHead(cover, count));
     document.addTitle(cover.title());
     document.addAuthor(AUTHOR);
     document.addCreator(AUTHOR);

@@ -4,9 +4,9 @@ import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfGState;
 import java.awt.Color;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
 import org.staywright.document.draw.Pen;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
 import org.staywright.mechanism.Point;
 
 /** Draws onto a page in vectors, its text as text. */
@@ -41,7 +41,7 @@ public final class PdfPen implements Pen {
   }
 
   @Override
-  public void draw(Shape.Path path) {
+  public void draw(Graphic.Path path) {
     begin(path.role());
     boolean first = true;
     for (Point point : path.points()) {
@@ -59,14 +59,14 @@ public final class PdfPen implements Pen {
   }
 
   @Override
-  public void draw(Shape.Circle circle) {
+  public void draw(Graphic.Circle circle) {
     begin(circle.role());
     page.circle(x(circle.centre().x()), y(circle.centre().y()), (float) (circle.radius() * scale));
     end(circle.role(), true);
   }
 
   @Override
-  public void draw(Shape.Arc arc) {
+  public void draw(Graphic.Arc arc) {
     begin(arc.role());
     float x = x(arc.centre().x());
     float y = y(arc.centre().y());
@@ -83,12 +83,12 @@ public final class PdfPen implements Pen {
 
   /** Paper stands still. */
   @Override
-  public void draw(Shape.Moved moved) {
+  public void draw(Graphic.Moved moved) {
     moved.shapes().forEach(shape -> shape.drawWith(this));
   }
 
   @Override
-  public void draw(Shape.Text text) {
+  public void draw(Graphic.Text text) {
     float size = (float) (text.em() * scale);
     String shown = Typeface.REGULAR.shown(text.text());
     float width = Typeface.REGULAR.base().getWidthPoint(shown, size);

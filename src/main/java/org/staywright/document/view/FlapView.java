@@ -5,10 +5,10 @@ import java.util.Collections;
 import java.util.List;
 import org.staywright.document.draw.Box;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Labels;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.document.draw.Sketch;
 import org.staywright.document.draw.Track;
 import org.staywright.fit.assess.Fit;
@@ -32,7 +32,7 @@ final class FlapView {
   private final Wording wording;
   private final double end;
   private final double q;
-  private final Reach reach;
+  private final UsableLengths reach;
   private final Point handle;
   private final Point frame;
   private final Point moving;
@@ -50,7 +50,7 @@ final class FlapView {
       HingedFlap flap,
       Fit fit,
       List<Beside> beside,
-      Stand stand,
+      ViewPosition stand,
       double letters,
       Box more,
       Wording wording) {
@@ -73,18 +73,24 @@ final class FlapView {
     this.sketch = new Sketch(em);
     this.spring = new SpringSketch(sketch, flap, fit, end);
     this.besides = beside.stream().map(each -> new BesideSketch(sketch, each, this::at)).toList();
-    this.reach = new Reach(sketch, flap, fit, stand, q);
+    this.reach = new UsableLengths(sketch, flap, fit, stand, q);
   }
 
   /** The flap with an assessed spring; without one where it is null. */
   static Drawing of(
-      HingedFlap flap, Fit fit, List<Beside> beside, Stand stand, double letters, Wording wording) {
+      HingedFlap flap,
+      Fit fit,
+      List<Beside> beside,
+      ViewPosition stand,
+      double letters,
+      Wording wording) {
     return new FlapView(flap, fit, beside, stand, letters, null, wording).draw();
   }
 
   /** The flap with the zones in which its mounts are looked for. */
   static Drawing of(HingedFlap flap, List<Beside> beside, ZonesSketch zones, Wording wording) {
-    return new FlapView(flap, null, beside, Stand.START, 1, zones.bounds(), wording).draw(zones);
+    return new FlapView(flap, null, beside, ViewPosition.START, 1, zones.bounds(), wording)
+        .draw(zones);
   }
 
   /**
@@ -92,7 +98,7 @@ final class FlapView {
    * as ghosts.
    */
   static Drawing of(HingedFlap flap, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
-    return new FlapView(flap, fit, beside, Stand.START, 1, null, wording).draw(motion);
+    return new FlapView(flap, fit, beside, ViewPosition.START, 1, null, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {
@@ -185,7 +191,7 @@ final class FlapView {
   }
 
   private void sweep() {
-    Shape.Arc travel = travel();
+    Graphic.Arc travel = travel();
     sketch.add(travel);
     // The head follows the chord, so that it sits on the arc and not beside it.
     double back = Math.min(0.5 * Math.abs(travel.sweep()), 0.4 * em / travel.radius());
@@ -267,8 +273,8 @@ final class FlapView {
     return wording.shortest(Unit.DEGREE.of(end), 1) + "°";
   }
 
-  private Shape.Arc travel() {
-    return new Shape.Arc(
+  private Graphic.Arc travel() {
+    return new Graphic.Arc(
         Role.TRAVEL,
         new Point(0, 0),
         handle.distance(),

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.staywright.document.draw.Box;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Labels;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.document.draw.Sketch;
 import org.staywright.document.draw.Track;
 import org.staywright.fit.assess.Fit;
@@ -36,7 +36,7 @@ final class LiftView {
   private final Wording wording;
   private final double end;
   private final double q;
-  private final Reach reach;
+  private final UsableLengths reach;
   private final Point frame;
   private final Point moving;
   private final Sketch sketch;
@@ -55,7 +55,7 @@ final class LiftView {
       StraightLift lift,
       Fit fit,
       List<Beside> beside,
-      Stand stand,
+      ViewPosition stand,
       double letters,
       Box more,
       Wording wording) {
@@ -76,7 +76,7 @@ final class LiftView {
     this.spring = new SpringSketch(sketch, lift, fit, end);
     this.besides =
         beside.stream().map(each -> new BesideSketch(sketch, each, this::moved)).toList();
-    this.reach = new Reach(sketch, lift, fit, stand, q);
+    this.reach = new UsableLengths(sketch, lift, fit, stand, q);
   }
 
   /** The lift with an assessed spring; without one where it is null. */
@@ -84,7 +84,7 @@ final class LiftView {
       StraightLift lift,
       Fit fit,
       List<Beside> beside,
-      Stand stand,
+      ViewPosition stand,
       double letters,
       Wording wording) {
     return new LiftView(lift, fit, beside, stand, letters, null, wording).draw();
@@ -92,13 +92,14 @@ final class LiftView {
 
   /** The lift with the zones in which its mounts are looked for. */
   static Drawing of(StraightLift lift, List<Beside> beside, ZonesSketch zones, Wording wording) {
-    return new LiftView(lift, null, beside, Stand.START, 1, zones.bounds(), wording).draw(zones);
+    return new LiftView(lift, null, beside, ViewPosition.START, 1, zones.bounds(), wording)
+        .draw(zones);
   }
 
   /** The lift as it moves: where it starts in full lines that carry their tracks. */
   static Drawing of(
       StraightLift lift, Fit fit, List<Beside> beside, Motion motion, Wording wording) {
-    return new LiftView(lift, fit, beside, Stand.START, 1, null, wording).draw(motion);
+    return new LiftView(lift, fit, beside, ViewPosition.START, 1, null, wording).draw(motion);
   }
 
   private Drawing draw(Motion motion) {

@@ -2,10 +2,10 @@ package org.staywright.document.view;
 
 import org.staywright.document.draw.Dimensions;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.document.draw.Sketch;
 import org.staywright.mechanism.Point;
 import org.staywright.wording.Wording;
@@ -77,7 +77,7 @@ public final class MeasuringView {
     middle(frame, moving, text("closed"), 6);
     middle(frame, moving.turned(open), text("open"), 6);
     sketch.text(Role.LABEL, new Point(-6, 6), Anchor.END, Size.SMALL, text("hinge"));
-    Shape.Arc way = new Shape.Arc(Role.TRAVEL, hinge, 150, 0, open);
+    Graphic.Arc way = new Graphic.Arc(Role.TRAVEL, hinge, 150, 0, open);
     sketch.add(way);
     sketch.arrowhead(Role.TRAVEL, way.at(1), open + Math.PI / 2);
     sketch.text(

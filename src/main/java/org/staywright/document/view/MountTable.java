@@ -119,7 +119,7 @@ public final class MountTable {
   }
 
   private boolean turns() {
-    return mechanism.kind() == Mechanism.Kind.TURNS;
+    return mechanism.movement() == Mechanism.Movement.TURNS;
   }
 
   /** A force profile knows lengths alone. */

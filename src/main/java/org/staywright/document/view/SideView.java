@@ -26,25 +26,25 @@ public final class SideView {
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, null, List.of(), Stand.START, 1, wording);
+    return of(mechanism, null, null, List.of(), ViewPosition.START, 1, wording);
   }
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
   public static Drawing of(Job job, Fit fit, Wording wording) {
-    return of(job, fit, Stand.START, wording);
+    return of(job, fit, ViewPosition.START, wording);
   }
 
   /** The same where it stands on its way. */
-  public static Drawing of(Job job, Fit fit, Stand stand, Wording wording) {
+  public static Drawing of(Job job, Fit fit, ViewPosition stand, Wording wording) {
     return of(job, fit, stand, 1, wording);
   }
 
   /** The same for half a page, its letters as large as the text around it. */
   public static Drawing forPaper(Job job, Fit fit, Wording wording) {
-    return of(job, fit, Stand.START, PAPER, wording);
+    return of(job, fit, ViewPosition.START, PAPER, wording);
   }
 
-  private static Drawing of(Job job, Fit fit, Stand stand, double letters, Wording wording) {
+  private static Drawing of(Job job, Fit fit, ViewPosition stand, double letters, Wording wording) {
     boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
     FitCurve curve = pushes ? FitCurve.of(job, fit) : null;
     return of(job.mechanism(), fit, curve, job.beside(), stand, letters, wording);
@@ -89,7 +89,7 @@ public final class SideView {
       Fit fit,
       FitCurve curve,
       List<Beside> beside,
-      Stand stand,
+      ViewPosition stand,
       double letters,
       Wording wording) {
     if (mechanism instanceof HingedFlap flap) {

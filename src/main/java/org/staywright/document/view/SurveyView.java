@@ -2,10 +2,10 @@ package org.staywright.document.view;
 
 import java.util.List;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
 import org.staywright.document.draw.Sketch;
 import org.staywright.mechanism.Point;
 import org.staywright.wording.Wording;
@@ -93,7 +93,7 @@ public final class SurveyView {
   }
 
   private void slope(double radius, double angle, String name) {
-    Shape.Arc arc = new Shape.Arc(Role.TRAVEL, FlapLines.HINGE, radius, 0, angle);
+    Graphic.Arc arc = new Graphic.Arc(Role.TRAVEL, FlapLines.HINGE, radius, 0, angle);
     sketch.add(arc);
     sketch.arrowhead(Role.TRAVEL, arc.at(1), angle + Math.signum(angle) * Math.PI / 2);
     Point beside = Sketch.plus(arc.at(0.5), new Point(5, 0));

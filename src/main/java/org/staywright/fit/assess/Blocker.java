@@ -16,6 +16,6 @@ public record Blocker(Criterion criterion, double needed, double has, double mis
 
   /** Unit at the boundary, null for a plain ratio. */
   public Unit unit(Mechanism mechanism) {
-    return criterion.unit(mechanism.kind());
+    return criterion.unit(mechanism.movement());
   }
 }

@@ -200,8 +200,8 @@ public enum Figure implements Coded {
   }
 
   /** Unit at the boundary for a travel that turns or shifts, null for a plain number. */
-  public Unit unit(Mechanism.Kind kind) {
-    return kind == Mechanism.Kind.TURNS ? measured.turning : measured.shifting;
+  public Unit unit(Mechanism.Movement kind) {
+    return kind == Mechanism.Movement.TURNS ? measured.turning : measured.shifting;
   }
 
   /** Whether it is told only where there is any of it. */
@@ -221,8 +221,8 @@ public enum Figure implements Coded {
   }
 
   /** Its name with its unit where a travel turns or shifts; after a dot a member of an object. */
-  public String name(Mechanism.Kind kind) {
-    boolean shifts = kind == Mechanism.Kind.SHIFTS;
+  public String name(Mechanism.Movement kind) {
+    boolean shifts = kind == Mechanism.Movement.SHIFTS;
     String suffix = measured.suffixes.get(shifts ? measured.suffixes.size() - 1 : 0);
     return switch (this) {
       case OPENING_ANGLE -> shifts ? "travelMm" : "openingAngleDeg";

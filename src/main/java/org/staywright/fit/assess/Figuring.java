@@ -125,7 +125,7 @@ public final class Figuring {
     if (asked == null) {
       return null;
     }
-    Stretch stretch = Stretch.of(travel, asked.from(), asked.to());
+    TravelSection stretch = TravelSection.of(travel, asked.from(), asked.to());
     double least = Double.POSITIVE_INFINITY;
     for (int i = stretch.first(); i <= stretch.last(); i++) {
       least = Math.min(least, Math.min(open[i], close[i]));
@@ -223,7 +223,7 @@ public final class Figuring {
 
   /** How far past the end of the travel a free spring spans the mounts; null for nowhere near. */
   private static Double lift(Mechanism mechanism, Travel travel, double free, boolean pushes) {
-    double most = Hanging.sought(mechanism.kind() == Mechanism.Kind.TURNS);
+    double most = Hanging.sought(mechanism.movement() == Mechanism.Movement.TURNS);
     for (int i = 1; i <= LIFTS; i++) {
       double past = most * i / LIFTS;
       double length = mechanism.length(travel.q()[travel.last()] + past);

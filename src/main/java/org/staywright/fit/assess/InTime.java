@@ -10,9 +10,9 @@ import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
-import org.staywright.motion.Course;
 import org.staywright.motion.Hand;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
+import org.staywright.motion.TravelSpline;
 import org.staywright.spring.ForceLaw;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -58,22 +58,22 @@ public final class InTime {
   }
 
   /** Open at rest, all springs at work and no hand, at the temperature of its springs. */
-  public Scene scene(Corner corner) {
+  public MotionSetup scene(Corner corner) {
     return scene(corner, corner.spring().kelvin(job.conditions()));
   }
 
   /**
    * @param kelvin of all there is
    */
-  public Scene scene(Corner corner, double kelvin) {
-    Course course =
-        new Course(
+  public MotionSetup scene(Corner corner, double kelvin) {
+    TravelSpline course =
+        new TravelSpline(
             travel,
             path.alongside().loading(corner),
             path.alongside().rubbing(corner),
             job.drag(kelvin));
     ForceLaw law = corner.spring().law(fit.part(), job.conditions());
-    return new Scene(
+    return new MotionSetup(
         course,
         inertia * share(corner.load()),
         MovingPart.strut(fit.part(), law, kelvin),
@@ -82,12 +82,12 @@ public final class InTime {
         rodRise(job.mechanism(), fit.rodEndAt()),
         Hand.NONE,
         course.end(),
-        Scene.PATIENCE);
+        MotionSetup.PATIENCE);
   }
 
   /** The same let go shut. */
-  public Scene shut(Corner corner) {
-    Scene open = scene(corner);
+  public MotionSetup shut(Corner corner) {
+    MotionSetup open = scene(corner);
     return open.from(open.course().start());
   }
 

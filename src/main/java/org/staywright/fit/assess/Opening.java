@@ -15,7 +15,7 @@ import org.staywright.motion.Gain;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
 import org.staywright.motion.Motion.End;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 
 /**
  * A load opened from shut by a hand that has its limit and lets go, as springs and load may turn
@@ -68,7 +68,7 @@ public record Opening(List<Case> cases, double hand) {
     }
     Requirements asked = job.requirements();
     InTime inTime = new InTime(job, fit);
-    Map<Corner, Scene> scenes = new HashMap<>();
+    Map<Corner, MotionSetup> scenes = new HashMap<>();
     Corner.ALL.forEach(corner -> scenes.put(corner, pushed(job, inTime.shut(corner))));
     List<Corner> hardestFirst =
         scenes.keySet().stream()
@@ -92,7 +92,7 @@ public record Opening(List<Case> cases, double hand) {
   }
 
   /** By a hand at its limit. */
-  public static Scene pushed(Job job, Scene scene) {
+  public static MotionSetup pushed(Job job, MotionSetup scene) {
     return scene.with(scene.springs(), new Hand.LetsGo(job.requirements().handOpenLimit()));
   }
 

@@ -60,7 +60,7 @@ public final class Paths {
 
   /** How far from the end of the travel a spring may stop it, rad or m. */
   public static double window(Mechanism mechanism) {
-    return mechanism.kind() == Mechanism.Kind.TURNS ? WINDOW_TURNING : WINDOW_SHIFTING;
+    return mechanism.movement() == Mechanism.Movement.TURNS ? WINDOW_TURNING : WINDOW_SHIFTING;
   }
 
   /** One path for all springs: the flap stops itself. */

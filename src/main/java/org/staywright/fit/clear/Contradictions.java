@@ -152,7 +152,7 @@ public final class Contradictions {
   }
 
   private boolean turns() {
-    return job.mechanism().kind() == Mechanism.Kind.TURNS;
+    return job.mechanism().movement() == Mechanism.Movement.TURNS;
   }
 
   private String place(double q) {

@@ -82,13 +82,13 @@ public record Ideal(
 
   public static Ideal of(Job job, Range range) {
     Job free = job.forSpringsToMake();
-    List<Making> makings =
-        job.counts().stream().map(count -> Making.of(free, range, count)).toList();
-    Optional<Making> best =
+    List<CustomSpring> makings =
+        job.counts().stream().map(count -> CustomSpring.of(free, range, count)).toList();
+    Optional<CustomSpring> best =
         makings.stream()
             .filter(making -> making.fit() != null)
-            .min(Comparator.comparingDouble(Making::value));
-    Making shown = best.orElse(makings.get(0));
+            .min(Comparator.comparingDouble(CustomSpring::value));
+    CustomSpring shown = best.orElse(makings.get(0));
     Ranking ranking = Ranking.of(range, job.by(RankBy.LEAST_EFFORT));
     Fit stock =
         ranking.fits().stream()

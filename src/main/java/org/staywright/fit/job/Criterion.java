@@ -194,8 +194,8 @@ public enum Criterion implements Coded {
   }
 
   /** Unit at the boundary for a travel that turns or shifts, null for a plain ratio. */
-  public Unit unit(Mechanism.Kind kind) {
-    return kind == Mechanism.Kind.TURNS ? term.turning : term.shifting;
+  public Unit unit(Mechanism.Movement kind) {
+    return kind == Mechanism.Movement.TURNS ? term.turning : term.shifting;
   }
 
   /** Decimals that it is shown with. */

@@ -253,7 +253,7 @@ public final class Term {
 
   /** What is missed is measured against this where nothing is asked for. */
   private double nothing(Job job) {
-    Unit unit = job.mechanism().kind() == Mechanism.Kind.TURNS ? turning : shifting;
+    Unit unit = job.mechanism().movement() == Mechanism.Movement.TURNS ? turning : shifting;
     if (unit == Unit.NEWTON) {
       return job.requirements().maxHandForce();
     }

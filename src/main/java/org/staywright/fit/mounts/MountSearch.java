@@ -54,9 +54,9 @@ public final class MountSearch {
   private final Zones zones;
   private final long seed;
   private final Progress progress;
-  private final Shelf shelf;
+  private final UsableParts shelf;
   private final AtomicInteger done = new AtomicInteger();
-  private Spread spread;
+  private SobolPoints spread;
   private volatile int total;
   private volatile boolean stopped;
 
@@ -66,7 +66,7 @@ public final class MountSearch {
     this.zones = zones;
     this.seed = seed;
     this.progress = progress;
-    shelf = new Shelf(this.job, range);
+    shelf = new UsableParts(this.job, range);
   }
 
   /**
@@ -83,7 +83,7 @@ public final class MountSearch {
     }
     int dimension = zones.free();
     int pairs = Math.max(FEWEST_PAIRS, (int) Math.min(PAIRS, (long) PAIRS * SLOTS / shelf.size()));
-    spread = Spread.of(dimension, pairs >> (2 * Math.max(0, 3 - dimension)), seed);
+    spread = SobolPoints.of(dimension, pairs >> (2 * Math.max(0, 3 - dimension)), seed);
     total = expected(Start.MOST);
     Obstacle obstacle = narrow();
     if (obstacle != null) {
@@ -92,12 +92,12 @@ public final class MountSearch {
     List<Start> starts = Start.of(job, shelf, spread, look());
     total = expected(starts.size());
     Variety variety = new Variety(job, zones);
-    List<Place> places = variety.ordered(refined(starts, variety));
+    List<PlacedCandidate> places = variety.ordered(refined(starts, variety));
     if (places.isEmpty()) {
       return Found.nothing(looked(), obstacle(Obstacle.Code.STRENGTH));
     }
     boolean fits = places.get(0).fits();
-    List<Place> shown =
+    List<PlacedCandidate> shown =
         variety.picked(
             places.stream().filter(place -> place.fits() == fits).toList(),
             fits ? Variety.MOST : NEAR);
@@ -124,7 +124,7 @@ public final class MountSearch {
 
   /** Draws the box in to where some part spans; what stands in the way where none does. */
   private Obstacle narrow() {
-    Coarse coarse = new Coarse(job, zones, shelf, 0);
+    CoarseSearch coarse = new CoarseSearch(job, zones, shelf, 0);
     for (int round = 0; ; round++) {
       int points = Math.min(NARROWING, spread.size());
       double[] gaps = IntStream.range(0, points).mapToDouble(i -> leastGap(coarse, i)).toArray();
@@ -151,16 +151,16 @@ public final class MountSearch {
     }
   }
 
-  private double leastGap(Coarse coarse, int pair) {
+  private double leastGap(CoarseSearch coarse, int pair) {
     Travel travel = coarse.travel(zones.at(spread.point(pair)));
     return travel == null
         ? Double.POSITIVE_INFINITY
         : shelf.racks.stream().mapToDouble(rack -> coarse.gap(rack, travel)).min().orElseThrow();
   }
 
-  private Obstacle obstacle(Coarse coarse, int pair) {
+  private Obstacle obstacle(CoarseSearch coarse, int pair) {
     Travel travel = coarse.travel(zones.at(spread.point(pair)));
-    Shelf.Rack rack =
+    UsableParts.Rack rack =
         shelf.racks.stream()
             .min(Comparator.comparingDouble(each -> coarse.gap(each, travel)))
             .orElseThrow();
@@ -176,17 +176,17 @@ public final class MountSearch {
   }
 
   /** Looks at every pair, in chunks that run side by side. */
-  private Coarse look() {
+  private CoarseSearch look() {
     int regions = shelf.size() * job.springCounts().size() > MANY ? 1 : spread.regions();
-    List<Coarse> chunks =
+    List<CoarseSearch> chunks =
         IntStream.range(0, CHUNKS).parallel().mapToObj(i -> chunk(i, regions)).toList();
-    Coarse all = chunks.get(0);
+    CoarseSearch all = chunks.get(0);
     chunks.subList(1, CHUNKS).forEach(all::merge);
     return all;
   }
 
-  private Coarse chunk(int number, int regions) {
-    Coarse coarse = new Coarse(job, zones, shelf, regions);
+  private CoarseSearch chunk(int number, int regions) {
+    CoarseSearch coarse = new CoarseSearch(job, zones, shelf, regions);
     for (int pair = number; pair < spread.size() && !stopped; pair += CHUNKS) {
       tick();
       Mounts mounts = zones.at(spread.point(pair));
@@ -196,14 +196,14 @@ public final class MountSearch {
   }
 
   /** The starts moved a little, the best of them as far as it pays. */
-  private List<Place> refined(List<Start> starts, Variety variety) {
+  private List<PlacedCandidate> refined(List<Start> starts, Variety variety) {
     double step = Math.max(FINEST, spread.width() * spread.spacing());
-    List<Place> places = new ArrayList<>(refined(starts, step, SHORT));
+    List<PlacedCandidate> places = new ArrayList<>(refined(starts, step, SHORT));
     if (stopped) {
       return places;
     }
-    List<Place> ordered = variety.ordered(places);
-    List<Place> promising = new ArrayList<>(variety.picked(ordered, Variety.MOST));
+    List<PlacedCandidate> ordered = variety.ordered(places);
+    List<PlacedCandidate> promising = new ArrayList<>(variety.picked(ordered, Variety.MOST));
     ordered.stream()
         .filter(place -> !promising.contains(place))
         .limit(Math.max(0, POLISHED - promising.size()))
@@ -219,7 +219,7 @@ public final class MountSearch {
     return places;
   }
 
-  private List<Place> refined(List<Start> starts, double step, int evaluations) {
+  private List<PlacedCandidate> refined(List<Start> starts, double step, int evaluations) {
     return IntStream.range(0, starts.size())
         .parallel()
         .mapToObj(
@@ -234,16 +234,16 @@ public final class MountSearch {
         .toList();
   }
 
-  private static List<Start> starts(List<Place> places) {
+  private static List<Start> starts(List<PlacedCandidate> places) {
     return places.stream()
         .map(place -> new Start(place.row(), place.count(), place.share()))
         .toList();
   }
 
   /** The candidate that the whole range has for the best places, where it is another. */
-  private List<Start> others(List<Place> places) {
+  private List<Start> others(List<PlacedCandidate> places) {
     return places.stream()
-        .filter(Place::fits)
+        .filter(PlacedCandidate::fits)
         .flatMap(
             place -> {
               Screening screening = new Screening(job.at(place.mounts()), range);
@@ -261,8 +261,8 @@ public final class MountSearch {
    * The foremost candidates where less demanding places let cheaper end fittings do, as near to
    * fitting as can be: no slope leads there. Nothing where cost does not rank.
    */
-  private List<Start> cheaper(List<Place> places) {
-    Aim aim = new Aim(job, Criteria.of(job));
+  private List<Start> cheaper(List<PlacedCandidate> places) {
+    Objective aim = new Objective(job, Criteria.of(job));
     return places.stream()
         .filter(place -> place.fits() && aim.cost(place.fit()) > 0)
         .limit(SCREENED)
@@ -276,7 +276,7 @@ public final class MountSearch {
                   .mapToObj(i -> there.at(spread.point(i)))
                   .filter(each -> each.fit() != null && aim.cost(each.fit()) < cost)
                   .min(
-                      Comparator.comparingDouble(Place::value)
+                      Comparator.comparingDouble(PlacedCandidate::value)
                           .thenComparing(each -> each.mounts().toString()))
                   .stream();
             })

@@ -31,12 +31,12 @@ final class Refinement {
   private final Job job;
   private final Range range;
   private final Zones zones;
-  private final Aim aim;
+  private final Objective aim;
   private final int row;
   private final int count;
   private final Part part;
   private final Runnable tick;
-  private Place best;
+  private PlacedCandidate best;
 
   Refinement(Job job, Range range, Zones zones, int row, int count, Runnable tick) {
     this.tick = tick;
@@ -45,26 +45,26 @@ final class Refinement {
     this.zones = zones;
     this.row = row;
     this.count = count;
-    aim = new Aim(job, Criteria.of(job));
+    aim = new Objective(job, Criteria.of(job));
     part = range.part(row);
   }
 
   /** The candidate where it is. */
-  Place at(double[] share) {
+  PlacedCandidate at(double[] share) {
     Mounts mounts = zones.at(share);
     if (!zones.open(mounts)) {
-      return new Place(share, mounts, row, count, null, 2 * Aim.OUT);
+      return new PlacedCandidate(share, mounts, row, count, null, 2 * Objective.OUT);
     }
     Job there = job.at(mounts);
     Mechanism mechanism = there.mechanism();
     if (!mechanism.faults().isEmpty()) {
-      return new Place(share, mounts, row, count, null, 2 * Aim.OUT);
+      return new PlacedCandidate(share, mounts, row, count, null, 2 * Objective.OUT);
     }
     Paths paths = new Paths(there);
     Assessment assessment = Assessment.of(there, paths, range, part, count);
     Fit fit = assessment.fit();
-    double value = fit == null ? Aim.OUT * (1 + miss(mechanism)) : aim.of(fit);
-    return new Place(share, mounts, row, count, fit, value);
+    double value = fit == null ? Objective.OUT * (1 + miss(mechanism)) : aim.of(fit);
+    return new PlacedCandidate(share, mounts, row, count, fit, value);
   }
 
   /** How far the spring alone is from spanning, so that the search finds back, m. */
@@ -82,7 +82,7 @@ final class Refinement {
    * @param step first, as a share of the zones
    * @param evaluations at most, about
    */
-  Place from(double[] start, double step, int evaluations, long seed) {
+  PlacedCandidate from(double[] start, double step, int evaluations, long seed) {
     best = at(start);
     int n = start.length;
     if (n == 0) {
@@ -113,7 +113,7 @@ final class Refinement {
 
   private double value(double[] share) {
     tick.run();
-    Place place = at(share.clone());
+    PlacedCandidate place = at(share.clone());
     if (place.value() < best.value()) {
       best = place;
     }

@@ -32,38 +32,39 @@ record Start(int row, int count, double[] share) {
   private static final int ALIKE = 2;
 
   /** A miss that a better place near by may well make good. */
-  private static final double SLIGHT = Aim.missed(0.15);
+  private static final double SLIGHT = Objective.missed(0.15);
 
   /** A candidate in a region: its place in the arrays, and how it stands there. */
   private record Entry(int at, double value) {}
 
   /** The most promising of what was looked at, no more than a few of a kind. */
-  public static List<Start> of(Job job, Shelf shelf, Spread spread, Coarse looked) {
+  public static List<Start> of(
+      Job job, UsableParts shelf, SobolPoints spread, CoarseSearch looked) {
     return new Picker(job, shelf, spread, looked).picked();
   }
 
   private static final class Picker {
     private final Job job;
-    private final Shelf shelf;
-    private final Spread spread;
-    private final Coarse looked;
-    private final Aim aim;
+    private final UsableParts shelf;
+    private final SobolPoints spread;
+    private final CoarseSearch looked;
+    private final Objective aim;
     private final int counts;
     private final int[] rackOf;
     private final Map<Integer, Integer> ofCandidate = new HashMap<>();
     private final Map<List<Integer>, Integer> ofKind = new HashMap<>();
     private final List<Start> picked = new ArrayList<>();
 
-    Picker(Job job, Shelf shelf, Spread spread, Coarse looked) {
+    Picker(Job job, UsableParts shelf, SobolPoints spread, CoarseSearch looked) {
       this.job = job;
       this.shelf = shelf;
       this.spread = spread;
       this.looked = looked;
-      aim = new Aim(job, Criteria.of(job));
+      aim = new Objective(job, Criteria.of(job));
       counts = job.springCounts().size();
       rackOf = new int[shelf.size()];
       for (int i = 0; i < shelf.racks.size(); i++) {
-        Shelf.Rack rack = shelf.racks.get(i);
+        UsableParts.Rack rack = shelf.racks.get(i);
         Arrays.fill(rackOf, rack.from(), rack.to(), i);
       }
     }
@@ -71,7 +72,7 @@ record Start(int row, int count, double[] share) {
     List<Start> picked() {
       double cheapest =
           IntStream.range(0, looked.best.length)
-              .filter(at -> looked.best[at] < Aim.MISSED)
+              .filter(at -> looked.best[at] < Objective.MISSED)
               .mapToObj(at -> price(at).amount())
               .filter(amount -> amount != null)
               .mapToDouble(BigDecimal::doubleValue)
@@ -79,7 +80,7 @@ record Start(int row, int count, double[] share) {
               .orElse(0);
       List<Entry> entries =
           IntStream.range(0, looked.best.length)
-              .filter(at -> looked.best[at] < Aim.OUT)
+              .filter(at -> looked.best[at] < Objective.OUT)
               .mapToObj(at -> new Entry(at, looked.best[at] + part(at, cheapest)))
               .sorted(Comparator.comparingDouble(Entry::value).thenComparingInt(Entry::at))
               .toList();
@@ -91,7 +92,7 @@ record Start(int row, int count, double[] share) {
       pick(entries, ALL);
       pick(
           entries.stream()
-              .filter(e -> looked.best[e.at()] >= Aim.MISSED && looked.best[e.at()] < SLIGHT)
+              .filter(e -> looked.best[e.at()] >= Objective.MISSED && looked.best[e.at()] < SLIGHT)
               .sorted(
                   Comparator.comparingDouble((Entry e) -> part(e.at(), cheapest))
                       .thenComparingDouble(Entry::value)

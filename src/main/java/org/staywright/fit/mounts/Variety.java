@@ -39,37 +39,38 @@ final class Variety {
   }
 
   /** What fits in the order of the job, then what misses, least first. */
-  List<Place> ordered(List<Place> places) {
-    Map<Place, Candidate> candidates = new IdentityHashMap<>();
+  List<PlacedCandidate> ordered(List<PlacedCandidate> places) {
+    Map<PlacedCandidate, Candidate> candidates = new IdentityHashMap<>();
     places.stream()
-        .filter(Place::fits)
+        .filter(PlacedCandidate::fits)
         .forEach(place -> candidates.put(place, Candidate.of(criteria, place.row(), place.fit())));
     standing = new Standing(job, List.copyOf(candidates.values()), List.of());
-    List<Place> all =
+    List<PlacedCandidate> all =
         new ArrayList<>(
             candidates.keySet().stream()
                 .sorted(
-                    Comparator.<Place, Candidate>comparing(candidates::get, standing.order())
-                        .thenComparingDouble(Place::value)
+                    Comparator.<PlacedCandidate, Candidate>comparing(
+                            candidates::get, standing.order())
+                        .thenComparingDouble(PlacedCandidate::value)
                         .thenComparing(Variety::coordinates))
                 .toList());
     places.stream()
         .filter(place -> !place.fits() && place.fit() != null)
         .sorted(
-            Comparator.comparingDouble(Place::value)
-                .thenComparingInt(Place::row)
-                .thenComparingInt(Place::count))
+            Comparator.comparingDouble(PlacedCandidate::value)
+                .thenComparingInt(PlacedCandidate::row)
+                .thenComparingInt(PlacedCandidate::count))
         .forEach(all::add);
     return all;
   }
 
-  private static String coordinates(Place place) {
+  private static String coordinates(PlacedCandidate place) {
     return place.mounts().toString();
   }
 
   /** The first of these that differ from all before them. */
-  List<Place> picked(List<Place> ordered, int most) {
-    List<Place> picked = List.of();
+  List<PlacedCandidate> picked(List<PlacedCandidate> ordered, int most) {
+    List<PlacedCandidate> picked = List.of();
     for (double same : SAME_PLACE) {
       picked = picked(ordered, most, same);
       if (picked.size() >= FEWEST) {
@@ -79,9 +80,9 @@ final class Variety {
     return picked;
   }
 
-  private List<Place> picked(List<Place> ordered, int most, double same) {
-    List<Place> picked = new ArrayList<>();
-    for (Place place : ordered) {
+  private List<PlacedCandidate> picked(List<PlacedCandidate> ordered, int most, double same) {
+    List<PlacedCandidate> picked = new ArrayList<>();
+    for (PlacedCandidate place : ordered) {
       boolean other =
           picked.stream().noneMatch(before -> alike(before, place, same))
               && picked.stream().filter(before -> before.row() == place.row()).count()
@@ -93,7 +94,7 @@ final class Variety {
     return picked;
   }
 
-  private boolean alike(Place one, Place other, double same) {
+  private boolean alike(PlacedCandidate one, PlacedCandidate other, double same) {
     boolean here =
         near(one.mounts().frame(), other.mounts().frame(), zones.frame(), same)
             && near(one.mounts().moving(), other.mounts().moving(), zones.moving(), same);
@@ -116,7 +117,7 @@ final class Variety {
   }
 
   /** As arrangements, scored among each other. */
-  List<Arrangement> arranged(Range range, List<Place> places) {
+  List<Arrangement> arranged(Range range, List<PlacedCandidate> places) {
     return places.stream()
         .map(
             place -> {

@@ -4,7 +4,7 @@ import org.staywright.fit.assess.Alongside;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Figuring;
 import org.staywright.fit.assess.Holding;
-import org.staywright.fit.assess.Stretch;
+import org.staywright.fit.assess.TravelSection;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Extreme;
 import org.staywright.fit.job.Figures;
@@ -42,7 +42,7 @@ public final class Glance {
     holdRatio = asked(job, Criterion.HOLD_RATIO);
     holdOpen = asked(job, Criterion.HOLD_OPEN);
     Still asked = job.requirements().still();
-    lanes.still = asked == null ? null : Stretch.of(travel, asked.from(), asked.to());
+    lanes.still = asked == null ? null : TravelSection.of(travel, asked.from(), asked.to());
     lanes.rising = job.requirements().asks(Criterion.RISES);
   }
 
@@ -147,7 +147,7 @@ public final class Glance {
 
   /** Forces at the hand, moments and ratios are as sure as the springs; lengths are exact. */
   private double error(Criterion criterion, double moment, double ratio) {
-    Unit unit = criterion.unit(job.mechanism().kind());
+    Unit unit = criterion.unit(job.mechanism().movement());
     if (unit == null) {
       return ratio;
     }

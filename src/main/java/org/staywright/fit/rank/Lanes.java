@@ -4,7 +4,7 @@ import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import java.util.Arrays;
 import org.staywright.fit.assess.Alongside;
-import org.staywright.fit.assess.Stretch;
+import org.staywright.fit.assess.TravelSection;
 import org.staywright.fit.job.SpringState;
 import org.staywright.mechanism.Travel;
 
@@ -24,7 +24,7 @@ public final class Lanes {
   final Gas strong = new Gas();
 
   /** Where it must stay put; null where that is not asked. */
-  Stretch still;
+  TravelSection still;
 
   /** Whether it is asked from where on it rises by itself. */
   boolean rising;

@@ -23,8 +23,8 @@ public record Chance(
     double handWithinLimit,
     double staysShut,
     double[] years,
-    Map<Spreads.Source, Double> holdShares,
-    Map<Spreads.Source, Double> handShares) {
+    Map<Uncertainties.Source, Double> holdShares,
+    Map<Uncertainties.Source, Double> handShares) {
 
   /** Fewest and most draws. */
   public static final int MOST_DRAWS = 100_000;
@@ -36,8 +36,8 @@ public record Chance(
    * @param draws 1…100,000
    * @param seed the same draws for the same seed
    */
-  public static Chance of(Job job, Fit fit, Spreads spreads, int draws, long seed) {
-    return new Lottery(job, fit, spreads).draw(draws, seed);
+  public static Chance of(Job job, Fit fit, Uncertainties spreads, int draws, long seed) {
+    return new MonteCarlo(job, fit, spreads).draw(draws, seed);
   }
 
   /** The years after which this share of the draws no longer holds; infinite where never. */
@@ -51,8 +51,8 @@ public record Chance(
   }
 
   /** What matters most to holding, null where nothing strays. */
-  public Spreads.Source mattersMost() {
-    return Arrays.stream(Spreads.Source.values())
+  public Uncertainties.Source mattersMost() {
+    return Arrays.stream(Uncertainties.Source.values())
         .filter(source -> holdShares.get(source) > 0)
         .max((a, b) -> Double.compare(holdShares.get(a), holdShares.get(b)))
         .orElse(null);

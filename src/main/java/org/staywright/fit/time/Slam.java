@@ -13,7 +13,7 @@ import org.staywright.gas.BeyondEquation;
 import org.staywright.motion.Gain;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 
 /**
  * How hard a load meets an end of its travel in the worst corner of springs and load: sent there by
@@ -32,7 +32,7 @@ public record Slam(boolean opening, Corner corner, double energy, double speed) 
   /**
    * @param bound no motion of it comes to more, J
    */
-  private record Try(Corner corner, Scene scene, double bound) {}
+  private record Try(Corner corner, MotionSetup scene, double bound) {}
 
   /** Empty where it meets that end softly, or nobody knows what moves. */
   public static Optional<Slam> of(Job job, Fit fit, boolean opening) {
@@ -60,8 +60,8 @@ public record Slam(boolean opening, Corner corner, double energy, double speed) 
   private static Stream<Try> tries(Job job, InTime inTime, Corner corner, boolean opening) {
     Requirements asked = job.requirements();
     double force = opening ? asked.handOpenLimit() : -asked.handCloseLimit();
-    Scene alone = opening ? inTime.shut(corner) : inTime.scene(corner);
-    Scene sent = alone.with(alone.springs(), new Hand.LetsGo(force));
+    MotionSetup alone = opening ? inTime.shut(corner) : inTime.scene(corner);
+    MotionSetup sent = alone.with(alone.springs(), new Hand.LetsGo(force));
     boolean moves = alone.resting(alone.start()) * force > 0;
     return (moves ? Stream.of(sent, alone) : Stream.of(sent))
         .map(scene -> new Try(corner, scene, Gain.most(scene, opening)));

@@ -11,11 +11,11 @@ import org.staywright.fit.assess.Opening;
 import org.staywright.fit.job.Corner;
 import org.staywright.fit.job.Job;
 import org.staywright.gas.BeyondEquation;
-import org.staywright.motion.Course;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.motion.Stroke;
+import org.staywright.motion.TravelSpline;
 
 /**
  * What a fit does in time: opened by a hand that has its limit and lets go, taken over its travel
@@ -79,7 +79,7 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
         Corner.ALL.stream()
             .map(corner -> new Case(corner, opened(job, inTime, corner), failing(inTime, corner)))
             .toList();
-    Scene scene = inTime.scene(Corner.NOMINAL);
+    MotionSetup scene = inTime.scene(Corner.NOMINAL);
     List<Taken> strokes = new ArrayList<>();
     for (double seconds : new double[] {Double.POSITIVE_INFINITY, EASING, SLAM}) {
       Stroke opening = Stroke.of(scene, true, seconds);
@@ -100,14 +100,14 @@ public record TimeFigures(List<Case> cases, List<Taken> strokes, double hand, do
     return Motion.of(failed(inTime, corner));
   }
 
-  private static Scene failed(InTime inTime, Corner corner) {
-    Scene scene = inTime.scene(corner);
+  private static MotionSetup failed(InTime inTime, Corner corner) {
+    MotionSetup scene = inTime.scene(corner);
     return scene.with(scene.springs() - 1, Hand.NONE);
   }
 
   /** What the hand must hold up at the worst place, friction helping, N. */
-  private static double heldUp(Scene scene) {
-    Course course = scene.course();
+  private static double heldUp(MotionSetup scene) {
+    TravelSpline course = scene.course();
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i <= 60; i++) {
       double q = course.start() + (course.end() - course.start()) * i / 60;

@@ -50,7 +50,7 @@ public final class CurveJson {
 
   /** Of the hand over the travel of a job. */
   public static ObjectNode of(Job job, FitCurve curve) {
-    Unit unit = job.mechanism().kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    Unit unit = job.mechanism().movement() == Mechanism.Movement.TURNS ? DEGREE : MILLIMETRE;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("travel", list(curve.travel().q(), unit));
     json.put("travelUnit", unit == DEGREE ? "deg" : "mm");

@@ -56,7 +56,7 @@ public final class FitAnswer {
   private static Shape figures() {
     Map<String, Field> fields = new LinkedHashMap<>();
     for (Figure figure : Figure.values()) {
-      for (Mechanism.Kind kind : Mechanism.Kind.values()) {
+      for (Mechanism.Movement kind : Mechanism.Movement.values()) {
         String[] name = figure.name(kind).split("\\.");
         if (name.length == 1) {
           fields.put(name[0], optional(name[0], NUMBER));

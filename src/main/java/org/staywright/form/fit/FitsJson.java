@@ -183,9 +183,9 @@ public final class FitsJson {
   private ObjectNode figures(Fit fit) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     for (Figure figure : Figure.of(fit)) {
-      String[] name = figure.name(mechanism.kind()).split("\\.");
+      String[] name = figure.name(mechanism.movement()).split("\\.");
       ObjectNode in = name.length == 1 ? json : json.withObject("/" + name[0]);
-      in.set(name[name.length - 1], orNull(figure.value(fit), figure.unit(mechanism.kind())));
+      in.set(name[name.length - 1], orNull(figure.value(fit), figure.unit(mechanism.movement())));
     }
     json.put("setPrice", fit.setPrice());
     json.put("leadTimeDays", fit.leadTimeDays());
@@ -203,7 +203,7 @@ public final class FitsJson {
   }
 
   private ObjectNode place(Extreme extreme) {
-    Unit unit = mechanism.kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    Unit unit = mechanism.movement() == Mechanism.Movement.TURNS ? DEGREE : MILLIMETRE;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("travel", JsonNumber.of(extreme.travel(), unit));
     json.put("spring", extreme.corner().spring().code());

@@ -43,8 +43,8 @@ final class FlapForm implements MountedForm {
   }
 
   @Override
-  public Mechanism.Kind kind() {
-    return Mechanism.Kind.TURNS;
+  public Mechanism.Movement kind() {
+    return Mechanism.Movement.TURNS;
   }
 
   @Override

@@ -19,7 +19,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
-import org.staywright.form.schema.Place;
+import org.staywright.form.schema.Pointer;
 import org.staywright.form.schema.Shape;
 import org.staywright.form.table.RowFault;
 import org.staywright.form.table.RowFile;
@@ -64,7 +64,7 @@ public final class JobFile {
     JobFile file = new JobFile(range);
     JsonText text = JsonText.read(body);
     if (!text.tree().isArray()) {
-      file.fault(1, new Fault("", Place.shown(text.tree()), "[ ]", "not-a-list"));
+      file.fault(1, new Fault("", Pointer.shown(text.tree()), "[ ]", "not-a-list"));
       return file;
     }
     Set<Integer> spoiled = new HashSet<>();

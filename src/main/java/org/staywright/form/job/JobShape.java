@@ -100,8 +100,8 @@ public final class JobShape {
   private JobShape() {}
 
   /** Every type of load, and whether it turns or shifts. */
-  public static Map<String, Mechanism.Kind> loads() {
-    Map<String, Mechanism.Kind> kinds = new LinkedHashMap<>();
+  public static Map<String, Mechanism.Movement> loads() {
+    Map<String, Mechanism.Movement> kinds = new LinkedHashMap<>();
     LoadForm.ALL.forEach(load -> kinds.put(load.shape().name(), load.kind()));
     return kinds;
   }

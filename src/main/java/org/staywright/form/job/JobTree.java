@@ -7,7 +7,7 @@ import static org.staywright.unit.Unit.PERCENT;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Locale;
 import java.util.Map;
-import org.staywright.form.schema.Place;
+import org.staywright.form.schema.Pointer;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
@@ -91,7 +91,7 @@ public record JobTree(JsonNode root) {
   }
 
   public Fault fault(String at, String bound, String code) {
-    return new Fault(at, Place.shown(root.at(at)), bound, code);
+    return new Fault(at, Pointer.shown(root.at(at)), bound, code);
   }
 
   /** Refuses what has no place here. */

@@ -34,8 +34,8 @@ final class LiftForm implements MountedForm {
   }
 
   @Override
-  public Mechanism.Kind kind() {
-    return Mechanism.Kind.SHIFTS;
+  public Mechanism.Movement kind() {
+    return Mechanism.Movement.SHIFTS;
   }
 
   @Override

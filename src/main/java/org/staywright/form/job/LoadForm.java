@@ -23,7 +23,7 @@ public interface LoadForm {
   boolean mounted();
 
   /** Whether its travel turns or shifts. */
-  Mechanism.Kind kind();
+  Mechanism.Movement kind();
 
   /** Whether a hand moves it, by springs with end fittings. */
   default boolean handMoved() {

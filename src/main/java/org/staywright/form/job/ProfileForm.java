@@ -41,8 +41,8 @@ final class ProfileForm implements LoadForm {
   }
 
   @Override
-  public Mechanism.Kind kind() {
-    return Mechanism.Kind.SHIFTS;
+  public Mechanism.Movement kind() {
+    return Mechanism.Movement.SHIFTS;
   }
 
   @Override

@@ -82,7 +82,7 @@ final class RequirementsShape {
       }
     }
     boolean put = Criterion.STAYS_PUT.concerns(code);
-    boolean turns = load.kind() == Mechanism.Kind.TURNS;
+    boolean turns = load.kind() == Mechanism.Movement.TURNS;
     if (!put || !turns) {
       STILL_DEG.forEach(fields::remove);
     }
@@ -96,9 +96,9 @@ final class RequirementsShape {
   }
 
   /** A place on the way is asked in degrees or in millimetres. */
-  private static boolean isOfOtherKind(Ask ask, Mechanism.Kind kind) {
+  private static boolean isOfOtherKind(Ask ask, Mechanism.Movement kind) {
     boolean place = ask.field().startsWith("risesFrom");
-    return place && ask.field().endsWith(kind == Mechanism.Kind.TURNS ? "Mm" : "Deg");
+    return place && ask.field().endsWith(kind == Mechanism.Movement.TURNS ? "Mm" : "Deg");
   }
 
   /** Requirements of a checked document. */
@@ -109,7 +109,7 @@ final class RequirementsShape {
         criterion.asks().forEach(ask -> read(tree, criterion, ask, limits));
       }
     }
-    boolean turns = load.kind() == Mechanism.Kind.TURNS;
+    boolean turns = load.kind() == Mechanism.Movement.TURNS;
     List<String> stretch = turns ? STILL_DEG : STILL_MM;
     Unit unit = turns ? Unit.DEGREE : Unit.MILLIMETRE;
     Double from = tree.orNull(AT + stretch.get(0), unit);

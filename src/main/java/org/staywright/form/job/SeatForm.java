@@ -39,8 +39,8 @@ final class SeatForm implements LoadForm {
   }
 
   @Override
-  public Mechanism.Kind kind() {
-    return Mechanism.Kind.SHIFTS;
+  public Mechanism.Movement kind() {
+    return Mechanism.Movement.SHIFTS;
   }
 
   @Override

@@ -16,7 +16,7 @@ import org.staywright.form.schema.Kind.Flag;
 import org.staywright.form.schema.Kind.Whole;
 import org.staywright.form.schema.Shape;
 import org.staywright.part.Column;
-import org.staywright.part.Measured;
+import org.staywright.part.MeasuredSpring;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.unit.Unit;
@@ -45,7 +45,7 @@ public final class MeasuredForm {
    * @param measured what to look for
    * @param page from 1
    */
-  public record Asked(Measured measured, int page) {}
+  public record Asked(MeasuredSpring measured, int page) {}
 
   private MeasuredForm() {}
 
@@ -61,7 +61,7 @@ public final class MeasuredForm {
 
   /** The search that a tree with its defaults asks for. */
   public static Asked read(JsonNode tree) {
-    Map<Column, Measured.Figure> figures = new EnumMap<>(Column.class);
+    Map<Column, MeasuredSpring.Figure> figures = new EnumMap<>(Column.class);
     put(figures, Column.ROD_DIAMETER, tree, "rodDiameterMm", "rodPlusMinusMm", MILLIMETRE);
     put(figures, Column.TUBE_DIAMETER, tree, "tubeDiameterMm", "tubePlusMinusMm", MILLIMETRE);
     put(
@@ -74,11 +74,12 @@ public final class MeasuredForm {
     put(figures, Column.STROKE, tree, "strokeMm", "strokePlusMinusMm", MILLIMETRE);
     put(figures, Column.FORCE, tree, "forceN", "forcePlusMinusN", NEWTON);
     return new Asked(
-        new Measured(figures, tree.get("inStockOnly").booleanValue()), tree.get("page").intValue());
+        new MeasuredSpring(figures, tree.get("inStockOnly").booleanValue()),
+        tree.get("page").intValue());
   }
 
   private static void put(
-      Map<Column, Measured.Figure> figures,
+      Map<Column, MeasuredSpring.Figure> figures,
       Column column,
       JsonNode tree,
       String name,
@@ -88,7 +89,7 @@ public final class MeasuredForm {
     if (!value.isNull()) {
       figures.put(
           column,
-          new Measured.Figure(
+          new MeasuredSpring.Figure(
               unit.si(value.doubleValue()), unit.si(tree.get(tolerance).doubleValue())));
     }
   }

@@ -77,10 +77,10 @@ public record JsonText(JsonNode tree, List<Fault> repeated) {
         throw unreadable(parser.currentLocation());
       }
       String name = parser.currentName();
-      String place = Place.of(at, name);
+      String place = Pointer.of(at, name);
       JsonNode value = value(parser, parser.nextToken(), place, repeated);
       if (object.has(name)) {
-        repeated.add(new Fault(place, Place.shown(value), "", "repeated"));
+        repeated.add(new Fault(place, Pointer.shown(value), "", "repeated"));
       } else {
         object.set(name, value);
       }
@@ -95,7 +95,7 @@ public record JsonText(JsonNode tree, List<Fault> repeated) {
       if (t == null) {
         throw unreadable(parser.currentLocation());
       }
-      array.add(value(parser, t, Place.of(at, Integer.toString(array.size())), repeated));
+      array.add(value(parser, t, Pointer.of(at, Integer.toString(array.size())), repeated));
     }
     return array;
   }

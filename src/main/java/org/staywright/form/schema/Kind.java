@@ -40,7 +40,7 @@ public sealed interface Kind
   /** Adds a fault and keeps nothing. */
   private static JsonNode refused(
       List<Fault> faults, String at, JsonNode node, String bound, String code) {
-    faults.add(new Fault(at, Place.shown(node), bound, code));
+    faults.add(new Fault(at, Pointer.shown(node), bound, code));
     return null;
   }
 
@@ -207,7 +207,7 @@ public sealed interface Kind
       int before = faults.size();
       List<JsonNode> kept = new ArrayList<>();
       for (int i = 0; i < node.size(); i++) {
-        String place = Place.of(at, Integer.toString(i));
+        String place = Pointer.of(at, Integer.toString(i));
         JsonNode value = of.read(node.get(i), place, faults);
         if (value != null && kept.contains(value)) {
           refused(faults, place, node.get(i), "", "listed-twice");
@@ -258,7 +258,7 @@ public sealed interface Kind
       }
       ArrayNode list = JsonNodeFactory.instance.arrayNode();
       for (int i = 0; i < node.size(); i++) {
-        list.add(of.read(node.get(i), Place.of(at, Integer.toString(i)), faults));
+        list.add(of.read(node.get(i), Pointer.of(at, Integer.toString(i)), faults));
       }
       return list;
     }
@@ -296,7 +296,7 @@ public sealed interface Kind
         return refused(faults, at, node, "{ }", "not-an-object");
       }
       List<String> words = shapes.stream().map(Shape::name).toList();
-      String place = Place.of(at, key);
+      String place = Pointer.of(at, key);
       JsonNode word = node.get(key);
       if (word == null || word.isNull()) {
         faults.add(new Fault(place, null, String.join(" | ", words), "missing"));

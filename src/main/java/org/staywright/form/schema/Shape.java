@@ -54,14 +54,14 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
   @Override
   public JsonNode read(JsonNode node, String at, List<Fault> faults) {
     if (!node.isObject()) {
-      faults.add(new Fault(at, Place.shown(node), "{ }", "not-an-object"));
+      faults.add(new Fault(at, Pointer.shown(node), "{ }", "not-an-object"));
       return null;
     }
     ObjectNode kept = JsonNodeFactory.instance.objectNode();
     for (Field field : fields.values()) {
       JsonNode given = node.get(field.name());
       boolean absent = given == null || given.isNull();
-      String place = Place.of(at, field.name());
+      String place = Pointer.of(at, field.name());
       if (absent && field.required()) {
         faults.add(new Fault(place, null, expected(field.kind()), "missing"));
       } else if (absent && field.fallback() == null) {
@@ -81,8 +81,8 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
             member ->
                 faults.add(
                     new Fault(
-                        Place.of(at, member.getKey()),
-                        Place.shown(member.getValue()),
+                        Pointer.of(at, member.getKey()),
+                        Pointer.shown(member.getValue()),
                         String.join(", ", fields.keySet()),
                         "unknown-field")));
     return kept;

@@ -8,7 +8,7 @@ import static org.staywright.unit.Unit.NEWTON;
 import static org.staywright.unit.Unit.PERCENT;
 
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.job.CurveRequest;
 import org.staywright.form.job.FitRequest;
 import org.staywright.form.schema.JsonText;
@@ -26,7 +26,7 @@ import org.staywright.unit.Bound;
  * @param seed of the draws
  * @param spreads NaN where the usual ones are to do
  */
-public record ChanceRequest(CurveRequest of, int draws, int seed, Spreads spreads) {
+public record ChanceRequest(CurveRequest of, int draws, int seed, Uncertainties spreads) {
 
   private static final Shape SPREADS =
       Shape.of(
@@ -53,7 +53,7 @@ public record ChanceRequest(CurveRequest of, int draws, int seed, Spreads spread
         CurveRequest.of(asked, range),
         asked.whole("/draws"),
         asked.whole("/seed"),
-        new Spreads(
+        new Uncertainties(
             asked.number("/spreads/forceN"),
             PERCENT.si(asked.number("/spreads/frictionPercent")),
             PERCENT.si(asked.number("/spreads/massPercent")),

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.staywright.fit.job.LoadState;
 import org.staywright.fit.job.SpringState;
-import org.staywright.fit.time.Spreads.Source;
+import org.staywright.fit.time.Uncertainties.Source;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Kind.Flag;
 import org.staywright.form.schema.Kind.Many;

@@ -15,8 +15,8 @@ import org.staywright.fit.assess.Kept;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Requirements;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads.Source;
 import org.staywright.fit.time.TimeFigures;
+import org.staywright.fit.time.Uncertainties.Source;
 import org.staywright.form.schema.JsonNumber;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.motion.Motion;
@@ -29,7 +29,7 @@ public final class InTimeJson {
 
   /** A motion: travel and speed over time. */
   public static ObjectNode of(Job job, Motion motion) {
-    Unit unit = job.mechanism().kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    Unit unit = job.mechanism().movement() == Mechanism.Movement.TURNS ? DEGREE : MILLIMETRE;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("timeS", list(motion.time(), JsonNumber::of));
     json.set("travel", list(motion.q(), value -> JsonNumber.of(value, unit)));

@@ -23,7 +23,7 @@ import org.staywright.form.schema.Kind.Whole;
 import org.staywright.form.schema.Shape;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.motion.Hand;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.part.Coded;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
@@ -91,10 +91,10 @@ public record MotionRequest(
    *
    * @param fit of the part in its job
    */
-  public Scene scene(Fit fit) {
+  public MotionSetup scene(Fit fit) {
     InTime inTime = new InTime(of.job(), fit, movingMass);
-    Scene all = Double.isNaN(kelvin) ? inTime.scene(corner) : inTime.scene(corner, kelvin);
-    Scene placed = open ? all : all.from(all.course().start());
+    MotionSetup all = Double.isNaN(kelvin) ? inTime.scene(corner) : inTime.scene(corner, kelvin);
+    MotionSetup placed = open ? all : all.from(all.course().start());
     return placed.with(fit.count() - failed, hand);
   }
 

@@ -16,7 +16,7 @@ import org.staywright.mechanism.Mechanism;
  * @param mechanism its code, which tells the words
  */
 public record Misfit(
-    Rejection rejection, List<Blocker> blockers, Mechanism.Kind kind, String mechanism) {
+    Rejection rejection, List<Blocker> blockers, Mechanism.Movement kind, String mechanism) {
 
   public Misfit {
     blockers = List.copyOf(blockers);
@@ -28,7 +28,7 @@ public record Misfit(
     List<Blocker> blockers = rejection == null ? assessment.fit().blockedBy() : List.of();
     return rejection == null && blockers.isEmpty()
         ? null
-        : new Misfit(rejection, blockers, job.mechanism().kind(), job.mechanism().code());
+        : new Misfit(rejection, blockers, job.mechanism().movement(), job.mechanism().code());
   }
 
   /** Names of the reasons. */

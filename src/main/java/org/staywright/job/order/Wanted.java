@@ -26,7 +26,7 @@ public record Wanted(
     int revision,
     double years,
     Misfit misfit,
-    Judged judged,
+    OrderedFit judged,
     List<Alternate> alternates) {
 
   /** Without a job that would judge it. */

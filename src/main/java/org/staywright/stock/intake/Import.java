@@ -171,9 +171,9 @@ final class Import {
   private void settle(List<Rows.Row> piece) {
     rows += piece.size();
     boolean readable = plan.faults().isEmpty();
-    List<Judged> judged =
-        piece.parallelStream().map(row -> Judged.of(row, plan, options.hysteresis())).toList();
-    for (Judged each : judged) {
+    List<CheckedRow> judged =
+        piece.parallelStream().map(row -> CheckedRow.of(row, plan, options.hysteresis())).toList();
+    for (CheckedRow each : judged) {
       if (preview.size() < PREVIEW) {
         preview.add(each.understood(plan));
       }
@@ -183,7 +183,7 @@ final class Import {
     }
   }
 
-  private void settle(Judged row) {
+  private void settle(CheckedRow row) {
     row.faults().forEach(fault -> faults.add(row.number(), fault));
     StockRow sound = row.sound();
     if (sound == null) {
@@ -201,7 +201,7 @@ final class Import {
     }
   }
 
-  private Fault about(StockRow row, Judged judged, String bound, String code) {
+  private Fault about(StockRow row, CheckedRow judged, String bound, String code) {
     return plan.asInFile(new Fault("part_number", row.number(), bound, code), judged.cells());
   }
 

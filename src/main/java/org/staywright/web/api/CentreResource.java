@@ -8,7 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import org.staywright.form.job.CentreForm;
-import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
 
 /** Where a flap's centre of mass lies. */
@@ -20,6 +20,6 @@ public class CentreResource {
   @POST
   public ObjectNode find(byte[] body, UriInfo uri) {
     Query.none(uri);
-    return CentreForm.answer(CentreForm.read(Body.read(body)));
+    return CentreForm.answer(CentreForm.read(JsonBody.read(body)));
   }
 }

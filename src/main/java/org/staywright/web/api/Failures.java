@@ -24,8 +24,8 @@ import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.fit.BeyondWords;
 import org.staywright.web.shell.ErrorPages;
-import org.staywright.web.shell.Measured;
 import org.staywright.web.shell.Preference;
+import org.staywright.web.shell.ProgramMetrics;
 import org.staywright.wording.Wording;
 
 /** Turns what is thrown into answers. */
@@ -143,7 +143,7 @@ public final class Failures {
       problem.getHeaders().putSingle(HttpHeaders.RETRY_AFTER, "10");
       return problem;
     }
-    Measured.unforeseen();
+    ProgramMetrics.unforeseen();
     LOG.errorf(thrown, "unforeseen at %s", uri.getPath());
     return Problem.of(wording(), 500).response();
   }

@@ -19,7 +19,7 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.fit.rank.Why;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.fit.CurveJson;
 import org.staywright.form.fit.FitsJson;
 import org.staywright.form.fit.IdealJson;
@@ -37,10 +37,10 @@ import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
-import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
-import org.staywright.web.shell.Measured;
 import org.staywright.web.shell.Preference;
+import org.staywright.web.shell.ProgramMetrics;
 import org.staywright.wording.CautionText;
 import org.staywright.wording.FitText;
 
@@ -59,10 +59,10 @@ public class FitResource {
   @POST
   public ObjectNode rank(byte[] body, UriInfo uri) {
     Query.none(uri);
-    ObjectNode tree = JobForm.withDefaults(Body.read(body));
+    ObjectNode tree = JobForm.withDefaults(JsonBody.read(body));
     Range range = current.get();
     Job job = JobForm.read(tree, range);
-    Ranking ranking = Measured.ranking(() -> Ranking.of(range, job));
+    Ranking ranking = ProgramMetrics.ranking(() -> Ranking.of(range, job));
     return FitsJson.of(
         job,
         ranking,
@@ -82,7 +82,7 @@ public class FitResource {
   @Path("curve")
   public ObjectNode curve(byte[] body, UriInfo uri) {
     Query.none(uri);
-    CurveRequest asked = CurveRequest.read(Body.read(body), current.get());
+    CurveRequest asked = CurveRequest.read(JsonBody.read(body), current.get());
     return CurveJson.of(asked.job(), FitCurve.of(asked.job(), fit(asked)));
   }
 
@@ -90,7 +90,7 @@ public class FitResource {
   @Path("motion")
   public ObjectNode motion(byte[] body, UriInfo uri) {
     Query.none(uri);
-    MotionRequest asked = MotionRequest.read(Body.read(body), current.get());
+    MotionRequest asked = MotionRequest.read(JsonBody.read(body), current.get());
     Job job = asked.of().job();
     return InTimeJson.of(job, Motion.of(asked.scene(fit(asked.of()))));
   }
@@ -99,10 +99,10 @@ public class FitResource {
   @Path("chance")
   public ObjectNode chance(byte[] body, UriInfo uri) {
     Query.none(uri);
-    ChanceRequest asked = ChanceRequest.read(Body.read(body), current.get());
+    ChanceRequest asked = ChanceRequest.read(JsonBody.read(body), current.get());
     Job job = asked.of().job();
     Fit fit = fit(asked.of());
-    Spreads spreads = Spreads.usual(job, fit.part()).or(asked.spreads());
+    Uncertainties spreads = Uncertainties.usual(job, fit.part()).or(asked.spreads());
     return InTimeJson.of(Chance.of(job, fit, spreads, asked.draws(), asked.seed()), asked.seed());
   }
 
@@ -126,7 +126,7 @@ public class FitResource {
   public ObjectNode ideal(byte[] body, UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
-    Job job = JobForm.read(JobForm.withDefaults(Body.read(body)), range);
+    Job job = JobForm.read(JobForm.withDefaults(JsonBody.read(body)), range);
     if (!Ideal.askedOf(job)) {
       String type = job.mechanism().code();
       throw new Refusal(new Fault("#/load/type", type, "", "none-to-make"));
@@ -140,7 +140,7 @@ public class FitResource {
   public ObjectNode why(byte[] body, UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
-    WhyJson.Request asked = WhyJson.read(Body.read(body), range);
+    WhyJson.Request asked = WhyJson.read(JsonBody.read(body), range);
     String number = asked.partNumber();
     Part part =
         range

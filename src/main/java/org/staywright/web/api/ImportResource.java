@@ -21,8 +21,8 @@ import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
-import org.staywright.web.shell.Measured;
 import org.staywright.web.shell.Preference;
+import org.staywright.web.shell.ProgramMetrics;
 
 /** Files of stock: tried and taken in. */
 @Path("/api/v1/stock/imports")
@@ -79,7 +79,7 @@ public class ImportResource {
 
   private Imports.Outcome run(
       Inbox.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
-    return Measured.imported(
+    return ProgramMetrics.imported(
         dry ? imports.check(file, options, watch) : imports.write(file, options, watch));
   }
 

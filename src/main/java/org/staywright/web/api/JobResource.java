@@ -25,8 +25,8 @@ import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.api.request.Body;
 import org.staywright.web.api.request.IfMatch;
+import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
 
 /** Saved jobs and what was chosen for them. */
@@ -55,7 +55,7 @@ public class JobResource {
   @POST
   public Response add(byte[] body, UriInfo uri) {
     Query.none(uri);
-    ObjectNode document = JobForm.withDefaults(Body.read(body));
+    ObjectNode document = JobForm.withDefaults(JsonBody.read(body));
     JobForm.read(document, current.get());
     SavedJob saved = jobs.add(document);
     URI location = uri.getAbsolutePathBuilder().path(saved.id.toString()).build();
@@ -76,7 +76,7 @@ public class JobResource {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
-    ObjectNode document = JobForm.withDefaults(JobJson.writable(Body.read(body)));
+    ObjectNode document = JobForm.withDefaults(JobJson.writable(JsonBody.read(body)));
     Range range = seen.choice == null ? null : ordering.range(seen.choice.revision());
     JobForm.read(document, range == null ? current.get() : range);
     return tagged(Response.ok(), jobs.change(seen.id, version, document, range));
@@ -97,7 +97,7 @@ public class JobResource {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
-    ChoiceForm wish = ChoiceForm.read(Body.read(body));
+    ChoiceForm wish = ChoiceForm.read(JsonBody.read(body));
     return tagged(Response.ok(), jobs.choose(seen.id, version, current.get(), wish));
   }
 

@@ -17,7 +17,7 @@ import org.staywright.form.mounts.MountsRequest;
 import org.staywright.job.task.Tasks;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.shell.Preference;
@@ -44,7 +44,7 @@ public class MountsResource {
   @POST
   public Response find(byte[] body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     Query.none(uri);
-    MountsRequest asked = MountsRequest.read(Body.read(body));
+    MountsRequest asked = MountsRequest.read(JsonBody.read(body));
     Range range = current.get();
     return Prefer.async(prefer)
         ? TaskResource.accepted(tasks.start(progress -> found(asked, range, progress)), uri)

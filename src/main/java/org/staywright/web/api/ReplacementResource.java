@@ -12,7 +12,7 @@ import java.time.LocalDate;
 import org.staywright.form.replace.ReplacementForm;
 import org.staywright.form.replace.ReplacementsJson;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.api.request.Body;
+import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.replace.Swap;
 import org.staywright.web.shell.Preference;
@@ -36,7 +36,7 @@ public class ReplacementResource {
   public ObjectNode find(byte[] body, UriInfo uri) {
     Query.none(uri);
     Wording wording = Preference.now().metric();
-    ReplacementForm form = ReplacementForm.read(Body.read(body));
+    ReplacementForm form = ReplacementForm.read(JsonBody.read(body));
     Swap swap = Swap.of(current.get(), form, LocalDate.now(clock));
     return ReplacementsJson.of(
         swap.answer(),

@@ -24,7 +24,7 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.staywright.backup.Backup;
 import org.staywright.backup.Restoration;
 import org.staywright.unit.Refusal;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 
 /**
  * A backup is downloaded, and one is sent back in two steps: it is checked and shown beside what it
@@ -75,7 +75,7 @@ public class BackupPage {
   }
 
   private static TemplateInstance refused(Refusal refusal) {
-    List<String> faults = refusal.faults().stream().map(Say.wording()::fault).toList();
+    List<String> faults = refusal.faults().stream().map(PageText.wording()::fault).toList();
     return Templates.backup(null, false, faults);
   }
 
@@ -85,7 +85,7 @@ public class BackupPage {
   public synchronized Object restore(
       @FormParam("id") String asked, @FormParam("confirmed") String confirmed) throws IOException {
     if (file == null || !id.equals(asked)) {
-      return Templates.backup(null, false, List.of(Say.text("backup.forgotten")));
+      return Templates.backup(null, false, List.of(PageText.text("backup.forgotten")));
     }
     if (confirmed == null) {
       return checked();

@@ -2,7 +2,7 @@ package org.staywright.web.backup;
 
 import java.util.List;
 import org.staywright.backup.Contents;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.web.stock.StockView;
 
 /**
@@ -24,7 +24,7 @@ record BackupView(String id, String created, List<Row> rows) {
             .map(
                 table ->
                     new Row(
-                        Say.text("backup.rows." + table),
+                        PageText.text("backup.rows." + table),
                         number(there.rows().get(table)),
                         number(here.rows().get(table))))
             .toList();
@@ -32,6 +32,6 @@ record BackupView(String id, String created, List<Row> rows) {
   }
 
   private static String number(long rows) {
-    return Say.wording().number(rows, 0);
+    return PageText.wording().number(rows, 0);
   }
 }

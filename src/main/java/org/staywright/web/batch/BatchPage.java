@@ -22,7 +22,7 @@ import org.staywright.form.schema.Unreadable;
 import org.staywright.job.batch.Batch;
 import org.staywright.job.batch.Batches;
 import org.staywright.stock.CurrentRange;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.web.stock.StockPage;
 import org.staywright.web.stock.StockView;
 import org.staywright.wording.Wording;
@@ -51,7 +51,7 @@ public final class BatchPage {
     if (upload == null || upload.size() == 0) {
       return list("", List.of());
     }
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     byte[] body = Files.readAllBytes(upload.uploadedFile());
     JobFile file;
     try {

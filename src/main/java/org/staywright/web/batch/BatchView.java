@@ -6,7 +6,7 @@ import java.util.List;
 import org.staywright.form.batch.BatchJson;
 import org.staywright.job.batch.Batch;
 import org.staywright.job.batch.Batches;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.web.stock.StockView;
 import org.staywright.wording.Wording;
 
@@ -40,7 +40,7 @@ record BatchView(
       String blocked) {}
 
   static BatchView of(Batch batch) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     Batch.Tally tally = batch.tally();
     String progress =
         switch (batch.state()) {

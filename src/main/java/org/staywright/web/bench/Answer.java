@@ -3,7 +3,7 @@ package org.staywright.web.bench;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.stream.Stream;
-import org.staywright.document.view.Stand;
+import org.staywright.document.view.ViewPosition;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
@@ -16,7 +16,7 @@ import org.staywright.web.field.Typed;
 import org.staywright.web.fit.Cleared;
 import org.staywright.web.query.Bench;
 import org.staywright.web.query.JobQuery;
-import org.staywright.web.shell.Measured;
+import org.staywright.web.shell.ProgramMetrics;
 import org.staywright.wording.Wording;
 
 /**
@@ -27,7 +27,7 @@ import org.staywright.wording.Wording;
  * @param held its best spring in the side view, null while it is not sound
  * @param ranking null while it is not sound
  */
-record Answer(JobQuery query, FormFields form, Held held, RankingView ranking) {
+record Answer(JobQuery query, FormFields form, HeldSpring held, RankingView ranking) {
 
   /** So many rows are looked at for each that is shown: what is nearly the same shares one. */
   private static final int DEEP = 4;
@@ -45,7 +45,8 @@ record Answer(JobQuery query, FormFields form, Held held, RankingView ranking) {
     try {
       ObjectNode tree = JobForm.withDefaults(asked.tree());
       Job job = JobForm.read(tree, range);
-      Ranking ranking = Measured.ranking(() -> Ranking.of(range, job.showing(DEEP * job.limit())));
+      Ranking ranking =
+          ProgramMetrics.ranking(() -> Ranking.of(range, job.showing(DEEP * job.limit())));
       boolean solve = near || ranking.fits().isEmpty();
       JobQuery query = JobQuery.of(tree, asked.saved());
       Typed typed = new Typed(query.values(), asked.typed().texts());
@@ -53,7 +54,7 @@ record Answer(JobQuery query, FormFields form, Held held, RankingView ranking) {
       return new Answer(
           query,
           form,
-          Held.of(job, best(ranking), Stand.START, wording),
+          HeldSpring.of(job, best(ranking), ViewPosition.START, wording),
           RankingView.of(
               query,
               job,

@@ -34,7 +34,7 @@ public record Bar(
 
   private static Bar of(Job job, Kept kept, Wording wording) {
     FigureText text = FigureText.in(wording);
-    Unit unit = kept.criterion().unit(job.mechanism().kind());
+    Unit unit = kept.criterion().unit(job.mechanism().movement());
     double limit = kept.needed();
     double full = limit > 0 ? limit / SHARE : 1;
     boolean most = kept.criterion().sense() == Sense.AT_MOST;

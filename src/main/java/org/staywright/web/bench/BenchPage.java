@@ -30,18 +30,18 @@ import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.web.chart.ChartFile;
 import org.staywright.web.field.FormFields;
+import org.staywright.web.fit.AskedPart;
 import org.staywright.web.fit.Cleared;
 import org.staywright.web.fit.FitTemplates;
 import org.staywright.web.fit.FitView;
 import org.staywright.web.fit.IdealView;
-import org.staywright.web.fit.Judged;
 import org.staywright.web.fit.OutView;
 import org.staywright.web.fit.RejectedView;
 import org.staywright.web.fit.WhyView;
 import org.staywright.web.query.Bench;
 import org.staywright.web.query.JobQuery;
+import org.staywright.web.shell.PageText;
 import org.staywright.web.shell.Pages;
-import org.staywright.web.shell.Say;
 
 /**
  * A mechanism described in a form, and the stock ranked for it: one address holds the whole job.
@@ -102,7 +102,8 @@ public abstract class BenchPage {
   public TemplateInstance step(
       @Context UriInfo uri, @QueryParam("pick") String pick, @QueryParam("shown-at") String shown) {
     return Templates.step(
-        bench, Held.of(asked(uri), stock.get(), pick == null ? "" : pick.strip(), number(shown)));
+        bench,
+        HeldSpring.of(asked(uri), stock.get(), pick == null ? "" : pick.strip(), number(shown)));
   }
 
   /** 0 for what is no number: a drawing can always be made. */
@@ -121,7 +122,7 @@ public abstract class BenchPage {
   public TemplateInstance fit(
       @Context UriInfo uri, @QueryParam("pick") @DefaultValue("") String pick) {
     JobQuery query = asked(uri);
-    Judged judged = judged(query, pick);
+    AskedPart judged = judged(query, pick);
     return judged.fit() == null
         ? FitTemplates.out(OutView.of(query, judged))
         : FitTemplates.fit(
@@ -140,7 +141,7 @@ public abstract class BenchPage {
       @QueryParam("pick") @DefaultValue("") String pick,
       @PathParam("chart") String chart,
       @PathParam("type") String type) {
-    Judged judged = judged(asked(uri), pick);
+    AskedPart judged = judged(asked(uri), pick);
     if (judged.fit() == null) {
       throw new NotFoundException();
     }
@@ -153,7 +154,7 @@ public abstract class BenchPage {
   @Path("fit/detail")
   public TemplateInstance detail(
       @Context UriInfo uri, @QueryParam("pick") @DefaultValue("") String pick) {
-    Judged judged = judged(asked(uri), pick);
+    AskedPart judged = judged(asked(uri), pick);
     if (judged.fit() == null) {
       throw new NotFoundException();
     }
@@ -230,7 +231,7 @@ public abstract class BenchPage {
     if (ideal.proposed() == null) {
       throw new NotFoundException();
     }
-    return RestResponse.ResponseBuilder.ok(Specification.pdf(job, ideal, Say.wording()))
+    return RestResponse.ResponseBuilder.ok(Specification.pdf(job, ideal, PageText.wording()))
         .header("Content-Disposition", "inline; filename=\"specification.pdf\"")
         .build();
   }
@@ -247,8 +248,8 @@ public abstract class BenchPage {
     return Cleared.of(JobForm.withDefaults(query.tree()), job, stock.get(), bench.wording());
   }
 
-  private Judged judged(JobQuery query, String asked) {
-    return Judged.of(
+  private AskedPart judged(JobQuery query, String asked) {
+    return AskedPart.of(
         JobForm.read(query.tree(), stock.get()), stock.get(), asked.strip(), bench.wording());
   }
 
@@ -266,14 +267,14 @@ public abstract class BenchPage {
         Bench bench,
         JobQuery query,
         FormFields form,
-        Held held,
+        HeldSpring held,
         RankingView ranking,
         boolean live,
         List<String> misread);
 
     static native TemplateInstance live(
-        Bench bench, JobQuery query, FormFields form, Held held, RankingView ranking);
+        Bench bench, JobQuery query, FormFields form, HeldSpring held, RankingView ranking);
 
-    static native TemplateInstance step(Bench bench, Held held);
+    static native TemplateInstance step(Bench bench, HeldSpring held);
   }
 }

@@ -41,7 +41,7 @@ public record Verdict(
     BareText text =
         load == null
             ? null
-            : BareText.of(load, Figure.OPENING_ANGLE.unit(job.mechanism().kind()), wording);
+            : BareText.of(load, Figure.OPENING_ANGLE.unit(job.mechanism().movement()), wording);
     String bare = text == null ? "" : text.sentence();
     boolean enough = load != null && load.content();
     return new Verdict(

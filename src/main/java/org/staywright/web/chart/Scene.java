@@ -9,7 +9,7 @@ import java.util.List;
 import org.staywright.document.draw.Drawing;
 import org.staywright.document.draw.Svg;
 import org.staywright.document.view.SideView;
-import org.staywright.document.view.Stand;
+import org.staywright.document.view.ViewPosition;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
@@ -33,7 +33,7 @@ public record Scene(Graph graph, String data) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  public static Scene of(Job job, Fit fit, Stand stand, Wording wording) {
+  public static Scene of(Job job, Fit fit, ViewPosition stand, Wording wording) {
     Drawing drawing = SideView.of(job, fit, stand, wording);
     ObjectNode data = data(drawing);
     ArrayNode grips = data.putArray("grips");

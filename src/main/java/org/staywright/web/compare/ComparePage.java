@@ -35,7 +35,7 @@ import org.staywright.web.fit.Weighing;
 import org.staywright.web.job.Ticked;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.query.Pick;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
@@ -61,7 +61,7 @@ public class ComparePage {
       @Context UriInfo uri,
       @QueryParam("pick") List<String> picks,
       @QueryParam("job") List<String> ids) {
-    Field field = new Field(Say.wording());
+    Field field = new Field(PageText.wording());
     if (!ids.isEmpty()) {
       saved(ids, field);
       return Templates.compare(
@@ -106,7 +106,7 @@ public class ComparePage {
       @QueryParam("job") List<String> ids,
       @PathParam("chart") String chart,
       @PathParam("type") String type) {
-    Field field = new Field(Say.wording());
+    Field field = new Field(PageText.wording());
     JobQuery query = JobQuery.of(uri.getQueryParameters());
     if (!ids.isEmpty()) {
       saved(ids, field);

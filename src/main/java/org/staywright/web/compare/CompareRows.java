@@ -17,7 +17,7 @@ import org.staywright.part.Offer;
 import org.staywright.part.Price;
 import org.staywright.web.compare.CompareView.Cell;
 import org.staywright.web.compare.CompareView.Row;
-import org.staywright.web.field.Trait;
+import org.staywright.web.field.ComparedFigure;
 import org.staywright.web.fit.FitRow;
 import org.staywright.web.fit.FitWords;
 import org.staywright.web.fit.Supply;
@@ -52,7 +52,7 @@ final class CompareRows {
                 .toList());
   }
 
-  private List<Trait> fittings(Fit fit) {
+  private List<ComparedFigure> fittings(Fit fit) {
     return fit.rodFitting() == null
         ? List.of()
         : List.of(
@@ -60,8 +60,8 @@ final class CompareRows {
             fitting("page.field.fittings.tubeEnd", fit.tubeFitting()));
   }
 
-  private Trait fitting(String key, Fitting fitting) {
-    return Trait.plain(wording.text(key), FitRow.fitting(fitting, wording));
+  private ComparedFigure fitting(String key, Fitting fitting) {
+    return ComparedFigure.plain(wording.text(key), FitRow.fitting(fitting, wording));
   }
 
   /** What it costs and when it is here. */
@@ -82,7 +82,7 @@ final class CompareRows {
     return rows(this::points);
   }
 
-  private List<Trait> points(Rival rival) {
+  private List<ComparedFigure> points(Rival rival) {
     Score score = rival.score();
     Weights weights = rival.job().weights();
     return List.of(
@@ -91,44 +91,44 @@ final class CompareRows {
         points("landing", score.landing(), weights.landing()),
         points("price", score.price(), weights.price()),
         points("supply", score.supply(), weights.supply()),
-        Trait.less(
+        ComparedFigure.less(
             wording.text("compare.score.lost"), wording.number(-score.lost(), 1), score.lost()),
-        Trait.more(
+        ComparedFigure.more(
             wording.text("compare.score.total"),
             wording.number(score.total(weights), 1),
             score.total(weights)));
   }
 
-  private Trait points(String term, double share, double weight) {
+  private ComparedFigure points(String term, double share, double weight) {
     String of = wording.number(100 * weight, 0);
-    return Trait.more(
+    return ComparedFigure.more(
         wording.text("page.field.weights." + term),
         wording.text("compare.score.points", wording.number(100 * weight * share, 1), of),
         share);
   }
 
-  private List<Trait> bought(Rival rival, boolean oneCurrency) {
+  private List<ComparedFigure> bought(Rival rival, boolean oneCurrency) {
     Offer offer = offer(rival);
     Price price = offer.price();
     boolean told = oneCurrency && rival.fit().setPrice() != null;
     return List.of(
-        Trait.less(
+        ComparedFigure.less(
             wording.text("page.row.price"),
             FitRow.price(rival.fit(), wording),
             told ? rival.fit().setPrice().doubleValue() : null),
-        Trait.less(
+        ComparedFigure.less(
             wording.text("page.row.lead"),
             FitRow.lead(rival.fit().leadTimeDays(), wording),
             (double) rival.fit().leadTimeDays()),
-        Trait.more(
+        ComparedFigure.more(
             wording.text("part.label.stock"), Supply.stock(offer, wording), (double) offer.stock()),
-        Trait.plain(
+        ComparedFigure.plain(
             wording.text("compare.breaks"),
             price == null ? "–" : String.join("\n", ListView.steps(price, wording))),
-        Trait.plain(
+        ComparedFigure.plain(
             wording.text("document.valid-until"),
             price == null || price.validUntil() == null ? "–" : price.validUntil().toString()),
-        Trait.plain(wording.text("compare.terms"), price == null ? "–" : terms(price)));
+        ComparedFigure.plain(wording.text("compare.terms"), price == null ? "–" : terms(price)));
   }
 
   private String terms(Price price) {
@@ -140,15 +140,15 @@ final class CompareRows {
   }
 
   /** One for each figure that any of them has; what a rival has not is left open. */
-  private List<Row> rows(Function<Rival, List<Trait>> of) {
-    List<List<Trait>> columns = rivals.stream().map(of).toList();
+  private List<Row> rows(Function<Rival, List<ComparedFigure>> of) {
+    List<List<ComparedFigure>> columns = rivals.stream().map(of).toList();
     Set<String> labels = new LinkedHashSet<>();
     columns.forEach(column -> column.forEach(trait -> labels.add(trait.label())));
     return labels.stream().map(label -> row(label, columns)).toList();
   }
 
-  private Row row(String label, List<List<Trait>> columns) {
-    List<Trait> traits = columns.stream().map(column -> named(label, column)).toList();
+  private Row row(String label, List<List<ComparedFigure>> columns) {
+    List<ComparedFigure> traits = columns.stream().map(column -> named(label, column)).toList();
     String best = best(traits);
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < traits.size(); i++) {
@@ -158,23 +158,23 @@ final class CompareRows {
     return new Row(label, cells);
   }
 
-  private static Trait named(String label, List<Trait> column) {
+  private static ComparedFigure named(String label, List<ComparedFigure> column) {
     return column.stream()
         .filter(trait -> trait.label().equals(label))
         .findFirst()
-        .orElse(Trait.plain(label, "–"));
+        .orElse(ComparedFigure.plain(label, "–"));
   }
 
   /** What the best reads like; null where all read alike or none is better. */
-  private static String best(List<Trait> traits) {
-    if (traits.stream().map(Trait::text).distinct().count() < 2) {
+  private static String best(List<ComparedFigure> traits) {
+    if (traits.stream().map(ComparedFigure::text).distinct().count() < 2) {
       return null;
     }
-    Optional<Trait> best =
+    Optional<ComparedFigure> best =
         traits.stream()
             .filter(trait -> trait.merit() != null)
             .reduce((one, next) -> next.merit() > one.merit() ? next : one);
-    return best.map(Trait::text).orElse(null);
+    return best.map(ComparedFigure::text).orElse(null);
   }
 
   private FitWords words(Rival rival) {

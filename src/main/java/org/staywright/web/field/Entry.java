@@ -34,7 +34,7 @@ public record Entry(List<String> texts, String unit, List<String> shown, String 
     Kind kind = field != null && field.kind() instanceof Kind.Many many ? many.of() : kind(field);
     Units units = wording.units();
     if (kind instanceof Shape row && field.kind() instanceof Kind.Many && units != Units.METRIC) {
-      String mark = new Shown(name, null, units.code(), "").toString();
+      String mark = new ShownValue(name, null, units.code(), "").toString();
       String text = TypedTable.shown(row, String.join("\n", values), units);
       return new Entry(List.of(text), "", List.of(mark), "");
     }
@@ -58,7 +58,7 @@ public record Entry(List<String> texts, String unit, List<String> shown, String 
         texts.add(text);
       }
       if (foreign) {
-        shown.add(new Shown(name, unit, text, exact == null ? "" : value).toString());
+        shown.add(new ShownValue(name, unit, text, exact == null ? "" : value).toString());
       }
       String said = i < typed.size() ? typed.get(i).strip() : "";
       if (exact != null && !said.equals(text) && !said.isEmpty() && number(said) == null) {

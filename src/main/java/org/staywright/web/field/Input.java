@@ -13,7 +13,7 @@ import java.util.List;
  * @param fault what is wrong and how to mend it, "" where nothing is
  * @param options to choose from, none for a free entry
  * @param parts of a field made of several
- * @param shown what comes back beside it, for {@link Shown}
+ * @param shown what comes back beside it, for {@link ShownValue}
  * @param read how what was typed was understood, "" where it stands there as it was typed
  */
 public record Input(

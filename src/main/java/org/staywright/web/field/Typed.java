@@ -45,7 +45,7 @@ public record Typed(Map<String, List<String>> values, Map<String, List<String>> 
                     .ifPresent(
                         field -> {
                           texts.put(name, List.copyOf(typed));
-                          List<Shown> shown = Shown.of(name, parameters);
+                          List<ShownValue> shown = ShownValue.of(name, parameters);
                           values.put(
                               name, meant(field.kind(), typed, shown, wording.decimalComma()));
                         }));
@@ -53,7 +53,7 @@ public record Typed(Map<String, List<String>> values, Map<String, List<String>> 
   }
 
   private static List<String> meant(
-      Kind kind, List<String> typed, List<Shown> shown, boolean decimalComma) {
+      Kind kind, List<String> typed, List<ShownValue> shown, boolean decimalComma) {
     Kind entry = kind instanceof Kind.Many many ? many.of() : kind;
     if (kind instanceof Kind.Many && entry instanceof Shape row && !shown.isEmpty()) {
       Units units = Units.of(shown.get(0).text()).orElse(Units.METRIC);
@@ -67,7 +67,7 @@ public record Typed(Map<String, List<String>> values, Map<String, List<String>> 
     List<String> meant = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
       String text = typed.get(i).strip();
-      Shown was = i < shown.size() ? shown.get(i) : new Shown("", unit, "", "");
+      ShownValue was = i < shown.size() ? shown.get(i) : new ShownValue("", unit, "", "");
       boolean untouched = !was.exact().isEmpty() && text.equals(was.text());
       meant.add(untouched ? was.exact() : meant(text, unit, was.unit(), decimalComma));
     }

@@ -10,8 +10,8 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.SeatFigures;
 import org.staywright.unit.Unit;
 import org.staywright.web.chart.Graph;
+import org.staywright.web.field.ComparedFigure;
 import org.staywright.web.field.Labelled;
-import org.staywright.web.field.Trait;
 import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
 
@@ -70,7 +70,7 @@ public sealed interface FitWords permits HandWords, SeatWords {
   }
 
   /** Those about a subject, for a comparison. */
-  default List<Trait> about(Subject subject) {
+  default List<ComparedFigure> about(Subject subject) {
     return Figure.of(fit()).stream()
         .filter(figure -> figure.subject() == subject && told(figure))
         .map(this::trait)
@@ -85,7 +85,7 @@ public sealed interface FitWords permits HandWords, SeatWords {
 
   /** One figure with its label. */
   default Labelled labelled(Figure figure) {
-    Trait trait = trait(figure);
+    ComparedFigure trait = trait(figure);
     return new Labelled(trait.label(), trait.text());
   }
 
@@ -96,20 +96,20 @@ public sealed interface FitWords permits HandWords, SeatWords {
   }
 
   private Unit unit(Figure figure) {
-    return figure.unit(job().mechanism().kind());
+    return figure.unit(job().mechanism().movement());
   }
 
-  private Trait trait(Figure figure) {
+  private ComparedFigure trait(Figure figure) {
     Double si = figure.value(fit());
     Unit unit = unit(figure);
     FigureText text = FigureText.in(wording());
     String label = text.label(figure, si);
     String value = text.value(figure, si, unit);
     return switch (figure.better()) {
-      case LESS -> Trait.less(label, value, si);
-      case MORE -> Trait.more(label, value, si);
-      case BALANCED -> Trait.less(label, value, si == null ? null : Math.abs(si));
-      case NEITHER -> Trait.plain(label, value);
+      case LESS -> ComparedFigure.less(label, value, si);
+      case MORE -> ComparedFigure.more(label, value, si);
+      case BALANCED -> ComparedFigure.less(label, value, si == null ? null : Math.abs(si));
+      case NEITHER -> ComparedFigure.plain(label, value);
     };
   }
 }

@@ -72,8 +72,8 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
     return new Labelled(wording.text(key), bare(one) + " / " + bare(other));
   }
 
-  private Mechanism.Kind kind() {
-    return job.mechanism().kind();
+  private Mechanism.Movement kind() {
+    return job.mechanism().movement();
   }
 
   private double limit() {

@@ -61,7 +61,7 @@ public final class IdealRows {
     add(
         "fit.figure." + figure.code(),
         figure::value,
-        figure.unit(Mechanism.Kind.TURNS),
+        figure.unit(Mechanism.Movement.TURNS),
         figure.decimals(),
         FigureText.rounding(figure));
   }

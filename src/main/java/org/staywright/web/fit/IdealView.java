@@ -182,7 +182,7 @@ public record IdealView(
     return OverlayChart.Line.hand(
         wording.text(name),
         FitCurve.of(job, fit),
-        job.mechanism().kind(),
+        job.mechanism().movement(),
         job.requirements().maxHandForce());
   }
 

@@ -25,7 +25,7 @@ public record OutView(
     List<JobQuery.Pair> job,
     String back) {
 
-  public static OutView of(JobQuery query, Judged judged) {
+  public static OutView of(JobQuery query, AskedPart judged) {
     String[] sides = judged.asked().split("x", 2);
     return new OutView(
         query.bench().path(),

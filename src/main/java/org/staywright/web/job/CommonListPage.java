@@ -24,7 +24,7 @@ import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.order.PartsList;
 import org.staywright.web.shell.Address;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /** One parts list for the jobs that an address names, as a page and as files. */
@@ -45,7 +45,7 @@ public class CommonListPage {
   @GET
   @Produces(MediaType.TEXT_HTML)
   public TemplateInstance show(@QueryParam("job") List<String> ids) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     Ticked ticked = Ticked.of(ids, jobs, wording);
     List<Chosen> chosen = ordering.chosen(ticked.jobs());
     return Templates.list(
@@ -60,7 +60,7 @@ public class CommonListPage {
   @GET
   @Path("{file}")
   public Response file(@PathParam("file") String file, @QueryParam("job") List<String> ids) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     Ticked ticked = Ticked.of(ids, jobs, wording);
     if (ticked.jobs().isEmpty() || !ticked.missing().isEmpty()) {
       throw new NotFoundException();

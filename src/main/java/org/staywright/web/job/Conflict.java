@@ -10,7 +10,7 @@ import org.staywright.job.SavedJob;
 import org.staywright.web.field.FormFields;
 import org.staywright.web.field.Input;
 import org.staywright.web.query.JobQuery;
-import org.staywright.web.shell.Seen;
+import org.staywright.web.shell.SeenVersion;
 import org.staywright.wording.Wording;
 
 /**
@@ -51,7 +51,7 @@ public record Conflict(
    */
   static Conflict of(
       String kind, String reason, JobQuery typed, String pick, SavedJob now, Wording wording) {
-    String seen = now == null ? "" : Seen.of(now).toString();
+    String seen = now == null ? "" : SeenVersion.of(now).toString();
     return new Conflict(
         kind,
         reason,

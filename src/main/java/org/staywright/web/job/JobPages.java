@@ -34,8 +34,8 @@ import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.web.field.Typed;
 import org.staywright.web.shell.Copy;
+import org.staywright.web.shell.PageText;
 import org.staywright.web.shell.Pages;
-import org.staywright.web.shell.Say;
 
 /** The saved jobs, and what to order for each. */
 @Path("/jobs")
@@ -60,7 +60,7 @@ public class JobPages {
             .filter(id -> id.matches("[0-9]{1,18}"))
             .map(Long::valueOf)
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return Templates.jobs(JobsView.of(jobs, Pages.asked(page), ids, Say.wording()));
+    return Templates.jobs(JobsView.of(jobs, Pages.asked(page), ids, PageText.wording()));
   }
 
   @GET
@@ -78,7 +78,7 @@ public class JobPages {
       @FormParam("version") @DefaultValue("-1") int version,
       MultivaluedMap<String, String> form) {
     SavedJob job = find(id);
-    Map<String, List<String>> typed = Typed.of(ChoiceForm.SHAPE, form, Say.wording()).values();
+    Map<String, List<String>> typed = Typed.of(ChoiceForm.SHAPE, form, PageText.wording()).values();
     try {
       ChoiceForm wish =
           ChoiceForm.read(new JsonText(FlatForm.typed(ChoiceForm.SHAPE, typed), List.of()));
@@ -105,7 +105,7 @@ public class JobPages {
   @GET
   @Path("{id}/removal")
   public TemplateInstance asking(@PathParam("id") String id) {
-    return Templates.removal(JobsView.Row.of(find(id), Say.wording()), false);
+    return Templates.removal(JobsView.Row.of(find(id), PageText.wording()), false);
   }
 
   @POST
@@ -118,13 +118,13 @@ public class JobPages {
       jobs.remove(job.id, version);
       return RestResponse.seeOther(URI.create("/jobs"));
     } catch (Stale stale) {
-      return answer(409, Templates.removal(JobsView.Row.of(find(id), Say.wording()), true));
+      return answer(409, Templates.removal(JobsView.Row.of(find(id), PageText.wording()), true));
     }
   }
 
   private TemplateInstance page(
       SavedJob job, Map<String, List<String>> typed, List<Fault> faults, boolean stale) {
-    return Templates.job(JobView.of(job, ordering, typed, faults, stale, Say.wording()));
+    return Templates.job(JobView.of(job, ordering, typed, faults, stale, PageText.wording()));
   }
 
   private static RestResponse<TemplateInstance> answer(int status, TemplateInstance page) {

@@ -11,7 +11,7 @@ import org.staywright.job.SavedJob;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.shell.Address;
 import org.staywright.web.shell.Pages;
-import org.staywright.web.shell.Seen;
+import org.staywright.web.shell.SeenVersion;
 import org.staywright.wording.Wording;
 
 /**
@@ -40,7 +40,7 @@ public record JobsView(List<Row> rows, Pages pages, Set<Long> ticked) {
           title(job, wording),
           LocalDate.ofInstant(job.changed, ZoneId.systemDefault()).toString(),
           job.choice == null ? "" : job.choice.count() + " × " + job.choice.part(),
-          JobQuery.of(JobJson.of(job), Seen.of(job).toString()).address(),
+          JobQuery.of(JobJson.of(job), SeenVersion.of(job).toString()).address(),
           job.version);
     }
   }

@@ -33,8 +33,8 @@ import org.staywright.unit.Refusal;
 import org.staywright.web.bench.BenchPage;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.query.Pick;
-import org.staywright.web.shell.Say;
-import org.staywright.web.shell.Seen;
+import org.staywright.web.shell.PageText;
+import org.staywright.web.shell.SeenVersion;
 import org.staywright.wording.Wording;
 
 /** Saves a job as it was typed, with a part chosen for it or without: all of it or nothing. */
@@ -77,7 +77,7 @@ public class SavingPage {
     } catch (Refusal refusal) {
       return answer(422, BenchPage.page(query, stock.get(), List.of()));
     }
-    Seen seen = Seen.read(query.saved()).orElse(null);
+    SeenVersion seen = SeenVersion.read(query.saved()).orElse(null);
     Range range = stock.get();
     boolean drop = "true".equals(dropping);
     try {
@@ -92,14 +92,15 @@ public class SavingPage {
       if (pick != null) {
         return RestResponse.seeOther(URI.create(query.address(pick)));
       }
-      Wording wording = Say.wording();
+      Wording wording = PageText.wording();
       String reason =
           refusal.faults().stream().map(fault -> fault.bound()).collect(Collectors.joining(", "));
       return conflict("choice", reason, query, "", jobs.find(seen.id()).orElse(null));
     }
   }
 
-  private SavedJob saved(Seen seen, ObjectNode document, Pick pick, boolean drop, Range current) {
+  private SavedJob saved(
+      SeenVersion seen, ObjectNode document, Pick pick, boolean drop, Range current) {
     if (seen == null) {
       SavedJob job = jobs.add(document);
       return pick == null ? job : choose(job, pick, null, current);

@@ -7,7 +7,7 @@ import org.staywright.fit.mounts.Found;
 import org.staywright.job.task.Task;
 import org.staywright.mechanism.Mounts;
 import org.staywright.web.query.JobQuery;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.FitText;
 import org.staywright.wording.Wording;
 
@@ -44,7 +44,7 @@ public record MountsView(
   }
 
   private static MountsView said(String key) {
-    String note = key.isEmpty() ? "" : Say.wording().text(key);
+    String note = key.isEmpty() ? "" : PageText.wording().text(key);
     return new MountsView("", 0, note, "", "", List.of(), List.of());
   }
 

@@ -15,7 +15,7 @@ import org.staywright.document.draw.Drawing;
 import org.staywright.part.Part;
 import org.staywright.stock.CurrentRange;
 import org.staywright.web.chart.ChartFile;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /** One part of the stock. */
@@ -38,7 +38,7 @@ public final class PartPage {
       @PathParam("chart") String chart,
       @PathParam("type") String type) {
     Part part = stock.get().part(partNumber).orElseThrow(NotFoundException::new);
-    Wording wording = Say.wording().about(part.family().code());
+    Wording wording = PageText.wording().about(part.family().code());
     List<Drawing> charts =
         PartView.charts(part, wording).stream().map(FamilyCharts.Chart::drawing).toList();
     return ChartFile.of(charts, chart, type, part.number(), wording);
@@ -50,7 +50,7 @@ public final class PartPage {
         stock
             .get()
             .part(partNumber)
-            .map(part -> PartView.of(part, Say.wording()))
+            .map(part -> PartView.of(part, PageText.wording()))
             .orElseThrow(NotFoundException::new));
   }
 

@@ -16,7 +16,7 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Refusal;
 import org.staywright.web.field.FormFields;
 import org.staywright.web.field.Typed;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /** The stock by what was measured on a spring in the hand. */
@@ -32,7 +32,7 @@ public final class SearchPage {
 
   @GET
   public TemplateInstance show(@Context UriInfo uri) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     Typed typed = Typed.of(MeasuredForm.MEASURED, uri.getQueryParameters(), wording);
     try {
       JsonNode tree = MeasuredForm.withDefaults(typed.values());

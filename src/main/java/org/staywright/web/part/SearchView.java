@@ -3,7 +3,7 @@ package org.staywright.web.part;
 import java.util.List;
 import java.util.Map;
 import org.staywright.form.replace.MeasuredForm;
-import org.staywright.part.Measured;
+import org.staywright.part.MeasuredSpring;
 import org.staywright.part.Range;
 import org.staywright.part.Selection;
 import org.staywright.web.shell.Address;
@@ -16,11 +16,11 @@ import org.staywright.wording.Wording;
  * @param pages of all that was found
  * @param rows of this page
  */
-public record SearchView(Pages pages, List<PartRow> rows) {
+public record SearchView(Pages pages, List<FoundPart> rows) {
 
   static SearchView of(
       MeasuredForm.Asked asked, Map<String, List<String>> typed, Range range, Wording wording) {
-    Measured measured = asked.measured();
+    MeasuredSpring measured = asked.measured();
     Selection found = measured.rows(range, (asked.page() - 1) * Pages.SIZE, Pages.SIZE);
     Pages pages = Pages.of(found.total(), asked.page(), new Address("/parts", typed));
     if (pages.page() < asked.page()) {
@@ -28,6 +28,8 @@ public record SearchView(Pages pages, List<PartRow> rows) {
     }
     return new SearchView(
         pages,
-        found.rows().stream().map(row -> PartRow.of(range.part(row), measured, wording)).toList());
+        found.rows().stream()
+            .map(row -> FoundPart.of(range.part(row), measured, wording))
+            .toList());
   }
 }

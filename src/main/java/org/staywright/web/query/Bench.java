@@ -12,7 +12,7 @@ import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /** The pages on which a job is described, one for each mechanism. */
@@ -86,6 +86,6 @@ public enum Bench {
   }
 
   public Wording wording() {
-    return Say.wording().about(type);
+    return PageText.wording().about(type);
   }
 }

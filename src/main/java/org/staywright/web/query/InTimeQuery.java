@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.staywright.fit.job.Corner;
-import org.staywright.fit.time.Spreads;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
@@ -49,7 +49,11 @@ public record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
    * @param worst corner when one spring fails
    */
   public static InTimeQuery of(
-      JobQuery job, Pick pick, Map<String, List<String>> parameters, Corner worst, Spreads usual) {
+      JobQuery job,
+      Pick pick,
+      Map<String, List<String>> parameters,
+      Corner worst,
+      Uncertainties usual) {
     Shape shape = shape(job.bench().type());
     Typed typed = Typed.of(shape, parameters, job.bench().wording());
     Map<String, List<String>> values = new LinkedHashMap<>(typed.values());
@@ -87,7 +91,7 @@ public record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
     return new Shape("in-time", fields);
   }
 
-  private static Map<String, String> usual(Spreads usual) {
+  private static Map<String, String> usual(Uncertainties usual) {
     return Map.of(
         "forceN", text(usual.force()),
         "frictionPercent", text(Unit.PERCENT.of(usual.friction())),

@@ -11,15 +11,15 @@ import org.staywright.form.schema.FlatForm;
 import org.staywright.web.field.Slot;
 import org.staywright.web.field.Typed;
 import org.staywright.web.shell.Address;
-import org.staywright.web.shell.Say;
-import org.staywright.web.shell.Seen;
+import org.staywright.web.shell.PageText;
+import org.staywright.web.shell.SeenVersion;
 
 /**
  * A job as it travels in a query: dotted names with texts.
  *
  * @param bench it is described on
  * @param typed of the fields a job has
- * @param saved the saved job it came from, as it was {@link Seen}, "" for none
+ * @param saved the saved job it came from, as it was {@link SeenVersion}, "" for none
  */
 public record JobQuery(Bench bench, Typed typed, String saved) {
 
@@ -36,7 +36,8 @@ public record JobQuery(Bench bench, Typed typed, String saved) {
 
   /** Of a bench, whatever type of load it names. */
   public static JobQuery of(Bench bench, Map<String, List<String>> parameters) {
-    Typed typed = Slot.closedUp(Typed.of(bench.shape(), Slot.renamed(parameters), Say.wording()));
+    Typed typed =
+        Slot.closedUp(Typed.of(bench.shape(), Slot.renamed(parameters), PageText.wording()));
     Map<String, List<String>> values = typed.values();
     values.replaceAll((name, texts) -> name.startsWith("fittings.") ? last(texts) : texts);
     if (!values.isEmpty()) {

@@ -12,7 +12,7 @@ import org.staywright.unit.Refusal;
 import org.staywright.unit.TypedNumber;
 import org.staywright.unit.Unit;
 import org.staywright.web.field.Typed;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 
 /** What an address tells of an old spring: its readings, and what its label adds to them. */
 public final class ReplaceQuery {
@@ -32,7 +32,7 @@ public final class ReplaceQuery {
   /** What of an address belongs to the questions. */
   public static Map<String, List<String>> known(Map<String, List<String>> query) {
     Map<String, List<String>> known =
-        Typed.of(ReplacementForm.SHAPE, query, Say.wording()).values();
+        Typed.of(ReplacementForm.SHAPE, query, PageText.wording()).values();
     known.replaceAll((name, texts) -> FORCES.containsKey(name) ? force(name, texts, known) : texts);
     if (query.containsKey(LABEL)) {
       known.put(LABEL, query.get(LABEL));
@@ -48,7 +48,7 @@ public final class ReplaceQuery {
     Unit unit = Unit.of(symbol).filter(u -> u.dimension() == FORCE).orElse(Unit.NEWTON);
     try {
       return List.of(
-          TypedNumber.read(texts.get(0), unit, unit, Say.wording().decimalComma())
+          TypedNumber.read(texts.get(0), unit, unit, PageText.wording().decimalComma())
               .round(new MathContext(15))
               .toPlainString());
     } catch (Refusal unread) {

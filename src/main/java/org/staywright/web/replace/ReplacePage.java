@@ -32,7 +32,7 @@ import org.staywright.unit.Refusal;
 import org.staywright.web.job.ListView;
 import org.staywright.web.part.LabelView;
 import org.staywright.web.query.ReplaceQuery;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /** An old spring in the hand: what replaces it, and what to order. */
@@ -49,7 +49,7 @@ public final class ReplacePage {
 
   @GET
   public TemplateInstance show(@Context UriInfo uri) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     Map<String, List<String>> typed = ReplaceQuery.known(uri.getQueryParameters());
     boolean all = "true".equals(uri.getQueryParameters().getFirst("all"));
     LabelReading label = ReplaceQuery.label(typed);
@@ -69,7 +69,8 @@ public final class ReplacePage {
   }
 
   private static TemplateInstance page(ReplaceFields form, LabelReading label, SwapView swap) {
-    return Templates.replace(form, label == null ? null : LabelView.of(label, Say.wording()), swap);
+    return Templates.replace(
+        form, label == null ? null : LabelView.of(label, PageText.wording()), swap);
   }
 
   /** The force that nobody knows, found at the flap step by step. */
@@ -77,7 +78,7 @@ public final class ReplacePage {
   @Path("flap")
   public TemplateInstance survey(@Context UriInfo uri) {
     Map<String, List<String>> typed = ReplaceQuery.known(uri.getQueryParameters());
-    return Templates.replaceFlap(ReplaceFields.survey(typed, Say.wording()));
+    return Templates.replaceFlap(ReplaceFields.survey(typed, PageText.wording()));
   }
 
   /** Old and new side by side, for one part of the answer. */
@@ -92,7 +93,7 @@ public final class ReplacePage {
             .filter(one -> one.part().number().equals(part))
             .findFirst()
             .orElseThrow(NotFoundException::new);
-    byte[] pdf = ReplacementNote.pdf(swap.old(), now, Say.wording());
+    byte[] pdf = ReplacementNote.pdf(swap.old(), now, PageText.wording());
     return Response.ok(pdf)
         .header("Content-Disposition", "inline; filename=\"replacement-" + part + ".pdf\"")
         .build();
@@ -118,7 +119,7 @@ public final class ReplacePage {
       @QueryParam("rod") String rod,
       @QueryParam("tube") String tube,
       @Context UriInfo uri) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     return Templates.replaceList(
         ListView.of(List.of(), list(part, count, rod, tube), wording),
         "/replace/parts-list.pdf?" + uri.getRequestUri().getRawQuery(),
@@ -133,7 +134,7 @@ public final class ReplacePage {
       @QueryParam("count") String count,
       @QueryParam("rod") String rod,
       @QueryParam("tube") String tube) {
-    byte[] pdf = PartsListPdf.of(list(part, count, rod, tube), Say.wording());
+    byte[] pdf = PartsListPdf.of(list(part, count, rod, tube), PageText.wording());
     return Response.ok(pdf)
         .header("Content-Disposition", "inline; filename=\"parts-list-" + part + ".pdf\"")
         .build();
@@ -147,7 +148,7 @@ public final class ReplacePage {
     Part part = range.part(number).orElseThrow(NotFoundException::new);
     Outfit set =
         new Outfit(part, Integer.parseInt(count), end(range, rod), end(range, tube), false);
-    String name = Say.wording().text("replace.order.name", number);
+    String name = PageText.wording().text("replace.order.name", number);
     return PartsList.of(
         List.of(new Wanted(name, set, 1, 0, range.fittings(), range.revision(), 0)));
   }

@@ -36,7 +36,7 @@ public final class Copy {
 
   private static String name(SavedJob job) {
     String name = job.name.isBlank() ? job.id.toString() : job.name;
-    String copied = Say.text("saved.copy-of", name);
+    String copied = PageText.text("saved.copy-of", name);
     int end = Math.min(copied.length(), LONGEST_NAME);
     // Never half of a character outside the basic plane.
     return copied.substring(0, Character.isHighSurrogate(copied.charAt(end - 1)) ? end - 1 : end);

@@ -22,12 +22,12 @@ public final class ErrorPages {
   }
 
   private static TemplateInstance page(int status) {
-    return page(status, Say.wording().text("page.error." + known(status) + ".advice"));
+    return page(status, PageText.wording().text("page.error." + known(status) + ".advice"));
   }
 
   /** A page that says what to do in a sentence of its own. */
   public static TemplateInstance page(int status, String advice) {
-    return Templates.error(status, Say.wording().text("page.error." + known(status)), advice);
+    return Templates.error(status, PageText.wording().text("page.error." + known(status)), advice);
   }
 
   private static int known(int status) {

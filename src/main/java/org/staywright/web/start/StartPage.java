@@ -9,7 +9,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.staywright.job.Jobs;
 import org.staywright.web.job.JobsView;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 
 /** Three doors, for who designs, who buys and who fits; behind the first, ways to start. */
 @Path("/")
@@ -26,7 +26,7 @@ public final class StartPage {
 
   @GET
   public TemplateInstance show() {
-    return Templates.start(List.of(Way.values()), JobsView.some(jobs, SHOWN, Say.wording()));
+    return Templates.start(List.of(Way.values()), JobsView.some(jobs, SHOWN, PageText.wording()));
   }
 
   @CheckedTemplate(basePath = "start")

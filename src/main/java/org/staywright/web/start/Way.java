@@ -8,7 +8,7 @@ import java.io.UncheckedIOException;
 import org.staywright.part.Coded;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.query.ZonesQuery;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 
 /**
  * Ways to start, told apart by what moves: each is an invented job with room for its mounts, named
@@ -50,10 +50,10 @@ public enum Way implements Coded {
   }
 
   public String title() {
-    return Say.text("way." + code());
+    return PageText.text("way." + code());
   }
 
   public String about() {
-    return Say.text("way." + code() + ".about");
+    return PageText.text("way." + code() + ".about");
   }
 }

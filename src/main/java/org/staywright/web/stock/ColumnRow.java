@@ -3,7 +3,7 @@ package org.staywright.web.stock;
 import java.util.List;
 import org.staywright.form.part.FamilyColumn;
 import org.staywright.form.stock.StockColumn;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /**
@@ -16,7 +16,7 @@ import org.staywright.wording.Wording;
 record ColumnRow(String name, String unit, String takes, String example, List<String> families) {
 
   static List<ColumnRow> all() {
-    Wording wording = Say.wording().metric();
+    Wording wording = PageText.wording().metric();
     return StockColumn.ALL.stream().map(column -> of(column, wording)).toList();
   }
 

@@ -23,7 +23,7 @@ import org.staywright.job.task.Tasks;
 import org.staywright.stock.Stock;
 import org.staywright.stock.intake.Imports;
 import org.staywright.stock.intake.Inbox;
-import org.staywright.web.shell.Measured;
+import org.staywright.web.shell.ProgramMetrics;
 
 /**
  * A file of stock that came in: what its columns mean, its first rows as understood, its faults,
@@ -60,7 +60,8 @@ public final class ImportPage {
       Task task =
           tasks.start(
               plan.task(checking()),
-              progress -> Measured.imported(imports.check(file, plan.options(), progress::goOn)));
+              progress ->
+                  ProgramMetrics.imported(imports.check(file, plan.options(), progress::goOn)));
       task.await(PATIENCE);
       return Templates.taken(ImportView.of(file, plan, task));
     } catch (Tasks.Busy busy) {
@@ -97,7 +98,7 @@ public final class ImportPage {
     try {
       tasks.start(
           plan.task(WRITING),
-          progress -> Measured.imported(imports.write(file, plan.options(), progress::goOn)));
+          progress -> ProgramMetrics.imported(imports.write(file, plan.options(), progress::goOn)));
       return seeOther(plan.address(WRITTEN));
     } catch (Tasks.Busy busy) {
       TemplateInstance said = Templates.taken(ImportView.said(file, plan, "stock.busy"));

@@ -13,7 +13,7 @@ import org.staywright.job.task.Task;
 import org.staywright.stock.intake.Checked;
 import org.staywright.stock.intake.Imports;
 import org.staywright.stock.intake.Inbox;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
 /**
@@ -63,7 +63,7 @@ record ImportView(
   static ImportView of(Inbox.Kept file, ImportPlan plan, Task task) {
     if (!task.state().over()) {
       int percent = task.total() == 0 ? 0 : (int) (100L * task.done() / task.total());
-      return bare(file, plan, true, percent, Say.text("stock.reading", task.done()));
+      return bare(file, plan, true, percent, PageText.text("stock.reading", task.done()));
     }
     return task.result() instanceof Imports.Outcome outcome
         ? of(file, plan, outcome)
@@ -71,7 +71,7 @@ record ImportView(
   }
 
   static ImportView said(Inbox.Kept file, ImportPlan plan, String key) {
-    return bare(file, plan, false, 0, Say.text(key));
+    return bare(file, plan, false, 0, PageText.text(key));
   }
 
   private static ImportView bare(
@@ -94,7 +94,7 @@ record ImportView(
   }
 
   private static ImportView of(Inbox.Kept file, ImportPlan plan, Imports.Outcome outcome) {
-    Wording wording = Say.wording();
+    Wording wording = PageText.wording();
     Checked checked = outcome.checked();
     boolean written = outcome.revision() > 0;
     return new ImportView(

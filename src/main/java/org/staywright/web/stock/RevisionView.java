@@ -5,7 +5,7 @@ import java.util.Map;
 import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
 import org.staywright.web.shell.Address;
-import org.staywright.web.shell.Say;
+import org.staywright.web.shell.PageText;
 
 /**
  * Two revisions beside each other, a page of what differs.
@@ -43,7 +43,7 @@ record RevisionView(
         differs.from(),
         rows.stream().filter(row -> row.number() != differs.to()).toList(),
         differs,
-        Say.wording()
+        PageText.wording()
             .text(
                 "stock.differs",
                 differs.from(),

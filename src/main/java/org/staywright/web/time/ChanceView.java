@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads.Source;
+import org.staywright.fit.time.Uncertainties.Source;
 import org.staywright.web.field.Labelled;
 import org.staywright.web.fit.InTimeText;
 import org.staywright.wording.Wording;

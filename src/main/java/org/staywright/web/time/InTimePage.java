@@ -21,25 +21,25 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Corner;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads;
 import org.staywright.fit.time.TimeFigures;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.schema.GasBeyond;
 import org.staywright.form.time.ChanceRequest;
 import org.staywright.form.time.MotionRequest;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 import org.staywright.web.chart.ChartFile;
 import org.staywright.web.field.FormFields;
+import org.staywright.web.fit.AskedPart;
 import org.staywright.web.fit.BeyondWords;
 import org.staywright.web.fit.FitTemplates;
 import org.staywright.web.fit.InTimeView;
-import org.staywright.web.fit.Judged;
 import org.staywright.web.fit.OutView;
 import org.staywright.web.query.Bench;
 import org.staywright.web.query.InTimeQuery;
@@ -65,11 +65,11 @@ public final class InTimePage {
     Range range = stock.get();
     Job job = JobForm.read(query.tree(), range);
     Wording wording = query.bench().wording();
-    Judged judged = Judged.of(job, range, pick.strip(), wording);
+    AskedPart judged = AskedPart.of(job, range, pick.strip(), wording);
     if (judged.fit() == null) {
       return FitTemplates.out(OutView.of(query, judged));
     }
-    Spreads usual = Spreads.usual(job, judged.fit().part());
+    Uncertainties usual = Uncertainties.usual(job, judged.fit().part());
     TimeFigures figures = TimeFigures.of(job, judged.fit()).orElse(null);
     Corner worst = figures == null ? Corner.NOMINAL : figures.worstFailing();
     InTimeQuery asked =
@@ -90,7 +90,7 @@ public final class InTimePage {
     Range range = stock.get();
     Job job = JobForm.read(query.tree(), range);
     Wording wording = query.bench().wording();
-    Fit fit = Judged.of(job, range, pick.strip(), wording).fit();
+    Fit fit = AskedPart.of(job, range, pick.strip(), wording).fit();
     List<Drawing> charts =
         Optional.ofNullable(fit)
             .flatMap(each -> TimeFigures.of(job, each))
@@ -103,7 +103,7 @@ public final class InTimePage {
   private static final class Asking {
 
     private final InTimeQuery asked;
-    private final Judged judged;
+    private final AskedPart judged;
 
     /** Null where they cannot be told. */
     private final TimeFigures figures;
@@ -115,7 +115,7 @@ public final class InTimePage {
     /** What the gas of the motion asked for would leave, in words; null where it does not. */
     private String beyond;
 
-    Asking(InTimeQuery asked, Judged judged, TimeFigures figures, Range range, Wording wording) {
+    Asking(InTimeQuery asked, AskedPart judged, TimeFigures figures, Range range, Wording wording) {
       this.asked = asked;
       this.judged = judged;
       this.figures = figures;
@@ -151,7 +151,7 @@ public final class InTimePage {
       }
     }
 
-    private PlayedView played(Job job, Fit fit, Scene scene) {
+    private PlayedView played(Job job, Fit fit, MotionSetup scene) {
       try {
         return PlayedView.of(job, fit, Motion.of(scene), scene.springs(), wording);
       } catch (BeyondEquation gas) {

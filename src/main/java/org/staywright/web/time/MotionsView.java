@@ -10,7 +10,7 @@ import org.staywright.document.draw.Drawing;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.time.TimeFigures;
 import org.staywright.fit.time.TimeFigures.Case;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.motion.Motion;
 import org.staywright.web.chart.Graph;
 import org.staywright.web.fit.InTimeText;
@@ -83,7 +83,7 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
     }
 
     private void add(List<FitCharts.Chart> charts, String what, Function<Case, Motion> motion) {
-      Kind kind = job.mechanism().kind();
+      Movement kind = job.mechanism().movement();
       Wording wording = text.wording();
       for (boolean speed : new boolean[] {false, true}) {
         charts.add(

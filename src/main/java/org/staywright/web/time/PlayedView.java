@@ -57,7 +57,7 @@ public record PlayedView(
 
   private static List<Step> steps(
       Mechanism mechanism, Motion motion, boolean gas, InTimeText text) {
-    Unit unit = mechanism.kind() == Mechanism.Kind.TURNS ? DEGREE : MILLIMETRE;
+    Unit unit = mechanism.movement() == Mechanism.Movement.TURNS ? DEGREE : MILLIMETRE;
     double hand = mechanism.travel(mechanism.end()).hand();
     List<Step> steps = new ArrayList<>();
     int every = Math.max(1, motion.last() / STEPS);

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.document.Printed;
 import org.staywright.document.Stocked;
 import org.staywright.document.draw.Drawing;
-import org.staywright.document.draw.Shape;
+import org.staywright.document.draw.Graphic;
 import org.staywright.fit.SampleRange;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
@@ -34,16 +34,17 @@ class ForceChartTest {
               .findFirst()
               .orElseThrow();
       Drawing chart = ForceChart.withFastLimit(part, Stocked.ENGLISH);
-      for (Shape shape : chart.shapes()) {
-        assertTrue(!(shape instanceof Shape.Path) || shape.bounds().top() <= 20 + 1e-9, "" + part);
+      for (Graphic shape : chart.shapes()) {
+        assertTrue(
+            !(shape instanceof Graphic.Path) || shape.bounds().top() <= 20 + 1e-9, "" + part);
       }
     }
   }
 
   private static List<String> upwards(Part part) {
     return ForceChart.of(part, Stocked.ENGLISH).shapes().stream()
-        .filter(Shape.Text.class::isInstance)
-        .map(Shape.Text.class::cast)
+        .filter(Graphic.Text.class::isInstance)
+        .map(Graphic.Text.class::cast)
         .filter(text -> text.text().endsWith("°C"))
         .sorted(Comparator.comparingDouble(text -> text.at().y()))
         .map(text -> Printed.spaced(text.text()))

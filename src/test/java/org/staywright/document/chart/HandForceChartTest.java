@@ -17,16 +17,16 @@ import org.staywright.document.Printed;
 import org.staywright.document.Sampled;
 import org.staywright.document.draw.Box;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
 import org.staywright.document.draw.Readings;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
 import org.staywright.document.view.SideView;
 import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Extreme;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;
 import org.staywright.wording.CornerText;
@@ -71,7 +71,8 @@ class HandForceChartTest {
             HandForceChart.of(of.job(), of.fit(), words),
             HandForceChart.forPaper(of.job(), of.fit(), words))) {
       for (Extreme worst : List.of(hand.openWorst(), hand.closeWorst())) {
-        Unit way = of.job().mechanism().kind() == Kind.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
+        Unit way =
+            of.job().mechanism().movement() == Movement.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
         String said =
             "at worst "
                 + words.quantity(worst.value(), Unit.NEWTON, 0, RoundingMode.CEILING)
@@ -95,7 +96,7 @@ class HandForceChartTest {
           List.of(
               HandForceChart.of(of.job(), of.fit(), words),
               HandForceChart.forPaper(of.job(), of.fit(), words))) {
-        List<Shape.Text> texts = texts(chart);
+        List<Graphic.Text> texts = texts(chart);
         for (int i = 0; i < texts.size(); i++) {
           Box box = texts.get(i).bounds();
           assertTrue(chart.box().contains(new Point(box.left(), box.bottom())), texts.toString());
@@ -169,17 +170,17 @@ class HandForceChartTest {
         .ys();
   }
 
-  private static List<Shape.Text> texts(Drawing drawing) {
+  private static List<Graphic.Text> texts(Drawing drawing) {
     return drawing.shapes().stream()
-        .filter(Shape.Text.class::isInstance)
-        .map(Shape.Text.class::cast)
+        .filter(Graphic.Text.class::isInstance)
+        .map(Graphic.Text.class::cast)
         .toList();
   }
 
   private static List<Point> circles(Drawing drawing, Role role) {
     List<Point> centres = new ArrayList<>();
-    for (Shape shape : drawing.shapes()) {
-      if (shape instanceof Shape.Circle circle && circle.role() == role) {
+    for (Graphic shape : drawing.shapes()) {
+      if (shape instanceof Graphic.Circle circle && circle.role() == role) {
         centres.add(circle.centre());
       }
     }
@@ -189,7 +190,7 @@ class HandForceChartTest {
   /** Of all lines and areas of a role. */
   private static double top(Drawing drawing, Role role) {
     return drawing.shapes().stream()
-        .filter(shape -> shape.role() == role && shape instanceof Shape.Path)
+        .filter(shape -> shape.role() == role && shape instanceof Graphic.Path)
         .mapToDouble(shape -> shape.bounds().top())
         .max()
         .orElseThrow();

@@ -57,7 +57,7 @@ class OverlayChartTest {
                 OverlayChart.Line.hand(
                     "ABCDE".substring(i, i + 1),
                     FitCurve.of(job, fits.get(i)),
-                    job.mechanism().kind(),
+                    job.mechanism().movement(),
                     limit.applyAsInt(i)))
         .toList();
   }

@@ -21,8 +21,8 @@ import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.staywright.document.Stocked;
-import org.staywright.document.draw.Shape.Anchor;
-import org.staywright.document.draw.Shape.Size;
+import org.staywright.document.draw.Graphic.Anchor;
+import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.sheet.PdfPen;
 import org.staywright.document.view.SideView;
 import org.staywright.document.view.SpringOutline;
@@ -50,7 +50,7 @@ class DrawingTest {
           drawing.description(), root.getElementsByTagName("desc").item(0).getTextContent());
       assertFalse(svg.contains("style") || svg.contains("<script"), svg);
       assertFalse(svg.contains("NaN") || svg.contains("Infinity"), svg);
-      for (Shape shape : drawing.shapes()) {
+      for (Graphic shape : drawing.shapes()) {
         assertTrue(
             shape.role() == Role.LABEL || sheet.contains("." + shape.role().cssClass() + " {"),
             shape.role() + " has no look");
@@ -70,7 +70,7 @@ class DrawingTest {
   @Test
   void screenAndPaperShowTheSameShapes() throws Exception {
     for (Drawing drawing : Stocked.drawings()) {
-      long texts = drawing.shapes().stream().filter(Shape.Text.class::isInstance).count();
+      long texts = drawing.shapes().stream().filter(Graphic.Text.class::isInstance).count();
       long others = drawing.shapes().size() - texts;
 
       Element svg = parsed(Svg.of(drawing));
@@ -97,7 +97,7 @@ class DrawingTest {
         continue;
       }
       Drawing drawing = SideView.of(flap, Stocked.ENGLISH);
-      for (Shape shape : drawing.shapes()) {
+      for (Graphic shape : drawing.shapes()) {
         Box bounds = shape.bounds();
         for (Point corner :
             List.of(
@@ -121,8 +121,8 @@ class DrawingTest {
       }
       List<Box> labels =
           SideView.of(flap, Stocked.ENGLISH).shapes().stream()
-              .filter(Shape.Text.class::isInstance)
-              .map(Shape::bounds)
+              .filter(Graphic.Text.class::isInstance)
+              .map(Graphic::bounds)
               .toList();
       for (int j = 0; j < labels.size(); j++) {
         for (int k = 0; k < j; k++) {
@@ -144,13 +144,13 @@ class DrawingTest {
       }
       Drawing drawing = SideView.of(lift, Stocked.ENGLISH);
       List<Box> labels = new ArrayList<>();
-      for (Shape shape : drawing.shapes()) {
+      for (Graphic shape : drawing.shapes()) {
         Box bounds = shape.bounds();
         assertTrue(
             drawing.box().contains(new Point(bounds.left(), bounds.bottom()))
                 && drawing.box().contains(new Point(bounds.right(), bounds.top())),
             "case " + i + ": " + lift + " " + shape);
-        if (shape instanceof Shape.Text) {
+        if (shape instanceof Graphic.Text) {
           for (Box other : labels) {
             assertFalse(bounds.meets(other), "case " + i + ": " + lift);
           }
@@ -173,7 +173,7 @@ class DrawingTest {
     List<Point> marks =
         drawing.shapes().stream()
             .filter(shape -> shape.role() == Role.MARK)
-            .map(shape -> ((Shape.Circle) shape).centre())
+            .map(shape -> ((Graphic.Circle) shape).centre())
             .toList();
     assertEquals(3, marks.size());
     double perNewton = (marks.get(1).y() - marks.get(0).y()) / 100;
@@ -181,8 +181,8 @@ class DrawingTest {
     assertEquals(marks.get(0).x() + marks.get(2).x(), 2 * marks.get(1).x(), 1e-9);
     List<Point> curve =
         drawing.shapes().stream()
-            .filter(shape -> shape.role() == Role.CURVE_1 && shape instanceof Shape.Path)
-            .map(shape -> ((Shape.Path) shape).points())
+            .filter(shape -> shape.role() == Role.CURVE_1 && shape instanceof Graphic.Path)
+            .map(shape -> ((Graphic.Path) shape).points())
             .findFirst()
             .orElseThrow();
     assertEquals(marks.get(0).y(), curve.get(0).y(), 1e-9);
@@ -198,10 +198,10 @@ class DrawingTest {
       if (!flap.faults().isEmpty()) {
         continue;
       }
-      List<Shape.Path> gravity =
+      List<Graphic.Path> gravity =
           SideView.of(flap, Stocked.ENGLISH).shapes().stream()
-              .filter(shape -> shape.role() == Role.GRAVITY && shape instanceof Shape.Path)
-              .map(Shape.Path.class::cast)
+              .filter(shape -> shape.role() == Role.GRAVITY && shape instanceof Graphic.Path)
+              .map(Graphic.Path.class::cast)
               .toList();
       Point way = gravity.get(0).points().get(1).minus(gravity.get(0).points().get(0));
       List<Point> head = gravity.get(1).points();

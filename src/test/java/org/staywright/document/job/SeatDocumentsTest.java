@@ -16,9 +16,9 @@ import org.staywright.document.Printed;
 import org.staywright.document.chart.FitCharts;
 import org.staywright.document.chart.LockedChart;
 import org.staywright.document.draw.Drawing;
+import org.staywright.document.draw.Graphic;
 import org.staywright.document.draw.Readings;
 import org.staywright.document.draw.Role;
-import org.staywright.document.draw.Shape;
 import org.staywright.document.draw.Svg;
 import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.order.QuotationRequest;
@@ -147,8 +147,8 @@ class SeatDocumentsTest {
     Drawing drawing = LockedChart.forces(CHOSEN.part(), ENGLISH);
     var pathsOf =
         drawing.shapes().stream()
-            .filter(Shape.Path.class::isInstance)
-            .collect(Collectors.groupingBy(Shape::role, Collectors.counting()));
+            .filter(Graphic.Path.class::isInstance)
+            .collect(Collectors.groupingBy(Graphic::role, Collectors.counting()));
     for (Role role : List.of(Role.CURVE_1, Role.CURVE_2, Role.CURVE_3)) {
       assertTrue(pathsOf.get(role) > 10, role + ": " + pathsOf.get(role));
     }

@@ -99,7 +99,7 @@ class OrderDocumentsTest {
   void theJobSheetSaysItsVerdictAndItsHangingAtWorst(Sampled of) throws IOException {
     Chosen chosen = of.chosen();
     String text = Printed.text(JobSheet.pdf(chosen, Orders.list(chosen), ENGLISH));
-    Unit way = Figure.OPENING_ANGLE.unit(chosen.job().mechanism().kind());
+    Unit way = Figure.OPENING_ANGLE.unit(chosen.job().mechanism().movement());
     Wording words = of.words(ENGLISH);
     HandText said = HandText.of(chosen.fit(), chosen.job().requirements(), way, words);
     for (String sentence : said.headline()) {

@@ -27,7 +27,7 @@ import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
 import org.staywright.part.Fitting;
@@ -130,7 +130,7 @@ class EndSpeedTest {
     InTime inTime = new InTime(job, fit(job, part, count), inertia);
     double fastest = 0;
     for (Corner corner : Corner.ALL) {
-      Scene scene = inTime.scene(corner);
+      MotionSetup scene = inTime.scene(corner);
       Motion motion = Motion.of(scene.from(scene.course().start()));
       assertEquals(Motion.End.STOP, motion.end());
       fastest = Math.max(fastest, motion.endSpeed());
@@ -175,7 +175,7 @@ class EndSpeedTest {
     Job job = Samples.job(table, Job.OpenStop.FLAP_STOP, RankBy.BALANCED);
     double closed = closed(job, part, 1);
     InTime inTime = new InTime(job, fit(job, part, 1), TINY);
-    Scene scene = inTime.scene(new Corner(SpringState.STRONG, LoadState.HEAVY));
+    MotionSetup scene = inTime.scene(new Corner(SpringState.STRONG, LoadState.HEAVY));
     Motion motion = Motion.of(scene.from(scene.course().start()));
     assertEquals(closed, motion.endSpeed(), 0.01 * closed);
     // What is left of 60 N is the same everywhere; what lets it pass is the thinner gas alone.

@@ -17,12 +17,12 @@ import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.assess.InTime;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.fit.time.Chance;
-import org.staywright.fit.time.Spreads;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.Jobs;
 import org.staywright.form.job.JobForm;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
@@ -115,7 +115,7 @@ class BesideTest {
 
   /** With every spring failed. */
   private static Motion fall(Job job) {
-    Scene scene = new InTime(job, fit(job)).scene(Corner.NOMINAL, 293.15);
+    MotionSetup scene = new InTime(job, fit(job)).scene(Corner.NOMINAL, 293.15);
     return Motion.of(scene.with(0, Hand.NONE));
   }
 
@@ -123,7 +123,7 @@ class BesideTest {
   void judgesTheChanceWithTheDamperOnIt() {
     Job job = JobForm.read(lid(damper(true).number(), 8), RANGE);
     Fit fit = fit(job);
-    Spreads none = new Spreads(0, 0, 0, 0, 0, 0, 0);
+    Uncertainties none = new Uncertainties(0, 0, 0, 0, 0, 0, 0);
     Chance chance = Chance.of(job, fit, none, 1, 1);
     boolean within = Math.max(weakless(job, fit), 0) <= job.requirements().maxHandForce();
     assertEquals(within ? 1 : 0, chance.handWithinLimit(), 0);

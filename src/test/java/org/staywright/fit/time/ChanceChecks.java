@@ -9,7 +9,7 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.fit.time.Spreads.Source;
+import org.staywright.fit.time.Uncertainties.Source;
 import org.staywright.mechanism.Travel;
 import org.staywright.spring.ForceLaw;
 
@@ -33,7 +33,7 @@ public final class ChanceChecks {
   }
 
   private static Check holds(Fit fit, double beyond, double deviations, String published) {
-    Spreads spreads = only(Source.MASS, 2 * beyond / deviations);
+    Uncertainties spreads = only(Source.MASS, 2 * beyond / deviations);
     Chance chance = Chance.of(LID, fit, spreads, DRAWS, 7);
     return Check.absolute(
         "lid whose mass strays: holds at " + deviations + " standard deviations",
@@ -45,10 +45,10 @@ public final class ChanceChecks {
             + " 100,000 draws");
   }
 
-  public static Spreads only(Source source, double half) {
+  public static Uncertainties only(Source source, double half) {
     double[] all = new double[Source.values().length];
     all[source.ordinal()] = half;
-    return new Spreads(all[0], all[1], all[2], all[3], all[4], all[5], all[6]);
+    return new Uncertainties(all[0], all[1], all[2], all[3], all[4], all[5], all[6]);
   }
 
   /** n·F·L′/|Q| at the open end, nominal temperature, at the end of the service. */

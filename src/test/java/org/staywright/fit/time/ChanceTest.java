@@ -13,7 +13,7 @@ import org.staywright.fit.Samples;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.fit.time.Spreads.Source;
+import org.staywright.fit.time.Uncertainties.Source;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.Rigid;
@@ -53,7 +53,7 @@ class ChanceTest {
 
   @Test
   void drawsTheSameForTheSameSeed() {
-    Spreads usual = Spreads.usual(LID, PART);
+    Uncertainties usual = Uncertainties.usual(LID, PART);
     Chance once = Chance.of(LID, FIT, usual, 1000, 3);
     assertEquals(once.holds(), Chance.of(LID, FIT, usual, 1000, 3).holds());
     assertArrayEquals(once.years(), Chance.of(LID, FIT, usual, 1000, 3).years());
@@ -79,7 +79,7 @@ class ChanceTest {
 
   @Test
   void sharesAddUpToNearlyOne() {
-    Chance chance = Chance.of(LID, FIT, Spreads.usual(LID, PART), 20_000, 11);
+    Chance chance = Chance.of(LID, FIT, Uncertainties.usual(LID, PART), 20_000, 11);
     double sum = chance.holdShares().values().stream().mapToDouble(Double::doubleValue).sum();
     assertEquals(1, sum, 0.05);
     assertEquals(0, chance.holdShares().get(Source.FRICTION), 1e-3);
@@ -94,7 +94,7 @@ class ChanceTest {
     for (int i = 0; i < 50; i++) {
       Job job = random.nextBoolean() ? Samples.randomJob(random) : Samples.randomLift(random);
       Rigid meant = (Rigid) job.mechanism();
-      Placing placing = Placing.of(meant, meant.travel(meant.end()));
+      StrayedGeometry placing = StrayedGeometry.of(meant, meant.travel(meant.end()));
       double[] off = random.doubles(7, -0.003, 0.003).toArray();
       placing.place(1 + off[0], off[1], off[2], off[3], off[4], off[5], off[6]);
       Travel is = moved(meant, off).travel(meant.end());

@@ -34,7 +34,7 @@ import org.staywright.mechanism.StraightLift;
 import org.staywright.motion.Gain;
 import org.staywright.motion.Hand;
 import org.staywright.motion.Motion;
-import org.staywright.motion.Scene;
+import org.staywright.motion.MotionSetup;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
@@ -58,9 +58,9 @@ class SlamTest {
     for (Corner corner : Corner.ALL) {
       Requirements asked = job.requirements();
       double force = opening ? asked.handOpenLimit() : -asked.handCloseLimit();
-      Scene alone = opening ? inTime.shut(corner) : inTime.scene(corner);
+      MotionSetup alone = opening ? inTime.shut(corner) : inTime.scene(corner);
       for (Hand hand : List.of(new Hand.LetsGo(force), Hand.NONE)) {
-        Scene scene = alone.with(fit.count(), hand);
+        MotionSetup scene = alone.with(fit.count(), hand);
         Motion motion = Motion.of(scene);
         if (motion.end() == Motion.End.STOP && motion.endSpeed() > 0 == opening) {
           double bound = Gain.most(scene, opening);

@@ -173,7 +173,8 @@ class HeadlineTest {
     assertTrue(worst.find(), said);
     Peak most = opening ? open : close;
     assertEquals(Math.ceil(most.newtons - 1e-6), Double.parseDouble(worst.group(1)), said);
-    Unit way = job.mechanism().kind() == Mechanism.Kind.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
+    Unit way =
+        job.mechanism().movement() == Mechanism.Movement.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
     double place = Double.parseDouble(worst.group(2));
     assertEquals(Math.floor(way.of(most.travel) + 0.5), place, 1e-9, said);
     boolean loaded = !code.equals(ForceProfile.CODE);

@@ -22,8 +22,8 @@ import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Rejection;
 import org.staywright.fit.job.Term.Sense;
 import org.staywright.fit.mounts.Obstacle;
-import org.staywright.fit.time.Spreads;
 import org.staywright.fit.time.TimeFigures;
+import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.job.CentreForm;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.ConditionKnobs;
@@ -153,7 +153,7 @@ class PageWordingTest {
       keys.addAll(List.of("page.time.kept." + code, "page.time.kept." + code + ".missed"));
     }
     keys.addAll(List.of("page.time.opening", "page.time.failing"));
-    for (Spreads.Source source : Spreads.Source.values()) {
+    for (Uncertainties.Source source : Uncertainties.Source.values()) {
       keys.add(
           "page.time.source." + source.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
     }

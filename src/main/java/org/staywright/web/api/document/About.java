@@ -16,7 +16,7 @@ import org.staywright.fit.job.Rejection;
 import org.staywright.form.job.JobShape;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.Shape;
-import org.staywright.mechanism.Mechanism.Kind;
+import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
 
@@ -27,7 +27,7 @@ import org.staywright.wording.Wording;
 final class About {
 
   private static final Wording WORDING = Wording.english();
-  private static final Map<String, Kind> LOADS = JobShape.loads();
+  private static final Map<String, Movement> LOADS = JobShape.loads();
   private static final Map<String, String> TABLES = tables();
 
   private About() {}
@@ -54,7 +54,7 @@ final class About {
   private static Map<String, String> tables() {
     Map<String, String> told = new HashMap<>();
     for (Figure figure : Figure.values()) {
-      for (Kind kind : Kind.values()) {
+      for (Movement kind : Movement.values()) {
         String name = figure.name(kind);
         // A member of an object stands in a shape of its own.
         told.put(name.contains(".") ? name : "figures." + name, of(figure, name));
@@ -108,7 +108,7 @@ final class About {
   }
 
   private static String units(Criterion criterion) {
-    return Stream.of(Kind.values())
+    return Stream.of(Movement.values())
         .map(criterion::unit)
         .map(unit -> unit == null ? WORDING.text("api.plain") : unit.symbol())
         .distinct()
