@@ -1,5 +1,7 @@
 package org.staywright.fit.assess;
 
+import org.junit.jupiter.api.Tag;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -103,6 +105,7 @@ class OpeningTest {
   }
 
   @Test
+  @Tag("full")
   void theFinderKeepsIt() {
     Zones zones =
         new Zones(

@@ -1,5 +1,7 @@
 package org.staywright.fit.rank;
 
+import org.staywright.Effort;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -28,7 +30,7 @@ import org.staywright.part.Range;
  */
 class RandomRankingTest {
 
-  private static final int JOBS = 60;
+  private static final int JOBS = Effort.of(60, 20);
   private static final int PARTS = 1500;
 
   private static final long SEED = 20_261_125;

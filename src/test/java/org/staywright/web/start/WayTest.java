@@ -1,5 +1,7 @@
 package org.staywright.web.start;
 
+import org.junit.jupiter.api.Tag;
+
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -45,6 +47,7 @@ class WayTest {
 
   @ParameterizedTest
   @EnumSource
+  @Tag("full")
   void theFinderFindsArrangementsInTheZonesThatItsGeometryGives(Way way) {
     Job job = JobForm.read(way.job());
     Zones room = Room.of((Mounted) job.mechanism());
