@@ -5,6 +5,7 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
@@ -55,6 +56,15 @@ public record HingedFlap(
       double friction,
       Mounts mounts) {
     this(masses, centreOfMass, handle, sense, end, tilt, friction, mounts, null, Seal.NONE);
+  }
+
+  @Override
+  public <T> T as(
+      Function<HingedFlap, T> flap,
+      Function<StraightLift, T> lift,
+      Function<ForceProfile, T> profile,
+      Function<SeatColumn, T> seat) {
+    return flap.apply(this);
   }
 
   @Override

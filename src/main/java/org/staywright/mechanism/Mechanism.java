@@ -2,6 +2,7 @@ package org.staywright.mechanism;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
@@ -10,7 +11,7 @@ import org.staywright.unit.Fault;
  *
  * <p>Sampled once over its travel; from there on only virtual work counts: n·F(L)·dL/dq + Q.
  */
-public interface Mechanism {
+public sealed interface Mechanism permits Rigid, Mounted, ForceProfile, SeatColumn {
 
   /** Samples of a travel, both ends included. */
   int SAMPLES = 61;
@@ -22,6 +23,13 @@ public interface Mechanism {
   }
 
   Movement movement();
+
+  /** What differs by mechanism, one side each, so that none is forgotten. */
+  <T> T as(
+      Function<HingedFlap, T> flap,
+      Function<StraightLift, T> lift,
+      Function<ForceProfile, T> profile,
+      Function<SeatColumn, T> seat);
 
   /** What it is called where names are exchanged: the type of a load. */
   String code();

@@ -1,7 +1,7 @@
 package org.staywright.mechanism;
 
 /** A mechanism that moves a rigid load in the plane: what small errors of its points are put to. */
-public interface Rigid extends Mechanism {
+public sealed interface Rigid extends Mechanism permits HingedFlap, StraightLift {
 
   Pose pose(double q);
 

@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
@@ -44,6 +45,15 @@ public record SeatColumn(
   /** The same with more or less height to be set, m. */
   public SeatColumn to(double travel) {
     return new SeatColumn(seatMass, lightest, heaviest, share, travel);
+  }
+
+  @Override
+  public <T> T as(
+      Function<HingedFlap, T> flap,
+      Function<StraightLift, T> lift,
+      Function<ForceProfile, T> profile,
+      Function<SeatColumn, T> seat) {
+    return seat.apply(this);
   }
 
   @Override

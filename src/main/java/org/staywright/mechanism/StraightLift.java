@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
@@ -27,6 +28,15 @@ public record StraightLift(
 
   /** Mounts nearer than this cannot be told from one, m. */
   private static final double LEAST = 1e-3;
+
+  @Override
+  public <T> T as(
+      Function<HingedFlap, T> flap,
+      Function<StraightLift, T> lift,
+      Function<ForceProfile, T> profile,
+      Function<SeatColumn, T> seat) {
+    return lift.apply(this);
+  }
 
   @Override
   public Movement movement() {

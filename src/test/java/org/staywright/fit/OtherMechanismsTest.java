@@ -1,7 +1,5 @@
 package org.staywright.fit;
 
-import org.staywright.Effort;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -12,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.staywright.Effort;
 import org.staywright.fit.assess.Blocker;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;

@@ -8,11 +8,9 @@ import org.staywright.fit.job.Beside;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Zones;
 import org.staywright.mechanism.ForceProfile;
-import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
+import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
-import org.staywright.mechanism.SeatColumn;
-import org.staywright.mechanism.StraightLift;
 import org.staywright.motion.Motion;
 import org.staywright.wording.Wording;
 
@@ -57,31 +55,20 @@ public final class SideView {
    */
   public static Drawing of(Job job, Zones zones, List<Mounts> found, Wording wording) {
     ZonesSketch sketch = new ZonesSketch(zones, found);
-    if (job.mechanism() instanceof HingedFlap flap) {
-      return FlapView.of(flap, job.beside(), sketch, wording);
-    }
-    if (job.mechanism() instanceof StraightLift lift) {
-      return LiftView.of(lift, job.beside(), sketch, wording);
-    }
-    throw new IllegalArgumentException("no zones for " + job.mechanism().code());
+    return ((Mounted) job.mechanism())
+        .as(
+            flap -> FlapView.of(flap, job.beside(), sketch, wording),
+            lift -> LiftView.of(lift, job.beside(), sketch, wording));
   }
 
   /** The mechanism of a job as it moves, for a page to play. */
   public static Drawing of(Job job, Fit fit, Motion motion, Wording wording) {
-    Mechanism mechanism = job.mechanism();
-    if (mechanism instanceof HingedFlap flap) {
-      return FlapView.of(flap, fit, job.beside(), motion, wording);
-    }
-    if (mechanism instanceof StraightLift lift) {
-      return LiftView.of(lift, fit, job.beside(), motion, wording);
-    }
-    if (mechanism instanceof ForceProfile profile) {
-      return ProfileView.of(profile, motion, wording);
-    }
-    if (mechanism instanceof SeatColumn seat) {
-      return SeatView.of(seat, fit, motion, wording);
-    }
-    throw new IllegalArgumentException("no moving drawing of " + mechanism.code());
+    return job.mechanism()
+        .as(
+            flap -> FlapView.of(flap, fit, job.beside(), motion, wording),
+            lift -> LiftView.of(lift, fit, job.beside(), motion, wording),
+            profile -> ProfileView.of(profile, motion, wording),
+            seat -> SeatView.of(seat, fit, motion, wording));
   }
 
   private static Drawing of(
@@ -92,18 +79,10 @@ public final class SideView {
       ViewPosition stand,
       double letters,
       Wording wording) {
-    if (mechanism instanceof HingedFlap flap) {
-      return FlapView.of(flap, fit, beside, stand, letters, wording);
-    }
-    if (mechanism instanceof StraightLift lift) {
-      return LiftView.of(lift, fit, beside, stand, letters, wording);
-    }
-    if (mechanism instanceof ForceProfile profile) {
-      return ProfileView.of(profile, curve, wording);
-    }
-    if (mechanism instanceof SeatColumn seat) {
-      return SeatView.of(seat, fit, letters, wording);
-    }
-    throw new IllegalArgumentException("no drawing of " + mechanism.code());
+    return mechanism.as(
+        flap -> FlapView.of(flap, fit, beside, stand, letters, wording),
+        lift -> LiftView.of(lift, fit, beside, stand, letters, wording),
+        profile -> ProfileView.of(profile, curve, wording),
+        seat -> SeatView.of(seat, fit, letters, wording));
   }
 }

@@ -1,7 +1,5 @@
 package org.staywright.fit.rank;
 
-import org.staywright.Effort;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.staywright.Effort;
 import org.staywright.fit.RandomRange;
 import org.staywright.fit.Samples;
 import org.staywright.fit.assess.Assessment;
