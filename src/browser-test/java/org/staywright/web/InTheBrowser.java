@@ -10,8 +10,7 @@ import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ScreenshotCaret;
-import io.quarkus.test.common.http.TestHTTPResource;
-import java.net.URL;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +18,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 
-/** A real browser in front of the running program. */
+/**
+ * A real browser in front of the program as it is packaged; one program serves all tests of a run.
+ */
 public abstract class InTheBrowser {
 
   private static final Path PICTURES = Path.of("target/screenshots");
@@ -27,13 +28,19 @@ public abstract class InTheBrowser {
   private static Playwright playwright;
   private static Browser browser;
 
-  @TestHTTPResource("/")
-  public URL start;
+  private static Instance program;
+
+  protected static String start;
 
   public final List<String> complaints = new ArrayList<>();
 
   @BeforeAll
-  protected static void open() {
+  protected static void open() throws IOException, InterruptedException {
+    if (program == null) {
+      program = Instance.onH2("browser-" + ProcessHandle.current().pid());
+      program.awaitReady();
+      start = program.url("/");
+    }
     // A machine that does other things besides may take longer than a person would wait.
     PlaywrightAssertions.setDefaultAssertionTimeout(15_000);
     playwright = Playwright.create();

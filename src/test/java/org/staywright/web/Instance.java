@@ -11,14 +11,14 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.staywright.Patience;
 
-/** The program as it is built for PostgreSQL, in a process of its own. */
+/** The program as it is built, in a process of its own. */
 final class Instance implements AutoCloseable {
 
-  private static final Path PROGRAM = Path.of("target", "postgresql");
   private static final Pattern LISTENS = Pattern.compile("Listening on: http://\\S+:(\\d+)");
   private static final HttpClient HTTP = HttpClient.newHttpClient();
 
@@ -31,18 +31,30 @@ final class Instance implements AutoCloseable {
     this.process = process;
   }
 
+  /** On a data folder of its own, new. */
+  static Instance onH2(String name) throws IOException {
+    Path data = Files.createTempDirectory(Path.of("target"), name + "-data-");
+    return start(name, "quarkus-app", Map.of("STAYWRIGHT_DATA", data.toString()));
+  }
+
+  static Instance onPostgresql(String name, String database) throws IOException {
+    return start(
+        name,
+        "postgresql",
+        Map.of("QUARKUS_DATASOURCE_JDBC_URL", database, "QUARKUS_DATASOURCE_USERNAME", "postgres"));
+  }
+
   /** Starts it on whatever port is free; {@link #awaitReady} says when it answers. */
-  static Instance start(String name, String database) throws IOException {
+  private static Instance start(String name, String program, Map<String, String> environment)
+      throws IOException {
     ProcessBuilder command =
         new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-Xmx400m",
-            "-XX:TieredStopAtLevel=1",
             "-Dquarkus.http.port=0",
             "-jar",
-            PROGRAM.resolve("quarkus-run.jar").toString());
-    command.environment().put("QUARKUS_DATASOURCE_JDBC_URL", database);
-    command.environment().put("QUARKUS_DATASOURCE_USERNAME", "postgres");
+            Path.of("target", program, "quarkus-run.jar").toString());
+    command.environment().putAll(environment);
     Path log = Path.of("target", name + ".log");
     Process process = command.redirectErrorStream(true).redirectOutput(log.toFile()).start();
     Runtime.getRuntime().addShutdownHook(new Thread(process::destroyForcibly));

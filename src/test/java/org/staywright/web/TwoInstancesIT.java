@@ -39,8 +39,8 @@ class TwoInstancesIT {
   @BeforeAll
   static void startBoth() throws Exception {
     String database = Databases.postgresqlUrl();
-    one = Instance.start("instance-one", database);
-    other = Instance.start("instance-other", database);
+    one = Instance.onPostgresql("instance-one", database);
+    other = Instance.onPostgresql("instance-other", database);
     one.awaitReady();
     other.awaitReady();
   }

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.Reports;
 import org.staywright.document.Printed;
 import org.staywright.document.job.JobSheet;
 import org.staywright.job.Chosen;
@@ -169,18 +170,14 @@ class PartsListFormsTest {
 
   @Test
   void samplesAreKept() throws IOException {
-    Path reports = Files.createDirectories(Path.of("reports"));
-    Files.write(reports.resolve("parts-list-sample.pdf"), pdf);
-    Files.writeString(reports.resolve("parts-list-sample.csv"), csv);
-    Path book = reports.resolve("parts-list-sample.xlsx");
-    // A workbook says when it was made; the sample changes only with what is in it.
-    if (!Files.exists(book) || !content(Files.readAllBytes(book)).equals(content(xlsx))) {
-      Files.write(book, xlsx);
-    }
-    Files.write(reports.resolve("job-sheet-sample.pdf"), JobSheet.pdf(LID, LIST, ENGLISH));
-    Files.write(
-        reports.resolve("quotation-request-sample.pdf"), QuotationRequest.pdf(LIST, ENGLISH));
-    assertEquals(LIST.lines().size() + 2, rows(Files.readAllBytes(book)).size());
+    Reports.hold("parts-list-sample.pdf", pdf);
+    Reports.hold("parts-list-sample.csv", csv);
+    Reports.hold("job-sheet-sample.pdf", JobSheet.pdf(LID, LIST, ENGLISH));
+    Reports.hold("quotation-request-sample.pdf", QuotationRequest.pdf(LIST, ENGLISH));
+    // A workbook says when it was made: what is in it counts.
+    Path book = Reports.made("parts-list-sample.xlsx", xlsx);
+    assertEquals(content(xlsx), content(Files.readAllBytes(book)));
+    assertEquals(LIST.lines().size() + 2, rows(xlsx).size());
   }
 
   private static void same(JsonNode value, String cell, String what) {

@@ -11,7 +11,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -20,9 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The side view as input, in a real browser. */
-@QuarkusTest
 @Tag("browser")
-class SideViewInTheBrowserTest extends InTheBrowser {
+class SideViewInTheBrowserIT extends InTheBrowser {
 
   private static final Pattern FLAP_MOUNT = Pattern.compile("^Flap mount: x");
 

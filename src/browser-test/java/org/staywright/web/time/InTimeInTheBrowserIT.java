@@ -11,16 +11,14 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.web.InTheBrowser;
 
 /** A motion played, by mouse and by keyboard, with less motion and without script. */
-@QuarkusTest
 @Tag("browser")
-class InTimeInTheBrowserTest extends InTheBrowser {
+class InTimeInTheBrowserIT extends InTheBrowser {
 
   private Page inTime(BrowserContext context) {
     Page page = page(context);

@@ -11,7 +11,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -21,9 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.web.InTheBrowser;
 
 /** The finder of mounts in a real browser: zones as input, and a search under way. */
-@QuarkusTest
 @Tag("browser")
-class MountsInTheBrowserTest extends InTheBrowser {
+class MountsInTheBrowserIT extends InTheBrowser {
 
   /**
    * By every number of springs and with what it must do in time, which is worked out at every step:

@@ -12,7 +12,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,9 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Charts read off by pointer and by keyboard, and taken away, with script and without. */
-@QuarkusTest
 @Tag("browser")
-class ChartInTheBrowserTest extends InTheBrowser {
+class ChartInTheBrowserIT extends InTheBrowser {
 
   private static Locator fit(Page page, String start) {
     page.navigate(start + "flap");
@@ -45,7 +43,7 @@ class ChartInTheBrowserTest extends InTheBrowser {
   void isReadOffByPointerAndByKeyboard(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       Page page = page(context);
-      Locator chart = fit(page, start.toString());
+      Locator chart = fit(page, start);
       assertThat(chart.locator("canvas")).isVisible();
       assertThat(chart.locator("svg")).isHidden();
       assertThat(chart.locator(".live p")).containsText(new String[] {"at worst", "at worst"});
@@ -92,7 +90,7 @@ class ChartInTheBrowserTest extends InTheBrowser {
   void leavesItsNumbersAndItsPicture(int width, boolean script) throws IOException {
     try (BrowserContext context = context(width, script, ColorScheme.LIGHT)) {
       Page page = page(context);
-      Locator chart = fit(page, start.toString());
+      Locator chart = fit(page, start);
       chart.getByText("Its numbers").click();
       assertThat(chart.getByRole(AriaRole.TABLE).last()).isVisible();
       assertThat(chart.locator("tbody tr").last()).containsText("by itself");

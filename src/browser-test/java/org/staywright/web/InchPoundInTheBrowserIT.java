@@ -10,7 +10,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The way from a load to its papers in inches, pounds and degrees Fahrenheit. */
-@QuarkusTest
 @Tag("browser")
-class InchPoundInTheBrowserTest extends InTheBrowser {
+class InchPoundInTheBrowserIT extends InTheBrowser {
 
   /** A number with a metric unit behind it. Pressure law and vessels are told in bar and litres. */
   private static final Pattern METRIC =

@@ -8,7 +8,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,9 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The three people's ways in German, in a real browser, and no English left on them. */
-@QuarkusTest
 @Tag("browser")
-class GermanInTheBrowserTest extends InTheBrowser {
+class GermanInTheBrowserIT extends InTheBrowser {
 
   /** Words that hardly any English sentence does without and no German one has. */
   private static final Pattern ENGLISH =

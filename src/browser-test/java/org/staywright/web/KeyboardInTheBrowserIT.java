@@ -7,7 +7,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -16,16 +15,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Three people's ways with hands on the keys only; a link passed on; paper. */
-@QuarkusTest
 @Tag("browser")
-class KeyboardInTheBrowserTest extends InTheBrowser {
+class KeyboardInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
   @ValueSource(ints = {1280, 390})
   void leadsTheDesignerFromTheDrawingToTheOrder(int width) {
     try (BrowserContext context = context(width, true, ColorScheme.LIGHT)) {
       Page page = page(context);
-      page.navigate(start.toString());
+      page.navigate(start);
       press(page, ".doors a[href='/flap']");
       String before = page.locator("#f-load-handleMm-x").inputValue();
       page.waitForLoadState();

@@ -9,7 +9,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -18,9 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Jobs saved, copied, changed in two tabs, ordered together and compared, in a real browser. */
-@QuarkusTest
 @Tag("browser")
-class JobsInTheBrowserTest extends InTheBrowser {
+class JobsInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
   @CsvSource({"1280, true, LIGHT", "390, false, DARK"})

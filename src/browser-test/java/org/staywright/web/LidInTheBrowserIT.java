@@ -8,7 +8,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -17,9 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The lid from its form to datasheet and parts list, in a real browser. */
-@QuarkusTest
 @Tag("browser")
-class LidInTheBrowserTest extends InTheBrowser {
+class LidInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
   @CsvSource({"1280, true, LIGHT", "390, true, DARK", "1280, false, DARK", "390, false, LIGHT"})
@@ -27,7 +25,7 @@ class LidInTheBrowserTest extends InTheBrowser {
     String name = width + (script ? "" : "-without-script") + "-" + colours;
     try (BrowserContext context = context(width, script, colours)) {
       Page page = page(context);
-      page.navigate(start.toString());
+      page.navigate(start);
       picture(page, name + "-1-start");
       page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Hold or move a flap"))
           .click();

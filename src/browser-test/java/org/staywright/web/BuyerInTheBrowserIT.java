@@ -14,7 +14,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.RequestOptions;
-import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -25,9 +24,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A buyer with forty jobs, from the list of jobs to the files of one order. */
-@QuarkusTest
 @Tag("browser")
-class BuyerInTheBrowserTest extends InTheBrowser {
+class BuyerInTheBrowserIT extends InTheBrowser {
 
   private static final int JOBS = 40;
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -39,7 +37,7 @@ class BuyerInTheBrowserTest extends InTheBrowser {
       String name = "Order " + width + " no. ";
       List<String> ids = jobs(context, name);
       Page page = page(context);
-      page.navigate(start.toString());
+      page.navigate(start);
       page.locator(".doors a[href='/jobs']").click();
       int pages = 0;
       while (true) {

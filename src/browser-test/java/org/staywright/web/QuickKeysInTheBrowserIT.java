@@ -9,7 +9,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -21,9 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every key counts, however fast they come and however late the server answers. */
-@QuarkusTest
 @Tag("browser")
-class QuickKeysInTheBrowserTest extends InTheBrowser {
+class QuickKeysInTheBrowserIT extends InTheBrowser {
 
   private static final String MOVING = "#f-mounts-movingMm-";
   private static final String ZONE = "#f-zones-movingMm-";

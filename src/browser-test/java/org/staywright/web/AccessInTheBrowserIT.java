@@ -10,19 +10,16 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
-import io.quarkus.test.junit.QuarkusTest;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.api.Test;
 
 /** The pages against the rules of axe-core, WCAG 2.2 AA among them. */
-@QuarkusTest
 @Tag("browser")
-class AccessInTheBrowserTest extends InTheBrowser {
+class AccessInTheBrowserIT extends InTheBrowser {
 
   private static final List<String> PAGES =
       List.of(
@@ -80,10 +77,18 @@ class AccessInTheBrowserTest extends InTheBrowser {
   /** What depends on width and colours; all else was seen at the first look. */
   private static final List<String> LOOKS = List.of("color-contrast", "target-size");
 
-  @ParameterizedTest
-  @CsvSource({"1280, LIGHT, true", "390, DARK, false"})
-  void findsNothingWrongOnAnyPage(int width, ColorScheme colours, boolean first) {
-    UnaryOperator<AxeBuilder> rules = axe -> first ? axe.withTags(ALL) : axe.withRules(LOOKS);
+  @Test
+  void findsNothingWrongOnAnyPage() {
+    look(1280, ColorScheme.LIGHT, axe -> axe.withTags(ALL));
+  }
+
+  @Test
+  @Tag("full")
+  void norOnANarrowAndDarkOne() {
+    look(390, ColorScheme.DARK, axe -> axe.withRules(LOOKS));
+  }
+
+  private void look(int width, ColorScheme colours, UnaryOperator<AxeBuilder> rules) {
     List<String> wrong = new ArrayList<>();
     try (BrowserContext context = context(width, true, colours)) {
       for (String path : PAGES) {

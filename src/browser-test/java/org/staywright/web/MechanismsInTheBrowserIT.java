@@ -9,7 +9,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
-import io.quarkus.test.junit.QuarkusTest;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -17,9 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Straight lift and force profile in a real browser, with script and without. */
-@QuarkusTest
 @Tag("browser")
-class MechanismsInTheBrowserTest extends InTheBrowser {
+class MechanismsInTheBrowserIT extends InTheBrowser {
 
   private static final String MOST = "at most (\\d+)\u00a0N ";
 

@@ -8,7 +8,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
@@ -17,9 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.staywright.web.InTheBrowser;
 
 /** From a seat and its sitters to a column that rises, in a real browser. */
-@QuarkusTest
 @Tag("browser")
-class SeatInTheBrowserTest extends InTheBrowser {
+class SeatInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
   @CsvSource({"1280, true, LIGHT", "390, true, DARK", "390, false, LIGHT"})

@@ -8,7 +8,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -18,9 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** From the first page to an answer of one's own, by keyboard alone. */
-@QuarkusTest
 @Tag("browser")
-class FirstAnswerInTheBrowserTest extends InTheBrowser {
+class FirstAnswerInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
   @ValueSource(ints = {1280, 390})
@@ -28,7 +26,7 @@ class FirstAnswerInTheBrowserTest extends InTheBrowser {
     try (BrowserContext context = context(width, true, ColorScheme.LIGHT)) {
       Page page = page(context);
       Instant began = Instant.now();
-      page.navigate(start.toString());
+      page.navigate(start);
       tabTo(page, "a.way:has(use[href$='level-lid'])");
       page.keyboard().press("Enter");
       assertThat(page.locator(".verdict").first()).isVisible();

@@ -10,7 +10,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
@@ -18,9 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A fitter's whole way: what was measured, what replaces it, what to order, what to take along. */
-@QuarkusTest
 @Tag("browser")
-class FitterInTheBrowserTest extends InTheBrowser {
+class FitterInTheBrowserIT extends InTheBrowser {
 
   /** WCAG 2.2, success criterion 2.5.5: 44 px; a hair less for rounding. */
   private static final double TARGET = 43.9;
@@ -31,7 +29,7 @@ class FitterInTheBrowserTest extends InTheBrowser {
     Page page = page(context);
     page.onRequest(
         request -> {
-          if (!request.url().startsWith(start.toString())) {
+          if (!request.url().startsWith(start)) {
             elsewhere.add(request.url());
           }
         });
