@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.staywright.unit.Bound;
 
 /**
@@ -68,20 +69,20 @@ final class Nitrogen {
     Map<String, Double> single = new HashMap<>();
     List<String[]> power = new ArrayList<>();
     read(single, power);
-    R = single.get("R_J_molK");
-    MOLAR_MASS = single.get("M_kg_mol");
-    T_RED = single.get("T_red_K");
-    RHO_RED = single.get("rho_red_mol_m3") * MOLAR_MASS;
+    R = given(single, "R_J_molK");
+    MOLAR_MASS = given(single, "M_kg_mol");
+    T_RED = given(single, "T_red_K");
+    RHO_RED = given(single, "rho_red_mol_m3") * MOLAR_MASS;
     IDEAL =
         new double[] {
-          single.get("ideal_a1"),
-          single.get("ideal_a2_tau"),
-          single.get("ideal_log_tau"),
-          single.get("ideal_tau^-1"),
-          single.get("ideal_tau^-2"),
-          single.get("ideal_tau^-3"),
-          single.get("ideal_PlanckEinstein_n"),
-          single.get("ideal_PlanckEinstein_theta_K")
+          given(single, "ideal_a1"),
+          given(single, "ideal_a2_tau"),
+          given(single, "ideal_log_tau"),
+          given(single, "ideal_tau^-1"),
+          given(single, "ideal_tau^-2"),
+          given(single, "ideal_tau^-3"),
+          given(single, "ideal_PlanckEinstein_n"),
+          given(single, "ideal_PlanckEinstein_theta_K")
         };
     N = power.stream().mapToDouble(row -> Double.parseDouble(row[3])).toArray();
     D = power.stream().mapToInt(row -> Integer.parseInt(row[4])).toArray();
@@ -90,6 +91,10 @@ final class Nitrogen {
   }
 
   private Nitrogen() {}
+
+  private static double given(Map<String, Double> single, String name) {
+    return Objects.requireNonNull(single.get(name), name);
+  }
 
   private static void read(Map<String, Double> single, List<String[]> power) {
     try (var in = Nitrogen.class.getResourceAsStream(FILE);

@@ -1,5 +1,6 @@
 package org.staywright.mechanism;
 
+import org.jspecify.annotations.Nullable;
 import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.ArrayList;
@@ -36,7 +37,7 @@ public record HingedFlap(
     double tilt,
     double friction,
     Mounts mounts,
-    Double ownInertia,
+    @Nullable Double ownInertia,
     Seal seal)
     implements Rigid, Mounted {
 

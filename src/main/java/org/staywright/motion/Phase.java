@@ -1,5 +1,7 @@
 package org.staywright.motion;
 
+import org.jspecify.annotations.Nullable;
+
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -27,8 +29,8 @@ final class Phase {
   private final MotionSetup scene;
   private final int direction;
   private final Grip grip;
-  private Motion.End end;
-  private Grip next;
+  private Motion.@Nullable End end;
+  private @Nullable Grip next;
 
   /**
    * @param direction of the motion, 0 for rest
@@ -41,12 +43,12 @@ final class Phase {
   }
 
   /** What ended the motion, null where it goes on. */
-  Motion.End end() {
+  Motion.@Nullable End end() {
     return end;
   }
 
   /** How the hand goes on in the midst of the motion, null where it came to rest or an end. */
-  Grip next() {
+  @Nullable Grip next() {
     return next;
   }
 

@@ -1,5 +1,7 @@
 package org.staywright.motion;
 
+import org.jspecify.annotations.Nullable;
+
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import org.apache.commons.math3.exception.MaxCountExceededException;
@@ -51,7 +53,7 @@ final class Run {
   private int evaluations;
 
   /** What the hand does in the midst of a motion, null while all is at rest. */
-  private Grip grip;
+  private @Nullable Grip grip;
 
   Run(MotionSetup scene) {
     this.scene = scene;
@@ -62,7 +64,7 @@ final class Run {
   }
 
   Motion motion() {
-    Motion.End end = null;
+    Motion.@Nullable End end = null;
     boolean exhausted = false;
     try {
       for (int phase = 0; end == null && phase < MOST_PHASES; phase++) {
@@ -75,7 +77,7 @@ final class Run {
   }
 
   /** Runs to the next rest or grip; what ended the motion, or null where it goes on. */
-  private Motion.End phase() {
+  private Motion.@Nullable End phase() {
     if (grip == null) {
       y[SPEED] = 0;
       double drive = scene.pushed(y[Q], scene.instant(y[Q], 0, y[KELVIN]));
@@ -98,7 +100,7 @@ final class Run {
   }
 
   /** Held by friction or a stop: for good, unless the gas comes to its senses and breaks loose. */
-  private Motion.End rest(int direction) {
+  private Motion.@Nullable End rest(int direction) {
     Strut strut = scene.strut();
     double settled = scene.pushed(y[Q], scene.instant(y[Q], 0, strut.kelvin()));
     boolean stuck = Math.abs(settled) <= scene.friction(y[Q]);

@@ -1,5 +1,7 @@
 package org.staywright.motion;
 
+import org.jspecify.annotations.Nullable;
+
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import java.util.function.DoubleUnaryOperator;
@@ -26,10 +28,10 @@ public final class Strut {
   private final ForceLaw law;
   private final double kelvin;
   private final double friction;
-  private final Orifice orifice;
+  private final @Nullable Orifice orifice;
   private final OilZones zones;
   private final double wallTime;
-  private final ChargedSpring gas;
+  private final @Nullable ChargedSpring gas;
   private final double area;
   private final DoubleUnaryOperator plain;
   private final SpeedLaw resistance;
@@ -42,7 +44,7 @@ public final class Strut {
    * @param zones where oil is throttled
    * @param wallTime time constant of the heat exchange between gas and wall, s; infinite for none
    */
-  public Strut(ForceLaw law, double kelvin, Orifice orifice, OilZones zones, double wallTime) {
+  public Strut(ForceLaw law, double kelvin, @Nullable Orifice orifice, OilZones zones, double wallTime) {
     this.law = law;
     this.kelvin = kelvin;
     this.orifice = orifice;
@@ -52,7 +54,7 @@ public final class Strut {
     gas = law instanceof ChargedSpring charged ? charged : null;
     area = gas == null ? 0 : gas.spring().drivingArea();
     resistance = law.spring() instanceof SpeedLaw damper ? damper : speed -> 0;
-    plain = gas == null ? law.slow(kelvin) : null;
+    plain = law.slow(kelvin);
     oil = new Liquid(Oil.VG_22.density(kelvin), Oil.VG_22.viscosity(kelvin));
   }
 
@@ -121,7 +123,7 @@ public final class Strut {
       return new Instant(plain.applyAsDouble(within), damping, 0, 0, 0, 0);
     }
     double density = gas.density(within, kelvin);
-    // A step that is only tried may go too far; one that is kept is looked at by Watch.
+    // A step that is only tried may go too far; one that is kept is looked at by MotionExtremes.
     double known =
         Math.max(Isotherm.TEMPERATURES.low(), Math.min(gasKelvin, Isotherm.TEMPERATURES.high()));
     Isotherm.State state = Isotherm.at(known).state(density);
@@ -129,7 +131,7 @@ public final class Strut {
     double damping = 0;
     double mach = 0;
     if (orifice != null && pace != 0) {
-      Throttle throttle = throttle(state, known, density, oiled);
+      Throttle throttle = throttle(orifice, state, known, density, oiled);
       damping = throttle.force(pace);
       mach = throttle.mach(pace);
     }
@@ -156,12 +158,16 @@ public final class Strut {
    *
    * @param compression where, m
    * @param oiled whether oil passes the orifice
+   * @throws IllegalStateException where no gas is throttled
    */
   public double freeSpeed(double compression, boolean oiled) {
+    if (gas == null || orifice == null) {
+      throw new IllegalStateException("no gas that an orifice throttles");
+    }
     double density = gas.density(compression, kelvin);
     Isotherm.State state = Isotherm.at(kelvin).state(density);
     double force = Math.max(0, Math.abs(push(state)) - friction);
-    return throttle(state, kelvin, density, oiled).speedAt(force, area < 0);
+    return throttle(orifice, state, kelvin, density, oiled).speedAt(force, area < 0);
   }
 
   /**
@@ -182,10 +188,11 @@ public final class Strut {
     }
     double density = gas.density(compression, kelvin);
     Isotherm.State state = Isotherm.at(kelvin).state(density);
-    return new Stand(push(state), orifice == null ? null : throttle(state, kelvin, density, oiled));
+    return new Stand(push(state), orifice == null ? null : throttle(orifice, state, kelvin, density, oiled));
   }
 
-  private Throttle throttle(Isotherm.State state, double known, double density, boolean oiled) {
+  private Throttle throttle(
+      Orifice orifice, Isotherm.State state, double known, double density, boolean oiled) {
     return new Throttle(orifice, oiled ? oil : new Gas(state, known, density));
   }
 
@@ -198,7 +205,7 @@ public final class Strut {
    * @param push without friction and damping, N
    * @param throttle what its fluid must pass, null where nothing is throttled
    */
-  public record Stand(double push, Throttle throttle) {}
+  public record Stand(double push, @Nullable Throttle throttle) {}
 
   /**
    * @param push without friction and damping, N

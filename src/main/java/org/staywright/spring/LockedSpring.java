@@ -1,5 +1,7 @@
 package org.staywright.spring;
 
+import org.jspecify.annotations.Nullable;
+
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -225,7 +227,7 @@ public final class LockedSpring {
   }
 
   /** What forbids a deflection, null where nothing does. */
-  private String fault(double deflection) {
+  private @Nullable String fault(double deflection) {
     if (!(deflection >= -compression && deflection <= strokeLeft())) {
       return "locked-stroke";
     }

@@ -1,5 +1,7 @@
 package org.staywright.unit;
 
+import org.jspecify.annotations.Nullable;
+
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,7 +74,7 @@ final class Spelling {
    * What a spelling means where some dimension is wanted: a pound is a force where a force is asked
    * for, as its labels say it.
    */
-  static Unit meant(String way, Dimension wanted) {
+  static @Nullable Unit meant(String way, Dimension wanted) {
     Unit unit = UNITS.get(way);
     return unit == Unit.POUND && wanted == Dimension.FORCE ? Unit.POUND_FORCE : unit;
   }

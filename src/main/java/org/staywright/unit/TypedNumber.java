@@ -1,5 +1,6 @@
 package org.staywright.unit;
 
+import org.jspecify.annotations.Nullable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -35,12 +36,12 @@ public final class TypedNumber {
 
   private final String typed;
   private final String text;
-  private final Unit wanted;
+  private final @Nullable Unit wanted;
   private final Unit plain;
   private final boolean decimalComma;
   private int at;
 
-  private TypedNumber(String typed, Unit wanted, Unit plain, boolean decimalComma) {
+  private TypedNumber(String typed, @Nullable Unit wanted, Unit plain, boolean decimalComma) {
     this.typed = typed;
     this.wanted = wanted;
     this.decimalComma = decimalComma;
@@ -60,7 +61,7 @@ public final class TypedNumber {
    * @return the number in the unit wanted
    * @throws Refusal with a fault that stands nowhere yet
    */
-  public static BigDecimal read(String typed, Unit wanted, Unit plain, boolean decimalComma) {
+  public static BigDecimal read(String typed, @Nullable Unit wanted, Unit plain, boolean decimalComma) {
     if (typed.length() > LONGEST) {
       throw new Refusal(new Fault("", typed, "≤ " + LONGEST, "too-long"));
     }
@@ -164,7 +165,7 @@ public final class TypedNumber {
       throw unreadable();
     }
     at += way.get().length();
-    return new Value(unit.to(wanted, number), true);
+    return new Value(unit.to(taken(), number), true);
   }
 
   /** A number, a fraction or both. */
@@ -229,12 +230,18 @@ public final class TypedNumber {
     return matcher.region(at, text.length()).useTransparentBounds(true);
   }
 
-  private Unit meant(String way) {
-    Unit unit = Spelling.meant(way, wanted == null ? null : wanted.dimension());
+  /** The unit of the answer, where a unit may stand at all. */
+  private Unit taken() {
     if (wanted == null) {
       throw new Refusal(new Fault("", typed, "", "unit-not-wanted"));
     }
-    if (unit.dimension() != wanted.dimension()) {
+    return wanted;
+  }
+
+  private Unit meant(String way) {
+    Unit into = taken();
+    Unit unit = Spelling.meant(way, into.dimension());
+    if (unit == null || unit.dimension() != into.dimension()) {
       throw wrongDimension();
     }
     return unit;
@@ -274,7 +281,8 @@ public final class TypedNumber {
   /** One way of writing what can be written in several. */
   private static String tidy(String typed) {
     StringBuilder tidy = new StringBuilder();
-    for (char each : typed.toCharArray()) {
+    for (int i = 0; i < typed.length(); i++) {
+      char each = typed.charAt(i);
       if (VULGAR.containsKey(each)) {
         tidy.append(' ').append(VULGAR.get(each));
       } else if (Character.isWhitespace(each) || Character.isSpaceChar(each)) {

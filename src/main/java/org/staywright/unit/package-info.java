@@ -1,2 +1,5 @@
 /** Units, bounds and faults: what every number that crosses a boundary needs. */
+@NullMarked
 package org.staywright.unit;
+
+import org.jspecify.annotations.NullMarked;

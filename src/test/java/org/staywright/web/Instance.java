@@ -51,6 +51,8 @@ final class Instance implements AutoCloseable {
         new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-Xmx400m",
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
             "-Dquarkus.http.port=0",
             "-jar",
             Path.of("target", program, "quarkus-run.jar").toString());

@@ -146,7 +146,7 @@ public final class Sheet {
     right.setBorder(Rectangle.NO_BORDER);
     right.setVerticalAlignment(Element.ALIGN_MIDDLE);
     PdfPTable table = table(100 * LEFT, 100 * (1 - LEFT));
-    table.addCell(picture(drawing, LEFT * (pages.width()), most));
+    table.addCell(picture(drawing, LEFT * pages.width(), most));
     table.addCell(right);
     pages.add(table);
   }

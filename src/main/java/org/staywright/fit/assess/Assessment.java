@@ -137,7 +137,7 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
   private record Trial(
       Hung hung, Fitting rod, Fitting tube, Path path, Rejection early, Figures figures) {
 
-    public static Trial of(Job job, Paths paths, Part part, int count, Fitting rod, Fitting tube) {
+    static Trial of(Job job, Paths paths, Part part, int count, Fitting rod, Fitting tube) {
       Hung hung = Hung.of(part, count, rod, tube);
       Path path = paths.of(hung.extended());
       Rejection early = path.misfit(job.requirements(), hung.compressed(), hung.extended());

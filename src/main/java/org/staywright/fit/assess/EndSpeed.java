@@ -7,7 +7,6 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Job.OpenStop;
 import org.staywright.fit.job.MovingPart;
 import org.staywright.fit.job.SpringState;
-import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Travel;
 import org.staywright.motion.Drag;
 import org.staywright.motion.Strut;
@@ -119,7 +118,6 @@ public final class EndSpeed {
         || part.spring() instanceof SpeedLaw) {
       return false;
     }
-    Mechanism mechanism = job.mechanism();
     double q = travel.q()[travel.last()];
     boolean besides = job.drag(SpringState.NOMINAL.kelvin(job.conditions())).at(q, 1) > 0;
     boolean oil =

@@ -1,6 +1,7 @@
 package org.staywright.fit.clear;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -107,7 +108,7 @@ public final class Clearing {
     return range.fittings().stream()
         .filter(fitting -> fitting.type().endsASpring())
         .filter(fitting -> old.thread().equals(fitting.thread()) && !old.equals(fitting))
-        .sorted((one, other) -> Double.compare(apart(one, old), apart(other, old)))
+        .sorted(Comparator.comparingDouble(fitting -> apart(fitting, old)))
         .filter(
             fitting ->
                 trial.fits(unchanged.with(with(fitting, rod)), near.count(), longer(fitting, old)))

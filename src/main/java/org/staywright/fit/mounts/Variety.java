@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
@@ -40,7 +39,7 @@ final class Variety {
 
   /** What fits in the order of the job, then what misses, least first. */
   List<PlacedCandidate> ordered(List<PlacedCandidate> places) {
-    Map<PlacedCandidate, Candidate> candidates = new IdentityHashMap<>();
+    IdentityHashMap<PlacedCandidate, Candidate> candidates = new IdentityHashMap<>();
     places.stream()
         .filter(PlacedCandidate::fits)
         .forEach(place -> candidates.put(place, Candidate.of(criteria, place.row(), place.fit())));

@@ -146,7 +146,7 @@ public final class Lanes {
   /** What is added to the springs at every sample, whatever the spring. */
   private static final class Extra {
     final double[] load;
-    public final double[] friction;
+    final double[] friction;
 
     /** What the hand overcomes besides the springs in the worse of both loads. */
     final double[] openWeak;

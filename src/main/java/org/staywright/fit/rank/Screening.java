@@ -133,7 +133,7 @@ public final class Screening {
     }
     Block block = new Block(job, range, paths.criteria(), counts, survivors);
     // Springs that share a path share a block; where the flap stops itself that is all of them.
-    Map<Path, List<Survivor>> together =
+    IdentityHashMap<Path, List<Survivor>> together =
         survivors.stream()
             .collect(
                 Collectors.groupingBy(Survivor::path, IdentityHashMap::new, Collectors.toList()));

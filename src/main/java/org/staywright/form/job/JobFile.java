@@ -156,7 +156,7 @@ public final class JobFile {
       values.put(names.get(i), List.of(record.get(i)));
     }
     String type = values.get(TYPE).get(0).strip();
-    Shape shape = LoadForm.of(type).isPresent() ? loaded(type) : JobShape.JOB;
+    Shape shape = LoadForms.of(type).isPresent() ? loaded(type) : JobShape.JOB;
     job(line, FlatForm.tree(shape, values));
   }
 

@@ -118,7 +118,7 @@ public final class JobForm {
   /** What is wrong between fields that are each sound alone. */
   private List<Fault> crossFaults() {
     List<Fault> faults = new ArrayList<>();
-    Optional<LoadForm> load = LoadForm.of(tree.text("/load/type"));
+    Optional<LoadForm> load = LoadForms.of(tree.text("/load/type"));
     load.ifPresent(form -> faults.addAll(form.faults(tree)));
     // Null where nothing was given; what was given and is at fault has been left out.
     if (tree.root().at("/mounts").isNull() && load.map(LoadForm::mounted).orElse(true)) {
@@ -170,7 +170,7 @@ public final class JobForm {
   }
 
   private Job job() {
-    LoadForm load = LoadForm.of(tree.text("/load/type")).orElseThrow();
+    LoadForm load = LoadForms.of(tree.text("/load/type")).orElseThrow();
     return new Job(
         tree.text("/name"),
         load.mechanism(tree),

@@ -84,7 +84,8 @@ public final class JobShape {
           withDefault("name", Text.upTo(200), ""),
           required(
               "load",
-              new Variants("type", LoadForm.ALL.stream().map(LoadForm::shape).toList(), List.of())),
+              new Variants(
+                  "type", LoadForms.ALL.stream().map(LoadForm::shape).toList(), List.of())),
           optional("mounts", LoadShape.MOUNTS),
           optional("zones", ZonesShape.ZONES),
           withDefault("beside", new Many(BesideForm.SHAPE, 0, BesideForm.MOST), List.of()),
@@ -102,13 +103,13 @@ public final class JobShape {
   /** Every type of load, and whether it turns or shifts. */
   public static Map<String, Mechanism.Movement> loads() {
     Map<String, Mechanism.Movement> kinds = new LinkedHashMap<>();
-    LoadForm.ALL.forEach(load -> kinds.put(load.shape().name(), load.kind()));
+    LoadForms.ALL.forEach(load -> kinds.put(load.shape().name(), load.kind()));
     return kinds;
   }
 
   /** The fields of a job with one type of load, as a page for that type has them. */
   public static Shape of(String type) {
-    LoadForm load = LoadForm.of(type).orElseThrow();
+    LoadForm load = LoadForms.of(type).orElseThrow();
     Map<String, Field> fields = new LinkedHashMap<>(JOB.fields());
     fields.put("load", required("load", load.shape()));
     if (!load.mounted()) {

@@ -1,20 +1,12 @@
 package org.staywright.form.job;
 
 import java.util.List;
-import java.util.Optional;
 import org.staywright.form.schema.Shape;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Fault;
 
 /** One type of load: its fields, and the mechanism that they make. */
 public interface LoadForm {
-
-  List<LoadForm> ALL = List.of(new FlapForm(), new LiftForm(), new ProfileForm(), new SeatForm());
-
-  /** Of a type by its word; empty for a word that is none. */
-  static Optional<LoadForm> of(String type) {
-    return ALL.stream().filter(form -> form.shape().name().equals(type)).findFirst();
-  }
 
   /** Its fields, named after the type. */
   Shape shape();

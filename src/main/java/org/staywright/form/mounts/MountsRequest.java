@@ -15,7 +15,7 @@ import org.staywright.fit.mounts.Zones;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.job.JobShape;
 import org.staywright.form.job.JobTree;
-import org.staywright.form.job.LoadForm;
+import org.staywright.form.job.LoadForms;
 import org.staywright.form.job.ZonesShape;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.JsonNumber;
@@ -51,7 +51,7 @@ public record MountsRequest(Job job, Zones zones, ObjectNode document) {
     JsonNode tree = SHAPE.read(body.tree(), "#", faults);
     if (tree != null) {
       String type = tree.at("/load/type").textValue();
-      if (LoadForm.of(type).map(load -> !load.mounted()).orElse(false)) {
+      if (LoadForms.of(type).map(load -> !load.mounted()).orElse(false)) {
         faults.add(new Fault("#/load/type", type, "", "no-mounts-to-find"));
       } else {
         JobTree job = new JobTree(tree);

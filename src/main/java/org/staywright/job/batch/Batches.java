@@ -81,6 +81,8 @@ public class Batches {
     this.current = current;
   }
 
+  /** Nobody waits for the looking: what goes wrong there is logged there. */
+  @SuppressWarnings("FutureReturnValueIgnored")
   void onStart(@Observes @Priority(LAST) StartupEvent started) {
     lookout.scheduleWithFixedDelay(this::look, 0, LOOK.toMillis(), TimeUnit.MILLISECONDS);
   }

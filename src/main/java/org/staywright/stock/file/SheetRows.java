@@ -36,7 +36,7 @@ final class SheetRows implements Rows {
       stream = book.getFirstSheet().openStream();
       rows = stream.iterator();
     } catch (IOException | RuntimeException e) {
-      throw damaged(e);
+      throw damaged();
     }
   }
 
@@ -54,11 +54,11 @@ final class SheetRows implements Rows {
       }
       return null;
     } catch (ExcelReaderException | UncheckedIOException | IllegalArgumentException e) {
-      throw damaged(e);
+      throw damaged();
     }
   }
 
-  private Spoiled damaged(Exception e) {
+  private Spoiled damaged() {
     return new Spoiled(row, null, "XLSX", "not-a-workbook");
   }
 

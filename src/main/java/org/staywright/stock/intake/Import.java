@@ -78,9 +78,6 @@ final class Import {
   private int same;
   private int gone;
 
-  /**
-   * @param total rows where they are known from an earlier reading, else 0
-   */
   Import(
       StockFile file,
       ImportOptions options,

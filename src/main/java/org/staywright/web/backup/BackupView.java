@@ -32,6 +32,6 @@ record BackupView(String id, String created, List<Row> rows) {
   }
 
   private static String number(long rows) {
-    return PageText.wording().number(rows, 0);
+    return PageText.wording().number((double) rows, 0);
   }
 }

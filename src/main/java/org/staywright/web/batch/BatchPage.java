@@ -92,7 +92,9 @@ public final class BatchPage {
   @Path("{id}/stop")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response stop(@PathParam("id") String id) {
-    batches.find(id).orElseThrow(NotFoundException::new);
+    if (batches.find(id).isEmpty()) {
+      throw new NotFoundException();
+    }
     batches.stop(id);
     String next = batches.find(id).isPresent() ? "/batches/" + id : "/batches";
     return Response.seeOther(URI.create(next)).build();

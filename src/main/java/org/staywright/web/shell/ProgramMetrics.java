@@ -46,7 +46,7 @@ public class ProgramMetrics {
   }
 
   private interface Figure {
-    public int of(Range range);
+    int of(Range range);
   }
 
   /** Times a ranking of the whole range. */

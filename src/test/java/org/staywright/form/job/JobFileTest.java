@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.SampleRange;
 import org.staywright.form.Jobs;
@@ -100,6 +101,7 @@ class JobFileTest {
   }
 
   @Test
+  @Tag("full")
   void tenThousandJobsAreTakenAndOneMoreIsNot() {
     JobFile full = csv(HEADER + LID.repeat(JobFile.MOST));
     assertEquals(0, full.faultCount());

@@ -89,7 +89,7 @@ public final class ApiDocument implements OASFilter {
     if (route.guarded()) {
       operation.addParameter(parameter("If-Match", Parameter.In.HEADER, text()).required(true));
     }
-    if (route.answer() == FoundAnswer.FOUND || route.answer() == StockShape.IMPORTED) {
+    if (FoundAnswer.FOUND.equals(route.answer()) || StockShape.IMPORTED.equals(route.answer())) {
       Schema async = text().addEnumeration(Prefer.ASYNC);
       operation.addParameter(parameter(Prefer.HEADER, Parameter.In.HEADER, async));
       operation.getResponses().addAPIResponse("202", accepted());
@@ -137,7 +137,7 @@ public final class ApiDocument implements OASFilter {
     if (route.status() == 201 || route.status() == 202) {
       response.addHeader("Location", OASFactory.createHeader().schema(text()));
     }
-    if (route.answer() == JobAnswer.SAVED_JOB) {
+    if (JobAnswer.SAVED_JOB.equals(route.answer())) {
       response.addHeader("ETag", OASFactory.createHeader().schema(text()));
     }
     return response;

@@ -75,7 +75,7 @@ final class SchemaOf {
 
   private static Schema shape(Shape shape) {
     Schema schema = OASFactory.createSchema().addType(SchemaType.OBJECT);
-    schema.setAdditionalPropertiesBoolean(false);
+    schema.setAdditionalPropertiesSchema(OASFactory.createSchema().booleanSchema(false));
     for (Field field : shape.fields().values()) {
       if (!(field.kind() instanceof Kind.Later)) {
         schema.addProperty(field.name(), described(shape, field));
