@@ -2,6 +2,7 @@ package org.staywright.caution;
 
 import java.math.RoundingMode;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.Corner;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
@@ -15,7 +16,8 @@ import org.staywright.unit.Unit;
  * @param source standard or "common practice, no source"
  * @param at where it happens, null for no place in particular
  */
-public record Caution(String code, Severity severity, List<Figure> figures, String source, At at) {
+public record Caution(
+    String code, Severity severity, List<Figure> figures, String source, @Nullable At at) {
 
   /** Source of a rule that no standard states. */
   public static final String COMMON_PRACTICE = "common practice, no source";
@@ -33,21 +35,21 @@ public record Caution(String code, Severity severity, List<Figure> figures, Stri
    * @param decimals it is shown with
    * @param rounding up where it is the most, down where it is the least that it comes to
    */
-  public record Figure(double si, Unit unit, int decimals, RoundingMode rounding) {
+  public record Figure(double si, @Nullable Unit unit, int decimals, RoundingMode rounding) {
 
-    public Figure(double si, Unit unit, int decimals) {
+    public Figure(double si, @Nullable Unit unit, int decimals) {
       this(si, unit, decimals, RoundingMode.HALF_UP);
     }
 
-    public static Figure of(double si, Unit unit) {
+    public static Figure of(double si, @Nullable Unit unit) {
       return new Figure(si, unit, 0);
     }
 
-    public static Figure most(double si, Unit unit) {
+    public static Figure most(double si, @Nullable Unit unit) {
       return new Figure(si, unit, 0, RoundingMode.CEILING);
     }
 
-    public static Figure least(double si, Unit unit, int decimals) {
+    public static Figure least(double si, @Nullable Unit unit, int decimals) {
       return new Figure(si, unit, decimals, RoundingMode.FLOOR);
     }
   }

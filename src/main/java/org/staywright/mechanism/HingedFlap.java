@@ -1,12 +1,12 @@
 package org.staywright.mechanism;
 
-import org.jspecify.annotations.Nullable;
 import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 

@@ -1,13 +1,12 @@
 package org.staywright.motion;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.ode.AbstractIntegrator;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.events.EventHandler.Action;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What ends or breaks one phase of a motion: a stop, a reversal, oil, breaking loose, or a hand

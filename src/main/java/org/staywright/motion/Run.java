@@ -1,13 +1,12 @@
 package org.staywright.motion;
 
-import org.jspecify.annotations.Nullable;
-
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import org.apache.commons.math3.exception.MaxCountExceededException;
 import org.apache.commons.math3.ode.ContinuousOutputModel;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One motion being computed: phases of one direction each, or of rest, joined where the mechanism

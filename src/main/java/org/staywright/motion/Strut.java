@@ -1,10 +1,9 @@
 package org.staywright.motion;
 
-import org.jspecify.annotations.Nullable;
-
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 import org.staywright.gas.Isotherm;
 import org.staywright.gas.NitrogenViscosity;
 import org.staywright.gas.Oil;
@@ -44,7 +43,8 @@ public final class Strut {
    * @param zones where oil is throttled
    * @param wallTime time constant of the heat exchange between gas and wall, s; infinite for none
    */
-  public Strut(ForceLaw law, double kelvin, @Nullable Orifice orifice, OilZones zones, double wallTime) {
+  public Strut(
+      ForceLaw law, double kelvin, @Nullable Orifice orifice, OilZones zones, double wallTime) {
     this.law = law;
     this.kelvin = kelvin;
     this.orifice = orifice;
@@ -188,7 +188,8 @@ public final class Strut {
     }
     double density = gas.density(compression, kelvin);
     Isotherm.State state = Isotherm.at(kelvin).state(density);
-    return new Stand(push(state), orifice == null ? null : throttle(orifice, state, kelvin, density, oiled));
+    return new Stand(
+        push(state), orifice == null ? null : throttle(orifice, state, kelvin, density, oiled));
   }
 
   private Throttle throttle(

@@ -1,6 +1,7 @@
 package org.staywright.part;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * On what terms a part can be had.
@@ -10,7 +11,8 @@ import java.time.LocalDate;
  * @param stockDate when they were counted, null where unknown
  * @param leadTimeDays working days when the shelf does not suffice
  */
-public record Offer(Price price, int stock, LocalDate stockDate, int leadTimeDays) {
+public record Offer(
+    @Nullable Price price, int stock, @Nullable LocalDate stockDate, int leadTimeDays) {
 
   /** Days until so many are here. */
   public int daysFor(int quantity) {

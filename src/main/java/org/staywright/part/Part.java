@@ -2,6 +2,7 @@ package org.staywright.part;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.staywright.spring.Damper;
 import org.staywright.spring.GasFilled;
 import org.staywright.spring.Spring;
@@ -32,7 +33,7 @@ public record Part(
     Spring spring,
     double forceTolerance,
     Ends ends,
-    Damping damping,
+    @Nullable Damping damping,
     Limits limits,
     Wear wear,
     double mass,

@@ -1,7 +1,9 @@
 package org.staywright.part;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.IntToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.staywright.unit.Bound;
 
 /**
@@ -14,7 +16,11 @@ import org.staywright.unit.Bound;
  * @param bounds of the measured columns, SI
  */
 public record PartSearch(
-    Family family, Finish finish, boolean inStock, String text, Map<Column, Bound> bounds) {
+    @Nullable Family family,
+    @Nullable Finish finish,
+    boolean inStock,
+    @Nullable String text,
+    Map<Column, Bound> bounds) {
 
   /** Orders of a search; ties stay in the order of part numbers. */
   public enum Order implements Coded {
@@ -29,9 +35,9 @@ public record PartSearch(
     PRICE(null),
     LEAD_TIME(null);
 
-    private final Column column;
+    private final @Nullable Column column;
 
-    Order(Column column) {
+    Order(@Nullable Column column) {
       this.column = column;
     }
 
@@ -41,7 +47,10 @@ public record PartSearch(
         case STOCK -> range::stock;
         case PRICE -> range::priceOfOne;
         case LEAD_TIME -> range::leadTimeDays;
-        default -> row -> range.column(column)[row];
+        default -> {
+          double[] sorted = range.column(Objects.requireNonNull(column));
+          yield row -> sorted[row];
+        }
       };
     }
   }
@@ -58,7 +67,7 @@ public record PartSearch(
    */
   public Selection rows(Range range, Order order, boolean falling, int from, int most) {
     IntToDoubleFunction rising = order.key(range);
-    IntToDoubleFunction key =
+    @Nullable IntToDoubleFunction key =
         falling ? row -> -rising.applyAsDouble(row) : order == Order.NUMBER ? null : rising;
     Within[] within =
         bounds.entrySet().stream()

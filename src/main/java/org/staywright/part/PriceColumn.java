@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Price breaks of the whole range in a few arrays: the terms are shared, only the money differs.
@@ -36,7 +37,7 @@ final class PriceColumn {
     this.money = money;
   }
 
-  void add(int row, Price price) {
+  void add(int row, @Nullable Price price) {
     if (row == term.length) {
       term = Arrays.copyOf(term, 2 * row);
       start = Arrays.copyOf(start, 2 * row);
@@ -69,7 +70,7 @@ final class PriceColumn {
   }
 
   /** The price of a row, null where there is none. */
-  Price get(int row) {
+  @Nullable Price get(int row) {
     if (term[row] < 0) {
       return null;
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.staywright.spring.GasSpring;
 import org.staywright.spring.Spring;
 
@@ -22,7 +23,7 @@ public final class Range {
       Finish finish,
       Mounting mounting,
       Part.Ends ends,
-      LocalDate stockDate,
+      @Nullable LocalDate stockDate,
       List<String> derived) {}
 
   private final int revision;

@@ -7,6 +7,7 @@ import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.util.KthSelector;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a search finds: how many, and one page of them in order. Of a million rows only those of the
@@ -24,7 +25,8 @@ public record Selection(int total, List<Integer> rows) {
    * @param from how many come before the page
    * @param most on the page
    */
-  static Selection of(int size, IntPredicate matches, IntToDoubleFunction key, int from, int most) {
+  static Selection of(
+      int size, IntPredicate matches, @Nullable IntToDoubleFunction key, int from, int most) {
     int[] found = IntStream.range(0, size).parallel().filter(matches).toArray();
     int first = Math.min(from, found.length);
     int last = (int) Math.min(found.length, (long) first + most);

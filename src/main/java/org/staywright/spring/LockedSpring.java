@@ -1,7 +1,5 @@
 package org.staywright.spring;
 
-import org.jspecify.annotations.Nullable;
-
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -10,6 +8,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.jspecify.annotations.Nullable;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.gas.Isotherm;
 import org.staywright.gas.ShutGas;

@@ -1,13 +1,12 @@
 package org.staywright.unit;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Units as people write them, in English and German. */
 final class Spelling {

@@ -1,6 +1,5 @@
 package org.staywright.unit;
 
-import org.jspecify.annotations.Nullable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A number as people type it: "16 in", "0,5 m", "1 3/8\"", "5'6\"", "12+8", "3*40 mm", "(60+8) °F".
@@ -61,7 +61,8 @@ public final class TypedNumber {
    * @return the number in the unit wanted
    * @throws Refusal with a fault that stands nowhere yet
    */
-  public static BigDecimal read(String typed, @Nullable Unit wanted, Unit plain, boolean decimalComma) {
+  public static BigDecimal read(
+      String typed, @Nullable Unit wanted, Unit plain, boolean decimalComma) {
     if (typed.length() > LONGEST) {
       throw new Refusal(new Fault("", typed, "≤ " + LONGEST, "too-long"));
     }
