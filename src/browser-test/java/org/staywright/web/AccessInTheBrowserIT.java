@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The pages against the rules of axe-core, WCAG 2.2 AA among them. */
-@Tag("browser")
 class AccessInTheBrowserIT extends InTheBrowser {
 
   private static final List<String> PAGES =

@@ -19,12 +19,10 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A buyer with forty jobs, from the list of jobs to the files of one order. */
-@Tag("browser")
 class BuyerInTheBrowserIT extends InTheBrowser {
 
   private static final int JOBS = 40;

@@ -17,13 +17,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Charts read off by pointer and by keyboard, and taken away, with script and without. */
-@Tag("browser")
 class ChartInTheBrowserIT extends InTheBrowser {
 
   private static Locator fit(Page page, String start) {

@@ -12,12 +12,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** From the first page to an answer of one's own, by keyboard alone. */
-@Tag("browser")
 class FirstAnswerInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest

@@ -12,12 +12,10 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A fitter's whole way: what was measured, what replaces it, what to order, what to take along. */
-@Tag("browser")
 class FitterInTheBrowserIT extends InTheBrowser {
 
   /** WCAG 2.2, success criterion 2.5.5: 44 px; a hair less for rounding. */

@@ -14,12 +14,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The three people's ways in German, in a real browser, and no English left on them. */
-@Tag("browser")
 class GermanInTheBrowserIT extends InTheBrowser {
 
   /** Words that hardly any English sentence does without and no German one has. */

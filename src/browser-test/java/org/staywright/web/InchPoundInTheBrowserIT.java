@@ -14,12 +14,10 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The way from a load to its papers in inches, pounds and degrees Fahrenheit. */
-@Tag("browser")
 class InchPoundInTheBrowserIT extends InTheBrowser {
 
   /** A number with a metric unit behind it. Pressure law and vessels are told in bar and litres. */

@@ -11,13 +11,11 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Jobs saved, copied, changed in two tabs, ordered together and compared, in a real browser. */
-@Tag("browser")
 class JobsInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest

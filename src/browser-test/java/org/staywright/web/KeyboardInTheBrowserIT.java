@@ -9,13 +9,11 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Three people's ways with hands on the keys only; a link passed on; paper. */
-@Tag("browser")
 class KeyboardInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest

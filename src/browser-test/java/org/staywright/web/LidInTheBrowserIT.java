@@ -10,13 +10,11 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The lid from its form to datasheet and parts list, in a real browser. */
-@Tag("browser")
 class LidInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest

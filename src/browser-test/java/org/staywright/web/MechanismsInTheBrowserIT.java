@@ -11,12 +11,10 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Straight lift and force profile in a real browser, with script and without. */
-@Tag("browser")
 class MechanismsInTheBrowserIT extends InTheBrowser {
 
   private static final String MOST = "at most (\\d+)\u00a0N ";

@@ -13,14 +13,12 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every key counts, however fast they come and however late the server answers. */
-@Tag("browser")
 class QuickKeysInTheBrowserIT extends InTheBrowser {
 
   private static final String MOVING = "#f-mounts-movingMm-";

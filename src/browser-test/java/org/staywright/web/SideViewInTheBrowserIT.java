@@ -13,13 +13,11 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The side view as input, in a real browser. */
-@Tag("browser")
 class SideViewInTheBrowserIT extends InTheBrowser {
 
   private static final Pattern FLAP_MOUNT = Pattern.compile("^Flap mount: x");

@@ -10,13 +10,11 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.staywright.web.InTheBrowser;
 
 /** From a seat and its sitters to a column that rises, in a real browser. */
-@Tag("browser")
 class SeatInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest

@@ -13,14 +13,12 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.web.InTheBrowser;
 
 /** The finder of mounts in a real browser: zones as input, and a search under way. */
-@Tag("browser")
 class MountsInTheBrowserIT extends InTheBrowser {
 
   /**

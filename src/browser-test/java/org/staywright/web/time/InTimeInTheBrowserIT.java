@@ -12,12 +12,10 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.util.List;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.web.InTheBrowser;
 
 /** A motion played, by mouse and by keyboard, with less motion and without script. */
-@Tag("browser")
 class InTimeInTheBrowserIT extends InTheBrowser {
 
   private Page inTime(BrowserContext context) {

@@ -19,7 +19,7 @@ import org.staywright.mechanism.Travel;
  * Many pairs of mounts looked at roughly: at a few angles, every part that spans, by the
  * polynomials alone and without strength. Remembers where each candidate did best in each region.
  */
-final class CoarseSearch {
+class CoarseSearch {
 
   /** Every so-many of the 61 samples of a travel. */
   private static final int STEP = 6;
@@ -166,7 +166,7 @@ final class CoarseSearch {
       for (int c = 0; c < counts.length; c++) {
         int at = ((region * shelf.size()) + slot[lane]) * counts.length + c;
         if (shelf.there(slot[lane], c)) {
-          if (byHand(lane, c, travel) < best[at] && atBest(lane, c, travel) < best[at]) {
+          if (promising(lane, c, travel, best[at])) {
             double value = value(lane, c, travel);
             if (value < best[at]) {
               best[at] = value;
@@ -189,19 +189,25 @@ final class CoarseSearch {
     }
   }
 
-  /** What it cannot be better than, by the hand alone: most are passed over by it. */
+  /** Whether it may be better than that: most are passed over before any figures are made. */
+  boolean promising(int lane, int c, Travel travel, double than) {
+    return byHand(lane, c, travel) < than && byAll(lane, c, travel) < than;
+  }
+
+  /** What it cannot be better than, by the hand alone. */
   private double byHand(int lane, int c, Travel travel) {
-    double most = effort(lane, c, travel);
-    return most > 1
-        ? Objective.missed(most - 1)
-        : aim.place(hands[c].rms(lane, travel), Math.max(0, 1 - most));
+    double missed = handMissed(lane, c, travel);
+    return missed > 0
+        ? Objective.missed(missed)
+        : aim.place(hands[c].rms(lane, travel), Math.max(0, 1 - effort(lane, c, travel)));
   }
 
   /** The same by lengths and hold besides: nearly what it comes to where it misses any. */
-  private double atBest(int lane, int c, Travel travel) {
-    double hand = Math.max(0, effort(lane, c, travel) - 1);
+  private double byAll(int lane, int c, Travel travel) {
     double lengths = Math.max(0, -within[lane]) + Math.max(0, -beyond[lane]);
-    double missed = hand + lengths / Objective.LENGTH + glance.holdMissed(lane, counts[c]);
+    // Where the spring is the stop, a rough look does not know where the travel ends.
+    double hold = window == null ? glance.holdMissed(lane, counts[c]) : 0;
+    double missed = handMissed(lane, c, travel) + lengths / Objective.LENGTH + hold;
     return missed > 0 ? Objective.missed(missed) : Double.NEGATIVE_INFINITY;
   }
 
@@ -209,6 +215,12 @@ final class CoarseSearch {
   private double effort(int lane, int c, Travel travel) {
     return Math.max(hands[c].open[lane] / openLimit, hands[c].close[lane] / closeLimit)
         / travel.hand();
+  }
+
+  private double handMissed(int lane, int c, Travel travel) {
+    return Math.max(
+        Objective.share(hands[c].open[lane] / travel.hand() - openLimit, openLimit),
+        Objective.share(hands[c].close[lane] / travel.hand() - closeLimit, closeLimit));
   }
 
   private double value(int lane, int c, Travel travel) {

@@ -122,17 +122,19 @@ public final class Objective {
     double sum = 0;
     for (Blocker blocker : blockers) {
       double off = Math.abs(blocker.needed() - blocker.has());
-      // Of a limit next to nothing no share tells how near a better place lies.
-      double share =
-          blocker.criterion().lengthwise()
-              ? off / LENGTH
-              : off / Math.max(1, Math.abs(blocker.needed()));
+      double share = blocker.criterion().lengthwise() ? off / LENGTH : share(off, blocker.needed());
       // Where the spring does not stop it, the travel is another one and flatters all the rest.
       sum += blocker.criterion() == Criterion.SPRING_STOP ? 1 : 0;
       // What cannot be put in figures is missed by as much as anything.
       sum += Double.isFinite(share) ? share : 1;
     }
     return MISSED + PER_MISS * sum;
+  }
+
+  /** What is missed as a share of what is asked; 0 where none is. */
+  static double share(double off, double needed) {
+    // Of a limit next to nothing no share tells how near a better place lies.
+    return Math.max(0, off) / Math.max(1, Math.abs(needed));
   }
 
   /** The same of figures seen roughly, where lengths may miss by a gap besides, m. */
