@@ -29,7 +29,8 @@ public class SpringBench {
   private static final int BLOCK = 256;
 
   private final GasSpring spring =
-      new GasSpring(0.008, 0.018, 0.0156, 0.16, 0.38, 0.22, 400, 19, 1.5, 27.7e-6, 4.5e-6);
+      new GasSpring(
+          new Cylinder(0.008, 0.018, 0.0156, 0.16, 0.38, 0.22, 19, 1.5, 27.7e-6, 4.5e-6), 400);
   private final ChargedSpring charged = spring.charged();
   private final double[] c = IsothermFit.of(Isotherm.at(ROOM), 10, 270).coefficients();
 
@@ -46,8 +47,8 @@ public class SpringBench {
   public SpringBench() {
     for (int i = 0; i < BLOCK; i++) {
       mass[i] = charged.gasMass() * (1 - 0.001 * i);
-      volume[i] = spring.gasVolume();
-      area[i] = spring.rodArea();
+      volume[i] = spring.cylinder().gasVolume();
+      area[i] = spring.cylinder().rodArea();
       extended[i] = spring.extendedLength();
     }
   }

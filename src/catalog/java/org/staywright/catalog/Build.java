@@ -49,7 +49,7 @@ final class Build {
       GasFilled spring,
       double orificeMm,
       double dear) {
-    double wallTime = Math.rint(Unit.MILLIMETRE.of(spring.boreDiameter()) / 4);
+    double wallTime = Math.rint(Unit.MILLIMETRE.of(spring.cylinder().boreDiameter()) / 4);
     Part.Damping damping = new Part.Damping(0, mm(orificeMm), mm(2), 4, wallTime);
     Part.Limits limits = new Part.Limits(COLDEST, HOTTEST, Unit.BAR.si(400));
     Part.Wear wear = new Part.Wear(0.02, 1.5e-6);

@@ -11,6 +11,7 @@ import java.util.List;
 import org.staywright.catalog.SpringSize.Span;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.Damper;
 import org.staywright.spring.Digression;
 
@@ -82,17 +83,18 @@ final class DamperPlan {
     double compressed = stroke + behind + 65;
     Damper damper =
         new Damper(
-            mm(size.rodMm),
-            mm(size.tubeMm),
-            mm(size.boreMm),
-            mm(stroke),
-            mm(compressed + stroke),
-            mm(compressed),
+            new Cylinder(
+                mm(size.rodMm),
+                mm(size.tubeMm),
+                mm(size.boreMm),
+                mm(stroke),
+                mm(compressed + stroke),
+                mm(compressed),
+                Math.rint(4 + size.rodMm),
+                1.5,
+                ml(gas),
+                ml(oil)),
             apart ? Math.rint(RESERVE_PRESSURE * area(size.rodMm)) : 0,
-            Math.rint(4 + size.rodMm),
-            1.5,
-            ml(gas),
-            ml(oil),
             way == Way.OUT ? light(force) : strong(force),
             way == Way.IN ? light(force) : strong(force));
     String description =
@@ -105,7 +107,9 @@ final class DamperPlan {
                 way == Way.BOTH ? "both ways" : way == Way.IN ? "pushed in" : "drawn out",
                 apart ? ", gas apart" : "");
     double wall =
-        Math.PI / 4 * (Math.pow(damper.tubeDiameter(), 2) - Math.pow(damper.boreDiameter(), 2));
+        Math.PI
+            / 4
+            * (Math.pow(damper.tubeDiameter(), 2) - Math.pow(damper.cylinder().boreDiameter(), 2));
     double mass = Build.mass(damper, wall) + 0.9e-3 * oil;
     return Build.plain(serial, Family.DAMPER, description, size.thread, damper, mass, DEAR);
   }

@@ -12,6 +12,7 @@ import org.staywright.catalog.SpringSize.Span;
 import org.staywright.form.table.NumberColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 import org.staywright.spring.Locking;
 import org.staywright.spring.LockingSpring;
@@ -193,21 +194,23 @@ final class LockingPlan {
     double compressed = stroke + size.fixedMm + longerMm;
     GasSpring open =
         new GasSpring(
-            mm(size.rodMm),
-            mm(size.tubeMm),
-            mm(size.boreMm),
-            mm(stroke),
-            mm(compressed + stroke),
-            mm(compressed),
-            force,
-            Math.rint(10 + 0.04 * force),
-            1.5,
-            ml(gas),
-            ml(oilMl));
+            new Cylinder(
+                mm(size.rodMm),
+                mm(size.tubeMm),
+                mm(size.boreMm),
+                mm(stroke),
+                mm(compressed + stroke),
+                mm(compressed),
+                Math.rint(10 + 0.04 * force),
+                1.5,
+                ml(gas),
+                ml(oilMl)),
+            force);
     double end = FittingPlan.socketLength(size.thread);
     double buckles = open.criticalLoad(open.extendedLength() + 2 * end, end);
     double held =
-        Math.min(Unit.BAR.si(LOCK_BAR) * open.boreArea(), buckles / LOCK_BUCKLING - force);
+        Math.min(
+            Unit.BAR.si(LOCK_BAR) * open.cylinder().boreArea(), buckles / LOCK_BUCKLING - force);
     return new LockingSpring(open, ml(fullMl), ml(sideMl), locking, preferredBelow(held));
   }
 

@@ -70,7 +70,7 @@ record RowFigures(Part part, double endLength) {
 
   /** Gauge charge times gas volume, bar·L. */
   double pressureVolume() {
-    return BAR.of(charge() - ATMOSPHERE) * LITRE.of(gas().gasVolume());
+    return BAR.of(charge() - ATMOSPHERE) * LITRE.of(gas().cylinder().gasVolume());
   }
 
   /** Absolute pressure of the strongest, hottest spring strained right through at once, Pa. */

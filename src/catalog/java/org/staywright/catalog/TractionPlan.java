@@ -11,6 +11,7 @@ import java.util.List;
 import org.staywright.catalog.SpringSize.Span;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.TractionSpring;
 
 /** The invented traction springs. Their gas needs a tube that is longer than the stroke. */
@@ -56,17 +57,18 @@ final class TractionPlan {
     double compressed = stroke + reserve + 60;
     TractionSpring spring =
         new TractionSpring(
-            mm(size.rodMm),
-            mm(size.tubeMm),
-            mm(size.boreMm),
-            mm(stroke),
-            mm(compressed + stroke),
-            mm(compressed),
-            force,
-            Math.rint(8 + 0.04 * force),
-            1.5,
-            ml(round(ring * (stroke + reserve) / 1000, 2)),
-            ml(0.5));
+            new Cylinder(
+                mm(size.rodMm),
+                mm(size.tubeMm),
+                mm(size.boreMm),
+                mm(stroke),
+                mm(compressed + stroke),
+                mm(compressed),
+                Math.rint(8 + 0.04 * force),
+                1.5,
+                ml(round(ring * (stroke + reserve) / 1000, 2)),
+                ml(0.5)),
+            force);
     String description =
         "Traction spring %s/%s, stroke %s mm, %s N"
             .formatted(text(size.rodMm), text(size.tubeMm), text(stroke), text(force));

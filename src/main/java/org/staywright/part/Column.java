@@ -1,7 +1,7 @@
 package org.staywright.part;
 
 import java.util.function.ToDoubleFunction;
-import org.staywright.spring.GasFilled;
+import org.staywright.spring.Cylinder;
 
 /**
  * The measured columns of the range: one primitive array each, NaN where a part has nothing of the
@@ -10,7 +10,7 @@ import org.staywright.spring.GasFilled;
 public enum Column {
   ROD_DIAMETER(part -> part.spring().rodDiameter()),
   TUBE_DIAMETER(part -> part.spring().tubeDiameter()),
-  BORE_DIAMETER(part -> gas(part, GasFilled::boreDiameter)),
+  BORE_DIAMETER(part -> gas(part, Cylinder::boreDiameter)),
   STROKE(part -> part.spring().stroke()),
   EXTENDED_LENGTH(part -> part.spring().extendedLength()),
   COMPRESSED_LENGTH(part -> part.spring().compressedLength()),
@@ -18,8 +18,8 @@ public enum Column {
   FORCE_TOLERANCE(Part::forceTolerance),
   FRICTION(part -> part.spring().friction()),
   COLD_FRICTION_FACTOR(part -> part.spring().coldFrictionFactor()),
-  GAS_VOLUME(part -> gas(part, GasFilled::gasVolume)),
-  OIL_VOLUME(part -> gas(part, GasFilled::oilVolume)),
+  GAS_VOLUME(part -> gas(part, Cylinder::gasVolume)),
+  OIL_VOLUME(part -> gas(part, Cylinder::oilVolume)),
   END_ZONE(part -> damping(part, Part.Damping::endZone)),
   ORIFICE_DIAMETER(part -> damping(part, Part.Damping::orificeDiameter)),
   ORIFICE_LENGTH(part -> damping(part, Part.Damping::orificeLength)),
@@ -49,8 +49,8 @@ public enum Column {
     return of.applyAsDouble(part);
   }
 
-  private static double gas(Part part, ToDoubleFunction<GasFilled> of) {
-    return part.gas().map(of::applyAsDouble).orElse(Double.NaN);
+  private static double gas(Part part, ToDoubleFunction<Cylinder> of) {
+    return part.gas().map(gas -> of.applyAsDouble(gas.cylinder())).orElse(Double.NaN);
   }
 
   private static double damping(Part part, ToDoubleFunction<Part.Damping> of) {

@@ -14,6 +14,11 @@ public enum Family implements Coded {
     return this != DAMPER && this != COIL_SPRING;
   }
 
+  /** Whether it pulls its ends together. */
+  public boolean pulls() {
+    return this == TRACTION_SPRING;
+  }
+
   /** Whether it can carry a flap or a load of its own accord, between two mounts. */
   public boolean carries() {
     return this != DAMPER && this != SEAT_COLUMN;

@@ -3,8 +3,8 @@ package org.staywright.part;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.staywright.spring.Damper;
 import org.staywright.spring.GasFilled;
+import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 
 /**
@@ -94,7 +94,12 @@ public record Part(
 
   /** The gas it holds under pressure, whether that drives it or only backs a damper's oil. */
   public Optional<GasFilled> charge() {
-    return spring instanceof Damper damper ? damper.reserve().map(GasFilled.class::cast) : gas();
+    return spring.charge();
+  }
+
+  /** The spring with its lock, empty where nothing locks. */
+  public Optional<LockingSpring> lock() {
+    return spring instanceof LockingSpring locking ? Optional.of(locking) : Optional.empty();
   }
 
   /** Stroke that oil damps at its end, 0 where none does, m. */

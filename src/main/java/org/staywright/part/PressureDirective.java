@@ -53,7 +53,8 @@ public record PressureDirective(double volume, double pressure) {
         .map(
             gas ->
                 new PressureDirective(
-                    gas.gasVolume() + gas.oilVolume(), highest(part, gas) - ATMOSPHERE));
+                    gas.cylinder().gasVolume() + gas.cylinder().oilVolume(),
+                    highest(part, gas) - ATMOSPHERE));
   }
 
   /** The part's limit; without one, the pressure where the gas has least room and is hottest. */

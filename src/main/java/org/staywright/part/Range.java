@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 import org.staywright.spring.Spring;
 
@@ -174,17 +175,18 @@ public final class Range {
   /** What works as an open gas spring in a row; only where {@link Column#GAS_MASS} is a number. */
   public GasSpring gasSpring(int row) {
     return new GasSpring(
-        at(Column.ROD_DIAMETER, row),
-        at(Column.TUBE_DIAMETER, row),
-        at(Column.BORE_DIAMETER, row),
-        at(Column.STROKE, row),
-        at(Column.EXTENDED_LENGTH, row),
-        at(Column.COMPRESSED_LENGTH, row),
-        at(Column.FORCE, row),
-        at(Column.FRICTION, row),
-        at(Column.COLD_FRICTION_FACTOR, row),
-        at(Column.GAS_VOLUME, row),
-        at(Column.OIL_VOLUME, row));
+        new Cylinder(
+            at(Column.ROD_DIAMETER, row),
+            at(Column.TUBE_DIAMETER, row),
+            at(Column.BORE_DIAMETER, row),
+            at(Column.STROKE, row),
+            at(Column.EXTENDED_LENGTH, row),
+            at(Column.COMPRESSED_LENGTH, row),
+            at(Column.FRICTION, row),
+            at(Column.COLD_FRICTION_FACTOR, row),
+            at(Column.GAS_VOLUME, row),
+            at(Column.OIL_VOLUME, row)),
+        at(Column.FORCE, row));
   }
 
   private double at(Column column, int row) {

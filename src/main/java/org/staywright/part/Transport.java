@@ -29,7 +29,7 @@ public record Transport(double gasSpace, double charge) {
   static final double SMALL = 0.5e-3;
 
   public static Transport of(GasFilled spring) {
-    return new Transport(spring.gasVolume(), spring.restPressure() - ATMOSPHERE);
+    return new Transport(spring.cylinder().gasVolume(), spring.restPressure() - ATMOSPHERE);
   }
 
   /** Pa·m³. */

@@ -156,4 +156,9 @@ public record CoilSpring(
     double rate = forceFactor * rate();
     return new LinearLaw(this, rate * preload(), rate, SOFTENING);
   }
+
+  @Override
+  public <T> T told(Kinds<T> kinds) {
+    return kinds.coil(this);
+  }
 }

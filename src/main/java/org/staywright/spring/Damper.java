@@ -8,36 +8,14 @@ import java.util.function.DoubleUnaryOperator;
  * gas at the air's pressure, which pushes nothing, or gas apart from the oil behind a piston of its
  * own, which pushes the rod out a little.
  *
- * @param rodDiameter m
- * @param tubeDiameter outside, m
- * @param boreDiameter inside of the tube, m
- * @param stroke m
- * @param extendedLength without end fittings, m
- * @param compressedLength without end fittings, m
+ * @param cylinder whose gas is that apart, none for a damper without
  * @param force that the gas pushes with, rod extending, 5 mm before full extension, 20 °C; 0 where
  *     no gas is apart, N
- * @param friction half of the hysteresis at 20 °C, N
- * @param coldFrictionFactor friction at −30 °C over that at 20 °C
- * @param gasVolume of the gas apart, at full extension; 0 for none, m³
- * @param oilVolume m³
  * @param compressing force over speed while it grows shorter
  * @param extending force over speed while it grows longer
  */
-public record Damper(
-    double rodDiameter,
-    double tubeDiameter,
-    double boreDiameter,
-    double stroke,
-    double extendedLength,
-    double compressedLength,
-    double force,
-    double friction,
-    double coldFrictionFactor,
-    double gasVolume,
-    double oilVolume,
-    Digression compressing,
-    Digression extending)
-    implements Spring, SpeedLaw {
+public record Damper(Cylinder cylinder, double force, Digression compressing, Digression extending)
+    implements Filled, SpeedLaw {
 
   /** What resists the motion, gas and friction apart. */
   @Override
@@ -47,22 +25,19 @@ public record Damper(
 
   /** The gas apart, as the open spring it makes of the damper. */
   public Optional<GasSpring> reserve() {
-    if (gasVolume == 0) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new GasSpring(
-            rodDiameter,
-            tubeDiameter,
-            boreDiameter,
-            stroke,
-            extendedLength,
-            compressedLength,
-            force,
-            friction,
-            coldFrictionFactor,
-            gasVolume,
-            oilVolume));
+    return cylinder.gasVolume() == 0
+        ? Optional.empty()
+        : Optional.of(new GasSpring(cylinder, force));
+  }
+
+  @Override
+  public Optional<GasFilled> charge() {
+    return reserve().map(GasFilled.class::cast);
+  }
+
+  @Override
+  public <T> T told(Kinds<T> kinds) {
+    return kinds.damper(this);
   }
 
   /** What it pushes with at rest. */
@@ -71,12 +46,6 @@ public record Damper(
     return reserve()
         .<ForceLaw>map(gas -> new Push(this, gas.charged(forceFactor, gasFraction)))
         .orElseGet(() -> new LinearLaw(this, 0, 0, 0));
-  }
-
-  @Override
-  public double criticalLoad(double length, double tubeEnd) {
-    ThickTube wall = new ThickTube(boreDiameter / 2, tubeDiameter / 2);
-    return SteppedColumn.of(this, wall, length, tubeEnd).criticalLoad();
   }
 
   /** 1 where nothing pushes. */

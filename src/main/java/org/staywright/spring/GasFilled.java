@@ -3,49 +3,20 @@ package org.staywright.spring;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.ROOM;
 
+import java.util.Optional;
 import org.staywright.gas.Isotherm;
 
 /**
  * A spring that nitrogen drives: what its charge and its tube are asked about. Statics: (p − p_a)·A
  * with A the area that the gas drives it with, a force balance on rod and piston. SI.
  */
-public sealed interface GasFilled extends Spring permits GasSpring, LockingSpring, TractionSpring {
-
-  /** Growth of the oil's volume, 1/K: common practice for mineral oil, no source. */
-  double OIL_EXPANSION = 0.7e-3;
-
-  /** Inside diameter of the tube, m. */
-  double boreDiameter();
-
-  /** Room for gas where it is greatest, 20 °C, m³. */
-  double gasVolume();
-
-  /** m³. */
-  double oilVolume();
+public sealed interface GasFilled extends Filled permits GasSpring, LockingSpring, TractionSpring {
 
   /**
    * What the gas acts on, m²: above zero where it pushes the ends apart, below where it pulls them
    * together.
    */
   double drivingArea();
-
-  /** The wall that holds the gas in. */
-  default ThickTube tube() {
-    return new ThickTube(boreDiameter() / 2, tubeDiameter() / 2);
-  }
-
-  default double rodArea() {
-    return GasSpring.area(rodDiameter());
-  }
-
-  default double boreArea() {
-    return GasSpring.area(boreDiameter());
-  }
-
-  /** What the rod leaves of the bore, m². */
-  default double ringArea() {
-    return boreArea() - rodArea();
-  }
 
   /**
    * Room left for the gas: V0 less what the rod or piston takes and what the oil has grown.
@@ -55,9 +26,9 @@ public sealed interface GasFilled extends Spring permits GasSpring, LockingSprin
    * @return m³
    */
   default double gasVolume(double compression, double kelvin) {
-    return gasVolume()
+    return cylinder().gasVolume()
         - drivingArea() * (compression - restCompression())
-        - oilVolume() * OIL_EXPANSION * (kelvin - ROOM);
+        - cylinder().oilGrowth(kelvin);
   }
 
   /** Room for gas where it is least and the oil has grown, m³. */
@@ -99,7 +70,7 @@ public sealed interface GasFilled extends Spring permits GasSpring, LockingSprin
   }
 
   @Override
-  default double criticalLoad(double length, double tubeEnd) {
-    return SteppedColumn.of(this, length, tubeEnd).criticalLoad();
+  default Optional<GasFilled> charge() {
+    return Optional.of(this);
   }
 }

@@ -28,9 +28,9 @@ public record LockedOil(
   private static final double POISSON = 0.3;
 
   /** The rod is taken as long as the tube. */
-  static LockedOil of(LockingSpring spring, double area, double volume) {
-    ThickTube tube = new ThickTube(spring.boreDiameter() / 2, spring.tubeDiameter() / 2);
-    return new LockedOil(area, volume, tube, spring.compressedLength(), spring.rodArea());
+  static LockedOil of(Cylinder cylinder, double area, double volume) {
+    return new LockedOil(
+        area, volume, cylinder.tube(), cylinder.compressedLength(), cylinder.rodArea());
   }
 
   /** N/m. */

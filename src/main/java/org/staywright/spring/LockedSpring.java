@@ -43,6 +43,7 @@ public final class LockedSpring {
   private static final int EVALUATIONS = 200;
 
   private final LockingSpring spring;
+  private final Cylinder cylinder;
   private final double compression;
   private final Isotherm isotherm;
   private final ShutGas gas;
@@ -62,6 +63,7 @@ public final class LockedSpring {
    */
   public LockedSpring(LockingSpring spring, double gasMass, double compression, double kelvin) {
     this.spring = spring;
+    cylinder = spring.cylinder();
     this.compression = compression;
     Bound place = Bound.between(0, Unit.MILLIMETRE.of(spring.stroke()), "mm");
     place.require("compression", Unit.MILLIMETRE.of(compression));
@@ -92,15 +94,15 @@ public final class LockedSpring {
       return oil(0).stiffness();
     }
     double perDensity = isotherm.state(density).pressurePerDensity();
-    double full = Math.pow(spring.boreArea(), 2) / fullSide;
-    double rod = Math.pow(spring.ringArea(), 2) / rodSide;
+    double full = Math.pow(cylinder.boreArea(), 2) / fullSide;
+    double rod = Math.pow(cylinder.ringArea(), 2) / rodSide;
     return density * perDensity * (full + rod);
   }
 
   /** Slope of the open spring's slow force at the same place, N/m. */
   public double openStiffness() {
     double perDensity = isotherm.state(density).pressurePerDensity();
-    return density * perDensity * Math.pow(spring.rodArea(), 2) / (fullSide + rodSide);
+    return density * perDensity * Math.pow(cylinder.rodArea(), 2) / (fullSide + rodSide);
   }
 
   /** The greatest deflection inwards that stroke, gas and lock allow, m. */
@@ -245,7 +247,7 @@ public final class LockedSpring {
   private double tooMuch(double deflection) {
     Held held = held(deflection);
     return Math.max(
-        held.force - spring.lockForce(), (held.pressure - MOST_PRESSURE) * spring.boreArea());
+        held.force - spring.lockForce(), (held.pressure - MOST_PRESSURE) * cylinder.boreArea());
   }
 
   /**
@@ -276,12 +278,12 @@ public final class LockedSpring {
 
   private LockedOil oil(double deflection) {
     return deflection >= 0
-        ? LockedOil.of(spring, spring.boreArea(), fullSide)
-        : LockedOil.of(spring, spring.ringArea(), rodSide);
+        ? LockedOil.of(cylinder, cylinder.boreArea(), fullSide)
+        : LockedOil.of(cylinder, cylinder.ringArea(), rodSide);
   }
 
   private double force(double full, double rod) {
-    return (full - pressure) * spring.boreArea() - (rod - pressure) * spring.ringArea();
+    return (full - pressure) * cylinder.boreArea() - (rod - pressure) * cylinder.ringArea();
   }
 
   private double slowFull(double deflection) {
@@ -301,10 +303,10 @@ public final class LockedSpring {
   }
 
   private double fullDensity(double deflection) {
-    return density * fullSide / (fullSide - spring.boreArea() * deflection);
+    return density * fullSide / (fullSide - cylinder.boreArea() * deflection);
   }
 
   private double rodDensity(double deflection) {
-    return density * rodSide / (rodSide + spring.ringArea() * deflection);
+    return density * rodSide / (rodSide + cylinder.ringArea() * deflection);
   }
 }

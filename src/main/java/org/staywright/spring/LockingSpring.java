@@ -32,58 +32,13 @@ public record LockingSpring(
   }
 
   @Override
-  public double rodDiameter() {
-    return open.rodDiameter();
-  }
-
-  @Override
-  public double tubeDiameter() {
-    return open.tubeDiameter();
-  }
-
-  @Override
-  public double boreDiameter() {
-    return open.boreDiameter();
-  }
-
-  @Override
-  public double stroke() {
-    return open.stroke();
-  }
-
-  @Override
-  public double extendedLength() {
-    return open.extendedLength();
-  }
-
-  @Override
-  public double compressedLength() {
-    return open.compressedLength();
+  public Cylinder cylinder() {
+    return open.cylinder();
   }
 
   @Override
   public double force() {
     return open.force();
-  }
-
-  @Override
-  public double friction() {
-    return open.friction();
-  }
-
-  @Override
-  public double coldFrictionFactor() {
-    return open.coldFrictionFactor();
-  }
-
-  @Override
-  public double gasVolume() {
-    return open.gasVolume();
-  }
-
-  @Override
-  public double oilVolume() {
-    return open.oilVolume();
   }
 
   @Override
@@ -98,17 +53,17 @@ public record LockingSpring(
 
   /** Room of the full side, A_b·(s − x0) + its dead volume, 20 °C, m³. */
   public double fullSide(double compression) {
-    return boreArea() * (stroke() - compression) + fullSideDeadVolume;
+    return cylinder().boreArea() * (stroke() - compression) + fullSideDeadVolume;
   }
 
   /** Room of the rod's side, A_a·x0 + its dead volume, 20 °C, m³. */
   public double rodSide(double compression) {
-    return ringArea() * compression + rodSideDeadVolume;
+    return cylinder().ringArea() * compression + rodSideDeadVolume;
   }
 
   /** What the gas volume has beyond the two sides at full extension; nothing, if it is true, m³. */
   public double volumeAmiss() {
-    return gasVolume() - fullSide(0) - rodSide(0);
+    return cylinder().gasVolume() - fullSide(0) - rodSide(0);
   }
 
   /** As delivered, locked at one place. */
@@ -126,7 +81,8 @@ public record LockingSpring(
    * where the rod's side is as large as a sleeve makes it.
    */
   public boolean softensSteadily() {
-    return rodSideDeadVolume >= Math.pow(ringArea() / boreArea(), 1.5) * fullSide(0);
+    return rodSideDeadVolume
+        >= Math.pow(cylinder().ringArea() / cylinder().boreArea(), 1.5) * fullSide(0);
   }
 
   /**
@@ -136,13 +92,19 @@ public record LockingSpring(
    */
   @Override
   public ThickTube tube() {
-    double bore = boreDiameter() / 2;
-    double outside = tubeDiameter() / 2;
+    ThickTube inner = cylinder().tube();
     if (!softensSteadily()) {
-      return new ThickTube(bore, outside);
+      return inner;
     }
-    double room = (boreArea() + rodSideDeadVolume / stroke()) / Math.PI;
+    double bore = inner.innerRadius();
+    double outside = inner.outerRadius();
+    double room = (cylinder().boreArea() + rodSideDeadVolume / stroke()) / Math.PI;
     double inside = Math.sqrt(bore * bore + room + 2 * bore * outside) - bore;
     return new ThickTube(inside, outside);
+  }
+
+  @Override
+  public <T> T told(Kinds<T> kinds) {
+    return kinds.locking(this);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
  * What stands between two mounts and pushes, pulls or damps: a force over its length, whatever
  * makes it. Lengths are without end fittings. SI.
  */
-public sealed interface Spring permits GasFilled, CoilSpring, Damper {
+public sealed interface Spring permits Filled, CoilSpring {
 
   /** Where F1 to F4 are measured: this far from either end of the stroke, m. */
   double GAUGE_POINT = 5e-3;
@@ -54,6 +54,16 @@ public sealed interface Spring permits GasFilled, CoilSpring, Damper {
   /** The open gas spring that it is, or is while its lock is held open; empty for the others. */
   default Optional<GasSpring> asGasSpring() {
     return Optional.empty();
+  }
+
+  /** The gas it holds under pressure, whether that drives it or only backs a damper's oil. */
+  default Optional<GasFilled> charge() {
+    return Optional.empty();
+  }
+
+  /** What is told of its kind alone. */
+  default <T> T told(Kinds<T> kinds) {
+    return kinds.plain();
   }
 
   /** +1 where it pushes its ends apart, −1 where it pulls them together. */

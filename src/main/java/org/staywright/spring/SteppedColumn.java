@@ -31,26 +31,23 @@ public record SteppedColumn(
   private static final double ACCURACY = 1e-10;
 
   /**
-   * The column a spring in a tube makes at a length between its mount centres.
+   * The column a spring in a cylinder makes at a length between its mount centres.
    *
    * @param spring dimensions
    * @param length between mount centres, m
    * @param tubeEnd length that the tube's end fitting adds, m
    */
-  public static SteppedColumn of(GasFilled spring, double length, double tubeEnd) {
-    return of(spring, spring.tube(), length, tubeEnd);
-  }
-
-  static SteppedColumn of(Spring spring, ThickTube wall, double length, double tubeEnd) {
-    double tube = spring.compressedLength() + tubeEnd;
-    double yield = spring.rodDiameter() <= THICK ? YIELD_THIN : YIELD_THICK;
-    double rodArea = Math.PI / 4 * Math.pow(spring.rodDiameter(), 2);
+  public static SteppedColumn of(Filled spring, double length, double tubeEnd) {
+    Cylinder cylinder = spring.cylinder();
+    ThickTube wall = spring.tube();
+    double tube = cylinder.compressedLength() + tubeEnd;
+    double yield = cylinder.rodDiameter() <= THICK ? YIELD_THIN : YIELD_THICK;
     return new SteppedColumn(
         Math.max(0, length - tube),
-        Math.PI / 64 * Math.pow(spring.rodDiameter(), 4),
+        cylinder.rodInertia(),
         Math.min(length, tube),
         wall.inertia(),
-        yield * Math.min(rodArea, wall.section()));
+        yield * Math.min(cylinder.rodArea(), wall.section()));
   }
 
   /** The load at which the column fails, N. */

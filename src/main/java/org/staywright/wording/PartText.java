@@ -1,11 +1,13 @@
 package org.staywright.wording;
 
+import java.util.Optional;
 import java.util.StringJoiner;
 import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
 import org.staywright.part.FittingType;
 import org.staywright.part.Part;
 import org.staywright.spring.Damper;
+import org.staywright.spring.Kinds;
 import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 import org.staywright.unit.Unit;
@@ -95,10 +97,9 @@ public final class PartText {
               wording.shortest(part.forceTolerance(), Unit.NEWTON, 1)));
     }
     acting(part, all);
-    if (spring instanceof LockingSpring locking) {
-      String holds = wording.measure(locking.lockForce(), Unit.NEWTON, 0);
-      all.add(wording.text("part.specification.lock", holds));
-    }
+    part.lock()
+        .map(lock -> wording.measure(lock.lockForce(), Unit.NEWTON, 0))
+        .ifPresent(holds -> all.add(wording.text("part.specification.lock", holds)));
     all.add(wording.text("part.specification.threads", part.ends().rod(), part.ends().tube()));
     all.add(name("finish", part.finish()));
     return all.toString();
@@ -106,21 +107,34 @@ public final class PartText {
 
   /** What it does besides pushing or pulling. */
   private void acting(Part part, StringJoiner all) {
-    if (part.spring() instanceof Damper damper) {
+    part.spring().told(new Acting()).ifPresent(all::add);
+    if (part.endZone() > 0) {
+      all.add(wording.text("part.end-damped"));
+    }
+  }
+
+  private final class Acting implements Kinds<Optional<String>> {
+
+    @Override
+    public Optional<String> plain() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> locking(LockingSpring locking) {
+      String way = wording.text("part.locking." + locking.locking().code());
+      return Optional.of(wording.text("part.locks", way));
+    }
+
+    @Override
+    public Optional<String> damper(Damper damper) {
       double speed = damper.compressing().speed();
-      all.add(
+      return Optional.of(
           wording.text(
               "part.resists",
               wording.measure(damper.compressing().force(), Unit.NEWTON, 0),
               wording.measure(damper.extending().at(speed), Unit.NEWTON, 0),
               wording.measure(speed, Unit.MILLIMETRE_PER_SECOND, 0)));
-    }
-    if (part.spring() instanceof LockingSpring locking) {
-      String way = wording.text("part.locking." + locking.locking().code());
-      all.add(wording.text("part.locks", way));
-    }
-    if (part.endZone() > 0) {
-      all.add(wording.text("part.end-damped"));
     }
   }
 

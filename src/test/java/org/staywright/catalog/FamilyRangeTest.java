@@ -112,10 +112,10 @@ class FamilyRangeTest {
     for (LockingSpring spring : locking()) {
       assertEquals(0, spring.volumeAmiss(), VOLUME_SLACK, spring.toString());
       double sum =
-          spring.boreArea() * spring.stroke()
+          spring.cylinder().boreArea() * spring.stroke()
               + spring.fullSideDeadVolume()
               + spring.rodSideDeadVolume();
-      assertEquals(sum, spring.gasVolume(), VOLUME_SLACK, spring.toString());
+      assertEquals(sum, spring.cylinder().gasVolume(), VOLUME_SLACK, spring.toString());
     }
   }
 
@@ -148,14 +148,14 @@ class FamilyRangeTest {
 
   private static boolean isStiff(Part part) {
     LockingSpring column = (LockingSpring) part.spring();
-    return column.boreArea() > 5 * column.rodArea();
+    return column.cylinder().boreArea() > 5 * column.cylinder().rodArea();
   }
 
   @Test
   void theSleeveOfAColumnHasTheRoomThatIsClaimed() {
     for (Part part : of(Family.SEAT_COLUMN)) {
       LockingSpring column = (LockingSpring) part.spring();
-      double bore = Unit.MILLIMETRE.of(column.boreDiameter());
+      double bore = Unit.MILLIMETRE.of(column.cylinder().boreDiameter());
       double rod = Unit.MILLIMETRE.of(column.rodDiameter());
       double sleeve = LockingPlan.sleeveMm(rod, Unit.MILLIMETRE.of(column.tubeDiameter()));
       double ml = LockingPlan.sleeveMl(bore + 3, sleeve, Unit.MILLIMETRE.of(column.stroke()));
@@ -180,9 +180,9 @@ class FamilyRangeTest {
       double caught =
           (strut.locking().rigidPushed() ? strut.fullSide(0) : 0)
               + (strut.locking().rigidPulled() ? strut.rodSide(strut.stroke()) : 0);
-      assertTrue(strut.oilVolume() >= caught - VOLUME_SLACK, part.description());
-      double inside = strut.compressedLength() * strut.boreArea();
-      assertTrue(strut.gasVolume() + caught < inside, part.description());
+      assertTrue(strut.cylinder().oilVolume() >= caught - VOLUME_SLACK, part.description());
+      double inside = strut.compressedLength() * strut.cylinder().boreArea();
+      assertTrue(strut.cylinder().gasVolume() + caught < inside, part.description());
     }
   }
 
@@ -203,7 +203,7 @@ class FamilyRangeTest {
   void gasOfTractionSpringsFindsRoomOnTheRodsSide() {
     for (Part part : of(Family.TRACTION_SPRING)) {
       var gas = part.gas().orElseThrow();
-      double length = gas.gasVolume() / gas.ringArea();
+      double length = gas.cylinder().gasVolume() / gas.cylinder().ringArea();
       assertTrue(length > gas.stroke() && length < gas.compressedLength(), part.description());
       assertEquals(-1, part.spring().sense());
     }
@@ -214,15 +214,17 @@ class FamilyRangeTest {
     for (Part part : of(Family.DAMPER)) {
       Damper damper = (Damper) part.spring();
       double rod = Math.PI / 4 * Math.pow(damper.rodDiameter(), 2) * damper.stroke();
-      double inside = Math.PI / 4 * Math.pow(damper.boreDiameter(), 2) * damper.compressedLength();
-      assertTrue(damper.oilVolume() + rod < inside, part.description());
-      assertEquals(damper.force() > 0, damper.gasVolume() > 0, part.description());
+      double inside =
+          Math.PI / 4 * Math.pow(damper.cylinder().boreDiameter(), 2) * damper.compressedLength();
+      assertTrue(damper.cylinder().oilVolume() + rod < inside, part.description());
+      assertEquals(damper.force() > 0, damper.cylinder().gasVolume() > 0, part.description());
       assertTrue(damper.compressing().exponent() <= 1 && damper.extending().exponent() <= 1);
       damper
           .reserve()
           .ifPresent(
               gas -> {
-                assertTrue(gas.leastGasVolume(part.limits().hottest()) > 0.2 * gas.gasVolume());
+                assertTrue(
+                    gas.leastGasVolume(part.limits().hottest()) > 0.2 * gas.cylinder().gasVolume());
                 double hot = damper.law().force(damper.stroke(), part.limits().hottest());
                 assertTrue(hot < 5 * damper.force(), part.description() + ": " + hot);
               });

@@ -112,8 +112,9 @@ class SampleRangeTest {
   void oilFillsTheDampingZone() {
     for (Part part : parts) {
       GasSpring spring = (GasSpring) part.spring();
-      double room = (spring.boreArea() - spring.rodArea()) * part.damping().endZone();
-      assertTrue(spring.oilVolume() >= room, part.description());
+      double room =
+          (spring.cylinder().boreArea() - spring.cylinder().rodArea()) * part.damping().endZone();
+      assertTrue(spring.cylinder().oilVolume() >= room, part.description());
       boolean damped = part.damping().endZone() > 0;
       assertEquals(damped ? Mounting.ROD_DOWN : Mounting.ANY, part.mounting());
     }
@@ -169,9 +170,9 @@ class SampleRangeTest {
     for (Part part : parts) {
       GasSpring spring = (GasSpring) part.spring();
       double length = spring.stroke() + Unit.MILLIMETRE.si(size(part).endMm());
-      double together = spring.gasVolume() + spring.oilVolume();
+      double together = spring.cylinder().gasVolume() + spring.cylinder().oilVolume();
       // Both are written to a hundredth of a millilitre.
-      assertEquals(spring.boreArea() * length, together, 0.011e-6, part.description());
+      assertEquals(spring.cylinder().boreArea() * length, together, 0.011e-6, part.description());
     }
   }
 

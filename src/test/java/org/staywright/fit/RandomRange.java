@@ -14,6 +14,7 @@ import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Price;
 import org.staywright.part.Range;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 /** Ranges and parts at random for the tests of choosing; all invented. */
@@ -64,17 +65,18 @@ public final class RandomRange {
         Family.GAS_SPRING,
         random.nextInt(3) == 0 ? Finish.STAINLESS : Finish.ZINC,
         new GasSpring(
-            size[0] / 1000,
-            size[1] / 1000,
-            bore,
-            stroke,
-            2 * stroke + size[8] / 1000,
-            stroke + size[8] / 1000,
-            force,
-            size[10] + 0.02 * force,
-            1.5,
-            Math.PI / 4 * bore * bore * (stroke + size[7] / 1000) - oil,
-            oil),
+            new Cylinder(
+                size[0] / 1000,
+                size[1] / 1000,
+                bore,
+                stroke,
+                2 * stroke + size[8] / 1000,
+                stroke + size[8] / 1000,
+                size[10] + 0.02 * force,
+                1.5,
+                Math.PI / 4 * bore * bore * (stroke + size[7] / 1000) - oil,
+                oil),
+            force),
         Math.max(15, 0.05 * force),
         new Part.Ends(thread, thread),
         new Part.Damping(0, 0.6e-3, 2e-3, 4, 3),

@@ -14,6 +14,7 @@ import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 /** Motion against the closed forms and measurements of textbooks. */
@@ -94,7 +95,9 @@ public final class MotionChecks {
     double rise = 1e-3;
     double neck = Math.PI / 4 * 16e-3 * 16e-3;
     GasSpring flask =
-        new GasSpring(16e-3, 20e-3, 18e-3, 0.4, 1, 0.6, mass * STANDARD_GRAVITY, 0, 1, volume, 0);
+        new GasSpring(
+            new Cylinder(16e-3, 20e-3, 18e-3, 0.4, 1, 0.6, 0, 1, volume, 0),
+            mass * STANDARD_GRAVITY);
     StraightLift ball =
         new StraightLift(
             new Masses(mass, mass, mass),

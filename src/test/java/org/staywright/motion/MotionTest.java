@@ -123,7 +123,7 @@ class MotionTest {
 
   @Test
   void isHeldByTheSpeedOfSoundInTheOrifice() {
-    double ring = SPRING.boreArea() - SPRING.rodArea();
+    double ring = SPRING.cylinder().boreArea() - SPRING.cylinder().rodArea();
     Orifice tiny = new Orifice(0.15e-3, 2e-3, 1, ring);
     Strut strut = new Strut(SPRING.charged(), ROOM, tiny, OilZones.NONE, 3);
     Motion motion =
@@ -141,7 +141,7 @@ class MotionTest {
 
   @Test
   void refusesWhatWouldHeatTheGasBeyondWhatIsKnown() {
-    double ring = SPRING.boreArea() - SPRING.rodArea();
+    double ring = SPRING.cylinder().boreArea() - SPRING.cylinder().rodArea();
     Orifice tiny = new Orifice(0.15e-3, 2e-3, 1, ring);
     Strut strut = new Strut(SPRING.charged(), ROOM, tiny, OilZones.NONE, 3);
     MotionSetup scene =

@@ -10,6 +10,7 @@ import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
 import org.staywright.mechanism.Travel;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.Damper;
 import org.staywright.spring.Digression;
 import org.staywright.spring.GasSpring;
@@ -26,27 +27,29 @@ final class Scenes {
     double bore = 15.6e-3;
     double oil = 4.5e-6;
     return new GasSpring(
-        8e-3,
-        18e-3,
-        bore,
-        stroke,
-        2 * stroke + 60e-3,
-        stroke + 60e-3,
-        force,
-        11 + 0.02 * force,
-        1.5,
-        Math.PI / 4 * bore * bore * (stroke + 8e-3) - oil,
-        oil);
+        new Cylinder(
+            8e-3,
+            18e-3,
+            bore,
+            stroke,
+            2 * stroke + 60e-3,
+            stroke + 60e-3,
+            11 + 0.02 * force,
+            1.5,
+            Math.PI / 4 * bore * bore * (stroke + 8e-3) - oil,
+            oil),
+        force);
   }
 
   /** As delivered, with an orifice, rod down or not as the course says. */
   static Strut strut(GasSpring spring, double kelvin) {
-    double ring = spring.boreArea() - spring.rodArea();
+    double ring = spring.cylinder().boreArea() - spring.cylinder().rodArea();
     return new Strut(
         spring.charged(),
         kelvin,
         new Orifice(0.6e-3, 2e-3, 4, ring),
-        OilZones.of(spring.stroke(), spring.oilVolume(), ring, spring.boreArea()),
+        OilZones.of(
+            spring.stroke(), spring.cylinder().oilVolume(), ring, spring.cylinder().boreArea()),
         3);
   }
 
@@ -170,7 +173,9 @@ final class Scenes {
   /** The same with a linear damper along the way. */
   static MotionSetup damped(double mass, double rate, double resistance, double amplitude) {
     Digression linear = new Digression(resistance, 1, 1);
-    Damper damper = new Damper(8e-3, 18e-3, 15e-3, 0.5, 1.2, 0.7, 0, 0, 1, 0, 5e-6, linear, linear);
+    Damper damper =
+        new Damper(
+            new Cylinder(8e-3, 18e-3, 15e-3, 0.5, 1.2, 0.7, 0, 1, 0, 5e-6), 0, linear, linear);
     Strut strut = new Strut(damper.law(), 293.15, null, OilZones.NONE, 1);
     MotionSetup plain = oscillator(mass, rate, amplitude);
     return new MotionSetup(

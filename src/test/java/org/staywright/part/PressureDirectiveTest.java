@@ -33,7 +33,9 @@ class PressureDirectiveTest {
   void countsTheHighestPressureAboveTheAirAndAllTheRoomInside() {
     Part part = RandomRange.part(new Random(7));
     PressureDirective directive = PressureDirective.of(part).orElseThrow();
-    double room = part.gas().orElseThrow().gasVolume() + part.gas().orElseThrow().oilVolume();
+    double room =
+        part.gas().orElseThrow().cylinder().gasVolume()
+            + part.gas().orElseThrow().cylinder().oilVolume();
     assertEquals(room, directive.volume(), 1e-15);
     double gauge = part.limits().pressure() - Unit.ATMOSPHERE;
     assertEquals(gauge, directive.pressure(), 1e-6);

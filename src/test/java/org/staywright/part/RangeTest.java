@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 class RangeTest {
@@ -114,17 +115,9 @@ class RangeTest {
     double gas = Math.PI / 4 * 0.0156 * 0.0156 * (stroke + 0.005);
     GasSpring spring =
         new GasSpring(
-            0.008,
-            0.018,
-            0.0156,
-            stroke,
-            2 * stroke + 0.06,
-            stroke + 0.06,
-            force,
-            19,
-            1.5,
-            gas,
-            1e-6);
+            new Cylinder(
+                0.008, 0.018, 0.0156, stroke, 2 * stroke + 0.06, stroke + 0.06, 19, 1.5, gas, 1e-6),
+            force);
     boolean plain = random.nextBoolean();
     return new Part(
         number,

@@ -38,12 +38,13 @@ class ConstancyTest {
   @Test
   void countsAPullByItsSize() {
     TractionSpring pull =
-        new TractionSpring(0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, 300, 0, 1, 60e-6, 0);
+        new TractionSpring(
+            new Cylinder(0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, 0, 1, 60e-6, 0), 300);
     double constancy = pull.law().constancy(0, 0.2, ROOM);
     assertTrue(constancy > 0 && constancy < 1, "" + constancy);
   }
 
   private static GasSpring gasSpring(double rod, double bore, double gas) {
-    return new GasSpring(rod, 0.018, bore, 0.2, 0.46, 0.26, 400, 0, 1, gas, 0);
+    return new GasSpring(new Cylinder(rod, 0.018, bore, 0.2, 0.46, 0.26, 0, 1, gas, 0), 400);
   }
 }

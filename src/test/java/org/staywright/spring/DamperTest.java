@@ -70,6 +70,7 @@ class DamperTest {
   }
 
   private static Damper damper(double force, double gas, Digression in, Digression out) {
-    return new Damper(0.008, 0.022, 0.019, 0.1, 0.32, 0.22, force, 10, 1.5, gas, 28e-6, in, out);
+    return new Damper(
+        new Cylinder(0.008, 0.022, 0.019, 0.1, 0.32, 0.22, 10, 1.5, gas, 28e-6), force, in, out);
   }
 }

@@ -95,12 +95,12 @@ class GasSpringTest {
     GasSpring spring = spring(0.020, 0.035, 0.2, 20, 0, 1, 200e-6, 0);
     ChargedSpring charged = spring.charged();
     double v1 = spring.gasVolume(GAUGE_POINT, ROOM);
-    double p1 = ATMOSPHERE + 20 / spring.rodArea();
+    double p1 = ATMOSPHERE + 20 / spring.cylinder().rodArea();
     for (int i = 0; i <= 20; i++) {
       double x = spring.stroke() * i / 20;
       double volume = 200e-6 - Math.PI / 4 * 0.02 * 0.02 * x;
-      double ideal = (p1 * v1 / volume - ATMOSPHERE) * spring.rodArea();
-      assertEquals(ideal, charged.force(x, ROOM), 1e-3 * p1 * spring.rodArea());
+      double ideal = (p1 * v1 / volume - ATMOSPHERE) * spring.cylinder().rodArea();
+      assertEquals(ideal, charged.force(x, ROOM), 1e-3 * p1 * spring.cylinder().rodArea());
     }
   }
 
@@ -127,7 +127,8 @@ class GasSpringTest {
         int steps = 2000;
         for (int i = 0; i < steps; i++) {
           double x = spring.stroke() * (i + 0.5) / steps;
-          work += charged.pressure(x, kelvin) * spring.rodArea() * spring.stroke() / steps;
+          work +=
+              charged.pressure(x, kelvin) * spring.cylinder().rodArea() * spring.stroke() / steps;
         }
         Isotherm isotherm = Isotherm.at(kelvin);
         Isotherm.State out = isotherm.state(charged.density(0, kelvin));
@@ -181,7 +182,11 @@ class GasSpringTest {
       double work = 0;
       int steps = 2000;
       for (int i = 0; i < steps; i++) {
-        work += fast.pressure(stroke * (i + 0.5) / steps) * spring.rodArea() * stroke / steps;
+        work +=
+            fast.pressure(stroke * (i + 0.5) / steps)
+                * spring.cylinder().rodArea()
+                * stroke
+                / steps;
       }
       double before = Isotherm.at(ROOM).state(charged.density(0, ROOM)).energy();
       double after =
@@ -245,6 +250,8 @@ class GasSpringTest {
       double oil) {
     double closed = stroke + 0.06;
     return new GasSpring(
-        rod, bore + 0.0024, bore, stroke, closed + stroke, closed, force, friction, cold, gas, oil);
+        new Cylinder(
+            rod, bore + 0.0024, bore, stroke, closed + stroke, closed, friction, cold, gas, oil),
+        force);
   }
 }

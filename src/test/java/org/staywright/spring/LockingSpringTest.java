@@ -36,16 +36,17 @@ class LockingSpringTest {
   @Test
   void aSleeveIsThinnerThanTheBoreWouldHaveIt() {
     LockingSpring column = Locks.column();
-    ThickTube bore = new ThickTube(column.boreDiameter() / 2, column.tubeDiameter() / 2);
+    ThickTube bore = new ThickTube(column.cylinder().boreDiameter() / 2, column.tubeDiameter() / 2);
     assertTrue(column.tube().pressureAt(490e6) < bore.pressureAt(490e6));
     // Bore, inner wall and sleeve fill what lies inside the outer wall.
     double inside = column.tube().innerRadius();
-    double wall = 2 * Math.PI * column.boreDiameter() / 2 * (column.tubeDiameter() / 2 - inside);
-    double sleeve = Math.PI * inside * inside - column.boreArea() - wall;
+    double wall =
+        2 * Math.PI * column.cylinder().boreDiameter() / 2 * (column.tubeDiameter() / 2 - inside);
+    double sleeve = Math.PI * inside * inside - column.cylinder().boreArea() - wall;
     assertEquals(column.rodSideDeadVolume(), sleeve * column.stroke(), 1e-12);
     LockingSpring strut = Locks.strut(Locking.ELASTIC);
     assertTrue(column.softensSteadily() && !strut.softensSteadily());
-    assertEquals(strut.boreDiameter() / 2, strut.tube().innerRadius(), 1e-12);
+    assertEquals(strut.cylinder().boreDiameter() / 2, strut.tube().innerRadius(), 1e-12);
   }
 
   @Test

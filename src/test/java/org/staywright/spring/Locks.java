@@ -27,17 +27,18 @@ final class Locks {
     double gas = Math.PI / 4 * bore * bore * stroke + full + side;
     GasSpring open =
         new GasSpring(
-            rod,
-            tube,
-            bore,
-            stroke,
-            2 * stroke + 0.08,
-            stroke + 0.08,
-            force,
-            0.05 * force,
-            1.5,
-            gas,
-            1e-6);
+            new Cylinder(
+                rod,
+                tube,
+                bore,
+                stroke,
+                2 * stroke + 0.08,
+                stroke + 0.08,
+                0.05 * force,
+                1.5,
+                gas,
+                1e-6),
+            force);
     return new LockingSpring(open, full, side, locking, 8000);
   }
 }

@@ -109,7 +109,8 @@ class SteppedColumnTest {
   }
 
   private static GasSpring spring() {
-    return new GasSpring(0.008, 0.018, 0.0156, 0.2, 0.46, 0.26, 400, 19, 1.5, 34e-6, 1e-6);
+    return new GasSpring(
+        new Cylinder(0.008, 0.018, 0.0156, 0.2, 0.46, 0.26, 19, 1.5, 34e-6, 1e-6), 400);
   }
 
   /** Beam elements with cubic shape: K·v = P·G·v, the ends pinned; the least P. */

@@ -93,6 +93,6 @@ class TractionSpringTest {
 
   private static TractionSpring spring(double force, double friction, double gas) {
     return new TractionSpring(
-        0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, force, friction, 1.5, gas, 1e-6);
+        new Cylinder(0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, friction, 1.5, gas, 1e-6), force);
   }
 }

@@ -64,7 +64,7 @@ public class RankingBench {
     fits = new double[][] {fit, fit, fit};
     for (int lane = 0; lane < Lanes.WIDTH; lane++) {
       GasSpring spring = range.part(lane * 7).spring().asGasSpring().orElseThrow();
-      lanes.area[lane] = spring.rodArea();
+      lanes.area[lane] = spring.cylinder().rodArea();
       for (Lanes.Gas gas : new Lanes.Gas[] {lanes.nominal, lanes.weak, lanes.strong}) {
         gas.mass[lane] = range.column(Column.GAS_MASS)[lane * 7];
         gas.base[lane] = spring.gasVolume(0.5, 293.15);

@@ -5,8 +5,6 @@ import org.staywright.caution.Caution;
 import org.staywright.caution.Caution.Figure;
 import org.staywright.caution.CautionRule;
 import org.staywright.part.Part;
-import org.staywright.spring.Damper;
-import org.staywright.spring.GasFilled;
 import org.staywright.unit.Unit;
 
 /** Gas and oil have to be let out before the rest is scrap; a bare coil has neither. */
@@ -24,11 +22,7 @@ public final class Disposal implements CautionRule {
                     Caution.note(
                         "disposal",
                         Figure.of(gas.restPressure() - Unit.ATMOSPHERE, Unit.BAR),
-                        new Figure(oil(part, gas), Unit.MILLILITRE, 1)))
+                        new Figure(gas.cylinder().oilVolume(), Unit.MILLILITRE, 1)))
             .orElse(Caution.note("disposal-oil")));
-  }
-
-  private static double oil(Part part, GasFilled gas) {
-    return part.spring() instanceof Damper damper ? damper.oilVolume() : gas.oilVolume();
   }
 }

@@ -11,7 +11,6 @@ import org.staywright.document.draw.Graphic.Size;
 import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Role;
 import org.staywright.mechanism.Point;
-import org.staywright.part.Part;
 import org.staywright.spring.Damper;
 import org.staywright.wording.Wording;
 
@@ -30,8 +29,7 @@ public final class DamperChart {
 
   private DamperChart() {}
 
-  public static Drawing of(Part part, Wording wording) {
-    Damper damper = (Damper) part.spring();
+  public static Drawing of(String number, Damper damper, Wording wording) {
     double fastest = FAR * damper.compressing().speed();
     double[] speed = new double[SAMPLES];
     double[] in = new double[SAMPLES];
@@ -67,7 +65,7 @@ public final class DamperChart {
     }
     return plot.drawing(
         "damper-forces",
-        wording.text("document.damper-chart", part.number()),
+        wording.text("document.damper-chart", number),
         wording.text(
             "document.damper-chart.about",
             wording.bare(damper.compressing().speed(), MILLIMETRE_PER_SECOND, 0),

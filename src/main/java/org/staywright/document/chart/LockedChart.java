@@ -70,7 +70,7 @@ public final class LockedChart {
       String caption,
       Plot.Extent size,
       Wording wording) {
-    LockingSpring spring = (LockingSpring) part.spring();
+    LockingSpring spring = part.lock().orElseThrow();
     LockedCurve[] curves = new LockedCurve[places.size()];
     double far = 0;
     double most = 0;
@@ -122,7 +122,7 @@ public final class LockedChart {
 
   /** Slope at the lock over the compression, and the open spring's beside it. */
   public static Drawing stiffness(Part part, Wording wording) {
-    LockingSpring spring = (LockingSpring) part.spring();
+    LockingSpring spring = part.lock().orElseThrow();
     double[] x = new double[SAMPLES];
     double[] locked = new double[SAMPLES];
     double[] open = new double[SAMPLES];

@@ -18,13 +18,14 @@ import org.staywright.spring.CoilSpring;
 import org.staywright.spring.Damper;
 import org.staywright.spring.Digression;
 import org.staywright.spring.GasFilled;
+import org.staywright.spring.Kinds;
 import org.staywright.spring.LockedSpring;
 import org.staywright.spring.LockingSpring;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
 /** What only the springs of one family have, and what each must bear, as labels and values. */
-public final class FamilyFigures {
+public final class FamilyFigures implements Kinds<List<String[]>> {
 
   /** Speeds at which a damper is told, m/s. */
   private static final double[] SPEEDS = {0.05, 0.1, 0.2};
@@ -41,15 +42,7 @@ public final class FamilyFigures {
 
   /** What sets the family apart; empty for an open gas spring and one that pulls. */
   public static List<String[]> of(Part part, Wording wording) {
-    FamilyFigures figures = new FamilyFigures(wording);
-    if (part.spring() instanceof LockingSpring locking) {
-      figures.locking(locking);
-    } else if (part.spring() instanceof Damper damper) {
-      figures.damper(damper);
-    } else if (part.spring() instanceof CoilSpring coil) {
-      figures.coil(coil);
-    }
-    return figures.pairs;
+    return part.spring().told(new FamilyFigures(wording));
   }
 
   /** How near to constant it comes, and what makes it so. */
@@ -73,7 +66,9 @@ public final class FamilyFigures {
   private void swept(GasFilled gas) {
     double swept = Math.abs(gas.drivingArea()) * gas.stroke();
     add("swept", swept, MILLILITRE, 1);
-    add("sweptShare", wording.number(PERCENT.of(swept / gas.gasVolume()), 0) + "\u00a0%");
+    add(
+        "sweptShare",
+        wording.number(PERCENT.of(swept / gas.cylinder().gasVolume()), 0) + "\u00a0%");
   }
 
   private void strength(Part part, Strength strength) {
@@ -87,12 +82,16 @@ public final class FamilyFigures {
         Double.isInfinite(strength.bucklingFactor())
             ? wording.text("document.never-buckles")
             : wording.number(strength.bucklingFactor(), 1));
-    if (part.spring() instanceof LockingSpring locking) {
-      add("lockForce", locking.lockForce(), NEWTON, 0);
-    }
+    part.lock().ifPresent(lock -> add("lockForce", lock.lockForce(), NEWTON, 0));
   }
 
-  private void locking(LockingSpring locking) {
+  @Override
+  public List<String[]> plain() {
+    return pairs;
+  }
+
+  @Override
+  public List<String[]> locking(LockingSpring locking) {
     add("locking", wording.text("part.locking." + locking.locking().code()));
     add("fullSideDeadVolumeMl", locking.fullSideDeadVolume(), MILLILITRE, 1);
     add("rodSideDeadVolumeMl", locking.rodSideDeadVolume(), MILLILITRE, 1);
@@ -102,6 +101,7 @@ public final class FamilyFigures {
     stiffness("stiffnessIn", locking, locking.stroke());
     stiffness("stiffnessSoftest", locking, softest);
     add("softest", softest, MILLIMETRE, 0);
+    return pairs;
   }
 
   private void stiffness(String name, LockingSpring locking, double compression) {
@@ -109,7 +109,8 @@ public final class FamilyFigures {
     add(name, stiffness, NEWTON_PER_MILLIMETRE, NEWTON_PER_MILLIMETRE.of(stiffness) < 100 ? 1 : 0);
   }
 
-  private void damper(Damper damper) {
+  @Override
+  public List<String[]> damper(Damper damper) {
     for (double speed : SPEEDS) {
       resistance("in", speed, damper.force(speed));
     }
@@ -118,6 +119,7 @@ public final class FamilyFigures {
       resistance("out", speed, -damper.force(-speed));
     }
     add("extendingExponent", exponent(damper.extending()));
+    return pairs;
   }
 
   private void resistance(String way, double speed, double force) {
@@ -130,7 +132,8 @@ public final class FamilyFigures {
     return wording.shortest(digression.exponent(), 2);
   }
 
-  private void coil(CoilSpring coil) {
+  @Override
+  public List<String[]> coil(CoilSpring coil) {
     double last = coil.law().force(coil.stroke(), ROOM);
     add("wireDiameterMm", coil.wireDiameter(), MILLIMETRE, 2);
     add("activeCoils", wording.shortest(coil.activeCoils(), 2));
@@ -141,6 +144,7 @@ public final class FamilyFigures {
     add("coilStress", coil.stress(last), MEGAPASCAL, 0);
     add("coilStressCorrected", coil.correctedStress(last), MEGAPASCAL, 0);
     add("coilStressPermissible", coil.permissibleStress(), MEGAPASCAL, 0);
+    return pairs;
   }
 
   private void add(String name, double si, Unit unit, int decimals) {

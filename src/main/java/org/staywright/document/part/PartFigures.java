@@ -44,7 +44,8 @@ public final class PartFigures {
     add("compressedLengthMm", spring.compressedLength(), MILLIMETRE, 1);
     add("rodDiameterMm", spring.rodDiameter(), MILLIMETRE, 1);
     add("tubeDiameterMm", spring.tubeDiameter(), MILLIMETRE, 1);
-    part.gas().ifPresent(gas -> add("boreDiameterMm", gas.boreDiameter(), MILLIMETRE, 1));
+    part.gas()
+        .ifPresent(gas -> add("boreDiameterMm", gas.cylinder().boreDiameter(), MILLIMETRE, 1));
     add("rodThread", part.ends().rod());
     add("tubeThread", part.ends().tube());
     add("massKg", part.mass(), KILOGRAM, 3);
@@ -59,8 +60,8 @@ public final class PartFigures {
 
   private void gas(GasFilled gas) {
     add("maxPressureBar", part.limits().pressure(), BAR, 0);
-    add("gasVolumeMl", gas.gasVolume(), MILLILITRE, 1);
-    add("oilVolumeMl", gas.oilVolume(), MILLILITRE, 1);
+    add("gasVolumeMl", gas.cylinder().gasVolume(), MILLILITRE, 1);
+    add("oilVolumeMl", gas.cylinder().oilVolume(), MILLILITRE, 1);
     add("endDampingMm", damping());
     add("orificeDiameterMm", part.damping().orificeDiameter(), MILLIMETRE, 2);
     add("compressionFlowFactor", wording.shortest(part.damping().compressionFlowFactor(), 2));

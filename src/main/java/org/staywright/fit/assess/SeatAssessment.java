@@ -130,6 +130,6 @@ final class SeatAssessment {
   private double highest(ForceLaw strong, double lowest) {
     double hot = job.conditions().hottest();
     double slammed = strong.fast(0, lowest, hot).pressure(lowest);
-    return Math.max(slammed, strong.pressure(0, hot) + seat.heavy() / column.boreArea());
+    return Math.max(slammed, strong.pressure(0, hot) + seat.heavy() / column.cylinder().boreArea());
   }
 }

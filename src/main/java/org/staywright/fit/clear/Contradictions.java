@@ -119,7 +119,7 @@ public final class Contradictions {
   }
 
   private static int sense(Family family) {
-    return family == Family.TRACTION_SPRING ? -1 : 1;
+    return family.pulls() ? -1 : 1;
   }
 
   /** What opens at a sample without the springs, least of all corners, N·m or N. */

@@ -25,6 +25,7 @@ import org.staywright.part.Fitting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 /**
@@ -145,10 +146,13 @@ record CustomSpring(int count, double extended, Fit fit, double value, Shortfall
       // Whatever is not stroke, piston, guide and seal can be room for gas.
       double spare = compressed - fittings - stroke - (spring.compressedLength() - spring.stroke());
       double behind =
-          (spring.gasVolume() + spring.oilVolume()) / spring.boreArea() - spring.stroke();
-      double most = spring.boreArea() * (stroke + behind + spare) - spring.oilVolume();
+          (spring.cylinder().gasVolume() + spring.cylinder().oilVolume())
+                  / spring.cylinder().boreArea()
+              - spring.stroke();
+      double most =
+          spring.cylinder().boreArea() * (stroke + behind + spare) - spring.cylinder().oilVolume();
       // Boyle: the rod may take so much of the gas until the force has risen by the steepest.
-      double least = spring.rodArea() * stroke / (1 - 1 / Ideal.STEEPEST);
+      double least = spring.cylinder().rodArea() * stroke / (1 - 1 / Ideal.STEEPEST);
       return Optional.of(
           new Bench(
               job,
@@ -166,7 +170,7 @@ record CustomSpring(int count, double extended, Fit fit, double value, Shortfall
 
     /** Length that lacks for a spring of this size, zero or less where there is room, m. */
     double missing() {
-      double gas = (leastGas - mostGas) / ((GasSpring) like.spring()).boreArea();
+      double gas = (leastGas - mostGas) / ((GasSpring) like.spring()).cylinder().boreArea();
       return Math.max(-spare, gas);
     }
 
@@ -223,17 +227,17 @@ record CustomSpring(int count, double extended, Fit fit, double value, Shortfall
     }
 
     private Part part(double force, double gasVolume) {
-      GasSpring size = (GasSpring) like.spring();
+      GasSpring alike = (GasSpring) like.spring();
+      Cylinder size = alike.cylinder();
       double length = extended - fittings;
-      GasSpring spring =
-          new GasSpring(
+      Cylinder cylinder =
+          new Cylinder(
               size.rodDiameter(),
               size.tubeDiameter(),
               size.boreDiameter(),
               stroke,
               length,
               length - stroke,
-              force,
               size.friction(),
               size.coldFrictionFactor(),
               gasVolume,
@@ -243,8 +247,8 @@ record CustomSpring(int count, double extended, Fit fit, double value, Shortfall
           null,
           Family.GAS_SPRING,
           like.finish(),
-          spring,
-          like.forceTolerance() * Math.max(1, force / size.force()),
+          new GasSpring(cylinder, force),
+          like.forceTolerance() * Math.max(1, force / alike.force()),
           like.ends(),
           like.damping(),
           like.limits(),

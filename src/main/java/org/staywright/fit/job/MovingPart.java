@@ -4,6 +4,7 @@ import org.staywright.motion.OilZones;
 import org.staywright.motion.Orifice;
 import org.staywright.motion.Strut;
 import org.staywright.part.Part;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.GasFilled;
 
@@ -30,14 +31,17 @@ public final class MovingPart {
     if (!(part.spring() instanceof GasFilled gas) || damping == null) {
       return new Strut(law, kelvin, null, OilZones.NONE, Double.POSITIVE_INFINITY);
     }
+    Cylinder cylinder = gas.cylinder();
     boolean throttled = gas.sense() > 0;
     Orifice orifice =
         new Orifice(
             damping.orificeDiameter(),
             damping.orificeLength(),
             damping.compressionFlowFactor(),
-            gas.ringArea());
-    OilZones zones = OilZones.of(gas.stroke(), gas.oilVolume(), gas.ringArea(), gas.boreArea());
+            cylinder.ringArea());
+    OilZones zones =
+        OilZones.of(
+            cylinder.stroke(), cylinder.oilVolume(), cylinder.ringArea(), cylinder.boreArea());
     // The gas of a traction spring does not pass its piston.
     return new Strut(
         law,

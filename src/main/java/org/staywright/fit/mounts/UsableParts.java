@@ -55,7 +55,7 @@ final class UsableParts {
     int size = slots.size();
     int counts = job.springCounts().size();
     row = slots.stream().mapToInt(Slot::row).toArray();
-    area = slots.stream().mapToDouble(slot -> slot.spring().rodArea()).toArray();
+    area = slots.stream().mapToDouble(slot -> slot.spring().cylinder().rodArea()).toArray();
     prices = new SetPrice[counts][size];
     there = new boolean[counts][size];
     for (int i = 0; i < size; i++) {

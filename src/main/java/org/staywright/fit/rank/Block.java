@@ -89,7 +89,7 @@ final class Block {
     for (int lane = 0; lane < survivors.size(); lane++) {
       Survivor survivor = survivors.get(lane);
       GasSpring spring = range.gasSpring(survivor.row());
-      lanes.area[lane] = spring.rodArea();
+      lanes.area[lane] = spring.cylinder().rodArea();
       for (SpringState state : SpringState.values()) {
         double kelvin = state.kelvin(job.conditions());
         Lanes.Gas gas = lanes.of(state);

@@ -82,7 +82,7 @@ public final class PeakBound {
   }
 
   private double load(GasSpring spring, double pressure) {
-    return (pressure - ATMOSPHERE) * spring.rodArea() + spring.friction(kelvin);
+    return (pressure - ATMOSPHERE) * spring.cylinder().rodArea() + spring.friction(kelvin);
   }
 
   private static double critical(Survivor survivor, GasSpring spring, double length) {

@@ -103,8 +103,8 @@ public final class IdealJson {
     json.set("compressedLengthMm", JsonNumber.of(spring.compressedLength(), MILLIMETRE));
     json.set("rodDiameterMm", JsonNumber.of(spring.rodDiameter(), MILLIMETRE));
     json.set("tubeDiameterMm", JsonNumber.of(spring.tubeDiameter(), MILLIMETRE));
-    json.set("gasVolumeMl", JsonNumber.of(spring.gasVolume(), MILLILITRE));
-    json.set("oilVolumeMl", JsonNumber.of(spring.oilVolume(), MILLILITRE));
+    json.set("gasVolumeMl", JsonNumber.of(spring.cylinder().gasVolume(), MILLILITRE));
+    json.set("oilVolumeMl", JsonNumber.of(spring.cylinder().oilVolume(), MILLILITRE));
     json.set("restPressureBar", JsonNumber.of(spring.restPressure(), BAR));
     json.set("fit", FitsJson.of(job, fit, 1, cautions));
     return json;

@@ -39,6 +39,7 @@ import org.staywright.form.table.Cells;
 import org.staywright.form.table.NumberColumn;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasRoom;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
@@ -172,8 +173,8 @@ public final class Completion {
    * 0.8·√(2·R·T·A_r/A_a): 334 m/s·√(A_r/A_a) at 20 °C.
    */
   private double orifice() {
-    double rod = circle(get(ROD_DIAMETER));
-    double ring = circle(get(BORE_DIAMETER)) - rod;
+    double rod = Cylinder.area(get(ROD_DIAMETER));
+    double ring = Cylinder.area(get(BORE_DIAMETER)) - rod;
     return Math.sqrt(4 / Math.PI * 0.22 / 334 * ring * Math.sqrt(ring / rod));
   }
 
@@ -181,12 +182,13 @@ public final class Completion {
   private double oil() {
     double film = 0.015 * Math.pow(get(ROD_DIAMETER), 2);
     double zone = numbers.getOrDefault(END_DAMPING, 0.0);
-    return film + (circle(get(BORE_DIAMETER)) - circle(get(ROD_DIAMETER))) * zone / 1000;
+    return film
+        + (Cylinder.area(get(BORE_DIAMETER)) - Cylinder.area(get(ROD_DIAMETER))) * zone / 1000;
   }
 
   private double gas() {
     if (family.locks()) {
-      return circle(get(BORE_DIAMETER)) * get(STROKE) / 1000
+      return Cylinder.area(get(BORE_DIAMETER)) * get(STROKE) / 1000
           + get(FULL_SIDE_DEAD_VOLUME)
           + get(ROD_SIDE_DEAD_VOLUME);
     }
@@ -194,8 +196,8 @@ public final class Completion {
   }
 
   private double byProgression() {
-    double rod = circle(get(ROD_DIAMETER));
-    double area = family == Family.TRACTION_SPRING ? circle(get(BORE_DIAMETER)) - rod : rod;
+    double rod = Cylinder.area(get(ROD_DIAMETER));
+    double area = family.pulls() ? Cylinder.area(get(BORE_DIAMETER)) - rod : rod;
     double known = area + get(STROKE) + get(FORCE_CLASS) + get(FRICTION) + progression;
     if (!(area > 0) || Double.isNaN(known) || get(STROKE) <= 10 || get(FORCE_CLASS) <= 0) {
       return Double.NaN;
@@ -234,8 +236,8 @@ public final class Completion {
   }
 
   private double steel() {
-    double rod = circle(get(ROD_DIAMETER)) * (get(STROKE) + 25);
-    double ring = circle(get(TUBE_DIAMETER)) - circle(get(BORE_DIAMETER));
+    double rod = Cylinder.area(get(ROD_DIAMETER)) * (get(STROKE) + 25);
+    double ring = Cylinder.area(get(TUBE_DIAMETER)) - Cylinder.area(get(BORE_DIAMETER));
     return STEEL * 1e-6 * (rod + ring * get(COMPRESSED_LENGTH));
   }
 
@@ -251,10 +253,6 @@ public final class Completion {
       return 1.5;
     }
     return tube < 40 ? 2 : 2.5;
-  }
-
-  private static double circle(double diameter) {
-    return Math.PI * diameter * diameter / 4;
   }
 
   private double get(PartColumn column) {

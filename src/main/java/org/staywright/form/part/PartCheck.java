@@ -3,6 +3,7 @@ package org.staywright.form.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.staywright.form.table.NumberColumn;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Family;
@@ -10,6 +11,7 @@ import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
 import org.staywright.spring.Damper;
 import org.staywright.spring.GasFilled;
+import org.staywright.spring.Kinds;
 import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 import org.staywright.unit.Bound;
@@ -41,7 +43,9 @@ final class PartCheck {
     PartCheck check = new PartCheck(part);
     check.dimensions();
     part.gas().ifPresent(check::gas);
-    check.family();
+    if (check.faults.isEmpty()) {
+      part.spring().told(check.new Asked()).ifPresent(check.faults::add);
+    }
     return check.faults;
   }
 
@@ -72,7 +76,7 @@ final class PartCheck {
     within(PartColumn.BORE_DIAMETER, PartColumn.ROD_DIAMETER, PartColumn.TUBE_DIAMETER);
     require(PartColumn.END_DAMPING, Bound.between(0, PartColumn.STROKE.of(part), "mm"));
     double left = filled.leastGasVolume(part.limits().hottest());
-    double taken = NumberColumn.tidy(Unit.MILLILITRE.of(filled.gasVolume() - left));
+    double taken = NumberColumn.tidy(Unit.MILLILITRE.of(filled.cylinder().gasVolume() - left));
     require(PartColumn.GAS_VOLUME, new Bound(taken, true, 100_000, false, "ml"));
     if (faults.isEmpty()) {
       pressure(filled);
@@ -95,41 +99,47 @@ final class PartCheck {
     }
   }
 
-  /** What only one family is asked. */
-  private void family() {
-    if (!faults.isEmpty()) {
-      return;
+  /** What only springs of one kind are asked: a column with what bounds it. */
+  private final class Asked implements Kinds<Optional<Fault>> {
+
+    @Override
+    public Optional<Fault> plain() {
+      return Optional.empty();
     }
-    if (spring instanceof LockingSpring locking) {
-      double sides = Unit.MILLILITRE.of(locking.gasVolume() - locking.volumeAmiss());
-      Bound sum = Bound.between(sides - VOLUME_SLACK_ML, sides + VOLUME_SLACK_ML, "ml");
-      require(PartColumn.GAS_VOLUME, sum);
+
+    @Override
+    public Optional<Fault> locking(LockingSpring locking) {
+      double sides = Unit.MILLILITRE.of(locking.cylinder().gasVolume() - locking.volumeAmiss());
+      return unless(
+          PartColumn.GAS_VOLUME,
+          Bound.between(sides - VOLUME_SLACK_ML, sides + VOLUME_SLACK_ML, "ml"));
     }
-    if (spring instanceof CoilSpring coil) {
+
+    @Override
+    public Optional<Fault> coil(CoilSpring coil) {
       double most = NumberColumn.tidy(Unit.MILLIMETRE.of(coil.usableStroke()));
-      require(PartColumn.STROKE, Bound.between(0, most, "mm"), "coil-solid");
+      return unless(PartColumn.STROKE, Bound.between(0, most, "mm"))
+          .map(fault -> new Fault(fault.where(), fault.value(), fault.bound(), "coil-solid"));
     }
-    if (spring instanceof Damper damper) {
+
+    @Override
+    public Optional<Fault> damper(Damper damper) {
       boolean pushes = damper.force() > 0;
-      double volume = PartColumn.GAS_VOLUME.of(part);
-      if (pushes != volume > 0) {
-        require(PartColumn.GAS_VOLUME, pushes ? Bound.above(0, 100_000, "ml") : NOTHING);
-      }
+      return pushes == damper.cylinder().gasVolume() > 0
+          ? Optional.empty()
+          : unless(PartColumn.GAS_VOLUME, pushes ? Bound.above(0, 100_000, "ml") : NOTHING);
     }
   }
 
   private void require(PartColumn column, Bound bound) {
-    require(column, bound, null);
+    unless(column, bound).ifPresent(faults::add);
   }
 
-  private void require(PartColumn column, Bound bound, String code) {
+  /** The fault of a number that does not keep its bound. */
+  private Optional<Fault> unless(PartColumn column, Bound bound) {
     double value = column.of(part);
-    if (!bound.holds(value)) {
-      String shown = NumberColumn.text(value);
-      faults.add(
-          code == null
-              ? bound.fault(column.column(), shown)
-              : new Fault(column.column(), shown, bound.text(), code));
-    }
+    return bound.holds(value)
+        ? Optional.empty()
+        : Optional.of(bound.fault(column.column(), NumberColumn.text(value)));
   }
 }

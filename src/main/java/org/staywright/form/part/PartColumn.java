@@ -17,8 +17,9 @@ import org.staywright.form.table.NumberColumn;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.Damper;
-import org.staywright.spring.GasFilled;
+import org.staywright.spring.Filled;
 import org.staywright.spring.LockingSpring;
 import org.staywright.spring.Spring;
 import org.staywright.unit.Bound;
@@ -31,28 +32,40 @@ public enum PartColumn implements NumberColumn {
   ROD_DIAMETER("rod_diameter_mm", above(0, 200, "mm"), part -> mm(part.spring().rodDiameter())),
   TUBE_DIAMETER("tube_diameter_mm", above(0, 400, "mm"), part -> mm(part.spring().tubeDiameter())),
   BORE_DIAMETER(
-      "bore_diameter_mm", above(0, 400, "mm"), Family::hasTube, part -> mm(bore(part.spring()))),
+      "bore_diameter_mm",
+      above(0, 400, "mm"),
+      Family::hasTube,
+      cylinder(cylinder -> mm(cylinder.boreDiameter()))),
   STROKE("stroke_mm", between(20, 3000, "mm"), part -> mm(part.spring().stroke())),
   EXTENDED_LENGTH(
       "extended_length_mm", above(0, 7000, "mm"), part -> mm(part.spring().extendedLength())),
   COMPRESSED_LENGTH(
       "compressed_length_mm", above(0, 7000, "mm"), part -> mm(part.spring().compressedLength())),
   GAS_VOLUME(
-      "gas_volume_ml", between(0, 100_000, "ml"), Family::hasTube, part -> ml(gas(part.spring()))),
+      "gas_volume_ml",
+      between(0, 100_000, "ml"),
+      Family::hasTube,
+      cylinder(cylinder -> ml(cylinder.gasVolume()))),
   OIL_VOLUME(
-      "oil_volume_ml", between(0, 100_000, "ml"), Family::hasTube, part -> ml(oil(part.spring()))),
+      "oil_volume_ml",
+      between(0, 100_000, "ml"),
+      Family::hasTube,
+      cylinder(cylinder -> ml(cylinder.oilVolume()))),
   FULL_SIDE_DEAD_VOLUME(
       "full_side_dead_volume_ml",
       above(0, 100_000, "ml"),
       Family::locks,
-      locking(spring -> ml(spring.fullSideDeadVolume()))),
+      only(LockingSpring.class, spring -> ml(spring.fullSideDeadVolume()))),
   ROD_SIDE_DEAD_VOLUME(
       "rod_side_dead_volume_ml",
       above(0, 100_000, "ml"),
       Family::locks,
-      locking(spring -> ml(spring.rodSideDeadVolume()))),
+      only(LockingSpring.class, spring -> ml(spring.rodSideDeadVolume()))),
   LOCK_FORCE(
-      "lock_force_n", above(0, 500_000, "N"), Family::locks, locking(LockingSpring::lockForce)),
+      "lock_force_n",
+      above(0, 500_000, "N"),
+      Family::locks,
+      only(LockingSpring.class, LockingSpring::lockForce)),
   END_DAMPING(
       "end_damping_mm", between(0, 3000, "mm"), 0, Family::hasGas, part -> mm(part.endZone())),
   FRICTION("friction_n", between(0, 50_000, "N"), part -> part.spring().friction()),
@@ -85,49 +98,52 @@ public enum PartColumn implements NumberColumn {
       "compressing_damping_n",
       between(0, 500_000, "N"),
       DAMPER::equals,
-      damper(damper -> damper.compressing().force())),
+      only(Damper.class, damper -> damper.compressing().force())),
   EXTENDING_DAMPING(
       "extending_damping_n",
       between(0, 500_000, "N"),
       DAMPER::equals,
-      damper(damper -> damper.extending().force())),
+      only(Damper.class, damper -> damper.extending().force())),
   DAMPING_SPEED(
       "damping_speed_mm_per_s",
       above(0, 10_000, "mm/s"),
       DAMPER::equals,
-      damper(damper -> mm(damper.compressing().speed()))),
+      only(Damper.class, damper -> mm(damper.compressing().speed()))),
   COMPRESSING_EXPONENT(
       "compressing_exponent",
       above(0, 1, ""),
       DAMPER::equals,
-      damper(damper -> damper.compressing().exponent())),
+      only(Damper.class, damper -> damper.compressing().exponent())),
   EXTENDING_EXPONENT(
       "extending_exponent",
       above(0, 1, ""),
       DAMPER::equals,
-      damper(damper -> damper.extending().exponent())),
+      only(Damper.class, damper -> damper.extending().exponent())),
   WIRE_DIAMETER(
       "wire_diameter_mm",
       above(0, 50, "mm"),
       COIL_SPRING::equals,
-      coil(coil -> mm(coil.wireDiameter()))),
+      only(CoilSpring.class, coil -> mm(coil.wireDiameter()))),
   ACTIVE_COILS(
-      "active_coils", between(2, 500, ""), COIL_SPRING::equals, coil(CoilSpring::activeCoils)),
+      "active_coils",
+      between(2, 500, ""),
+      COIL_SPRING::equals,
+      only(CoilSpring.class, CoilSpring::activeCoils)),
   FREE_LENGTH(
       "free_length_mm",
       above(0, 7000, "mm"),
       COIL_SPRING::equals,
-      coil(coil -> mm(coil.freeLength()))),
+      only(CoilSpring.class, coil -> mm(coil.freeLength()))),
   SHEAR_MODULUS(
       "shear_modulus_mpa",
       between(10_000, 200_000, "MPa"),
       COIL_SPRING::equals,
-      coil(coil -> Unit.MEGAPASCAL.of(coil.shearModulus()))),
+      only(CoilSpring.class, coil -> Unit.MEGAPASCAL.of(coil.shearModulus()))),
   TENSILE_STRENGTH(
       "tensile_strength_mpa",
       between(200, 4000, "MPa"),
       COIL_SPRING::equals,
-      coil(coil -> Unit.MEGAPASCAL.of(coil.tensileStrength()))),
+      only(CoilSpring.class, coil -> Unit.MEGAPASCAL.of(coil.tensileStrength()))),
   MIN_TEMPERATURE(
       "min_temperature_c",
       between(-60, 150, "°C"),
@@ -190,30 +206,14 @@ public enum PartColumn implements NumberColumn {
     this.of = of;
   }
 
-  private static ToDoubleFunction<Part> locking(ToDoubleFunction<LockingSpring> of) {
-    return part -> of.applyAsDouble((LockingSpring) part.spring());
+  /** A number of what only one kind of spring has. */
+  private static <S extends Spring> ToDoubleFunction<Part> only(
+      Class<S> kind, ToDoubleFunction<S> number) {
+    return part -> number.applyAsDouble(kind.cast(part.spring()));
   }
 
-  private static ToDoubleFunction<Part> damper(ToDoubleFunction<Damper> of) {
-    return part -> of.applyAsDouble((Damper) part.spring());
-  }
-
-  private static ToDoubleFunction<Part> coil(ToDoubleFunction<CoilSpring> of) {
-    return part -> of.applyAsDouble((CoilSpring) part.spring());
-  }
-
-  private static double bore(Spring spring) {
-    return spring instanceof Damper damper
-        ? damper.boreDiameter()
-        : ((GasFilled) spring).boreDiameter();
-  }
-
-  private static double gas(Spring spring) {
-    return spring instanceof Damper damper ? damper.gasVolume() : ((GasFilled) spring).gasVolume();
-  }
-
-  private static double oil(Spring spring) {
-    return spring instanceof Damper damper ? damper.oilVolume() : ((GasFilled) spring).oilVolume();
+  private static ToDoubleFunction<Part> cylinder(ToDoubleFunction<Cylinder> number) {
+    return only(Filled.class, filled -> number.applyAsDouble(filled.cylinder()));
   }
 
   /** The columns of a family, in order. */

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.staywright.form.schema.JsonNumber;
 import org.staywright.part.Part;
-import org.staywright.spring.LockingSpring;
 
 /** A part of the range as JSON: its family's fields, each once. */
 public final class PartJson {
@@ -25,9 +24,7 @@ public final class PartJson {
     for (PartColumn column : PartColumn.of(part.family())) {
       json.set(column.field(), JsonNumber.of(column.of(part)));
     }
-    if (part.spring() instanceof LockingSpring locking) {
-      json.put("locking", locking.locking().code());
-    }
+    part.lock().ifPresent(lock -> json.put("locking", lock.locking().code()));
     json.put("mounting", part.mounting().code());
     OfferJson.into(json, part.offer());
     part.derived().forEach(json.putArray("derived")::add);

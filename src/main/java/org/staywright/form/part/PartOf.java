@@ -2,6 +2,7 @@ package org.staywright.form.part;
 
 import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.Damper;
 import org.staywright.spring.Digression;
 import org.staywright.spring.GasSpring;
@@ -49,72 +50,39 @@ final class PartOf {
               si(PartColumn.ROD_SIDE_DEAD_VOLUME, Unit.MILLILITRE),
               row.locking(),
               get(PartColumn.LOCK_FORCE));
-      case TRACTION_SPRING -> filled(TractionSpring::new);
+      case TRACTION_SPRING -> new TractionSpring(cylinder(), get(PartColumn.FORCE_CLASS));
       case DAMPER -> damper();
       case COIL_SPRING -> coilSpring();
     };
   }
 
   private GasSpring gasSpring() {
-    return filled(GasSpring::new);
+    return new GasSpring(cylinder(), get(PartColumn.FORCE_CLASS));
   }
 
-  private Damper damper() {
-    double speed = metres(PartColumn.DAMPING_SPEED);
-    Digression compressing =
-        new Digression(
-            get(PartColumn.COMPRESSING_DAMPING), speed, get(PartColumn.COMPRESSING_EXPONENT));
-    Digression extending =
-        new Digression(
-            get(PartColumn.EXTENDING_DAMPING), speed, get(PartColumn.EXTENDING_EXPONENT));
-    return filled(
-        (rod, tube, bore, stroke, extended, compressed, force, friction, cold, gas, oil) ->
-            new Damper(
-                rod,
-                tube,
-                bore,
-                stroke,
-                extended,
-                compressed,
-                force,
-                friction,
-                cold,
-                gas,
-                oil,
-                compressing,
-                extending));
-  }
-
-  /** What holds gas and oil, of the figures that all of its kinds share. */
-  private interface Filled<S> {
-
-    S of(
-        double rodDiameter,
-        double tubeDiameter,
-        double boreDiameter,
-        double stroke,
-        double extendedLength,
-        double compressedLength,
-        double force,
-        double friction,
-        double coldFrictionFactor,
-        double gasVolume,
-        double oilVolume);
-  }
-
-  private <S> S filled(Filled<S> kind) {
-    return kind.of(
+  private Cylinder cylinder() {
+    return new Cylinder(
         metres(PartColumn.ROD_DIAMETER),
         metres(PartColumn.TUBE_DIAMETER),
         metres(PartColumn.BORE_DIAMETER),
         metres(PartColumn.STROKE),
         metres(PartColumn.EXTENDED_LENGTH),
         metres(PartColumn.COMPRESSED_LENGTH),
-        get(PartColumn.FORCE_CLASS),
         get(PartColumn.FRICTION),
         get(PartColumn.COLD_FRICTION_FACTOR),
         si(PartColumn.GAS_VOLUME, Unit.MILLILITRE),
         si(PartColumn.OIL_VOLUME, Unit.MILLILITRE));
+  }
+
+  private Damper damper() {
+    double speed = metres(PartColumn.DAMPING_SPEED);
+    return new Damper(
+        cylinder(),
+        get(PartColumn.FORCE_CLASS),
+        new Digression(
+            get(PartColumn.COMPRESSING_DAMPING), speed, get(PartColumn.COMPRESSING_EXPONENT)),
+        new Digression(
+            get(PartColumn.EXTENDING_DAMPING), speed, get(PartColumn.EXTENDING_EXPONENT)));
   }
 
   private CoilSpring coilSpring() {

@@ -153,7 +153,7 @@ public record PartRow(
         part.finish(),
         part.ends(),
         part.mounting(),
-        part.spring() instanceof LockingSpring locking ? locking.locking() : null,
+        part.lock().map(LockingSpring::locking).orElse(null),
         numbers,
         part.offer(),
         part.derived());

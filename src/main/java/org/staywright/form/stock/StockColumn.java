@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.staywright.form.part.Completion;
@@ -39,8 +40,7 @@ public record StockColumn(
 
   private static final List<String> EVERY = FamilyColumn.codes();
   private static final List<String> FITTINGS = List.of(FamilyColumn.FITTING);
-  private static final List<String> PARTS =
-      Arrays.stream(Family.values()).map(Family::code).toList();
+  private static final List<String> PARTS = families(family -> true);
 
   private static final Map<String, String> EXAMPLES =
       Map.ofEntries(
@@ -97,15 +97,16 @@ public record StockColumn(
     return ALL.stream().filter(column -> column.name.equals(name)).findFirst();
   }
 
+  private static List<String> families(Predicate<Family> which) {
+    return Arrays.stream(Family.values()).filter(which).map(Family::code).toList();
+  }
+
   private static StockColumn described(String name) {
     Optional<PartColumn> part =
         Arrays.stream(PartColumn.values()).filter(c -> c.column().equals(name)).findFirst();
     if (part.isPresent()) {
       List<String> families =
-          Arrays.stream(Family.values())
-              .filter(family -> PartColumn.of(family).contains(part.get()))
-              .map(Family::code)
-              .collect(Collectors.toCollection(ArrayList::new));
+          new ArrayList<>(families(family -> PartColumn.of(family).contains(part.get())));
       if (FittingRow.COLUMNS.contains(name)) {
         families.add(FamilyColumn.FITTING);
       }
@@ -144,11 +145,9 @@ public record StockColumn(
               name,
               Arrays.stream(Locking.values()).map(Locking::code).collect(Collectors.joining(" | ")),
               "elastic",
-              List.of(Family.LOCKING_STRUT.code(), Family.SEAT_COLUMN.code()));
+              families(Family::locks));
       case "progression" ->
-          number(
-              Completion.PROGRESSION,
-              List.of(Family.GAS_SPRING.code(), Family.TRACTION_SPRING.code()));
+          number(Completion.PROGRESSION, families(family -> family.hasGas() && !family.locks()));
       case "price_currency" -> plain(name, "[A-Z]{3}", "EUR", EVERY);
       case "price_valid_until", "stock_date" -> plain(name, "YYYY-MM-DD", "2027-06-30", EVERY);
       case "price_pack", "price_order_multiple" -> whole(name, 1, 1_000_000, "1");

@@ -32,7 +32,7 @@ class CautionsTest {
     // Statics: (p − p_a)·πd²/4 = F1 + f, 5 mm further in than at rest.
     double area = Math.PI / 4 * Math.pow(PART.spring().rodDiameter(), 2);
     double gauge = (PART.spring().force() + PART.spring().friction()) / area;
-    double volume = PART.gas().orElseThrow().gasVolume();
+    double volume = PART.gas().orElseThrow().cylinder().gasVolume();
     double atRest = gauge * (1 - 5e-3 * area / volume);
     assertEquals(atRest, caution.figures().get(0).si(), 2e-3 * gauge);
     assertEquals(Severity.DANGER, caution.severity());

@@ -29,6 +29,7 @@ import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.spring.CoilSpring;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.Damper;
 import org.staywright.spring.Digression;
 import org.staywright.spring.GasSpring;
@@ -62,9 +63,10 @@ class FamilyCautionsTest {
   private static final Part TRACTION =
       Trial.part(
           Family.TRACTION_SPRING,
-          new TractionSpring(0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, 300, 17, 1.5, 38e-6, 1e-6));
+          new TractionSpring(
+              new Cylinder(0.008, 0.018, 0.0156, 0.2, 0.53, 0.33, 17, 1.5, 38e-6, 1e-6), 300));
   private static final GasSpring OPEN =
-      new GasSpring(0.01, 0.028, 0.024, 0.12, 0.32, 0.2, 400, 20, 1.5, 8e-5, 1e-6);
+      new GasSpring(new Cylinder(0.01, 0.028, 0.024, 0.12, 0.32, 0.2, 20, 1.5, 8e-5, 1e-6), 400);
   private static final LockingSpring LOCK =
       new LockingSpring(OPEN, 5e-6, 1.5e-5, Locking.ELASTIC, 8000);
   private static final Part STRUT = Trial.part(Family.LOCKING_STRUT, LOCK);
@@ -201,6 +203,9 @@ class FamilyCautionsTest {
     return Trial.part(
         Family.DAMPER,
         new Damper(
-            0.008, 0.022, 0.019, 0.1, 0.32, 0.22, gas > 0 ? 80 : 0, 10, 1.5, gas, 28e-6, way, way));
+            new Cylinder(0.008, 0.022, 0.019, 0.1, 0.32, 0.22, 10, 1.5, gas, 28e-6),
+            gas > 0 ? 80 : 0,
+            way,
+            way));
   }
 }

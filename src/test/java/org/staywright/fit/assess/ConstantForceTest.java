@@ -28,6 +28,7 @@ import org.staywright.part.Mounting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 /**
@@ -121,7 +122,8 @@ class ConstantForceTest {
   /** A cubic metre of gas behind a rod of 10 mm: the force stays. */
   private static Range range() {
     Offer offer = new Offer(null, 9, LocalDate.of(2026, 11, 20), 0);
-    GasSpring spring = new GasSpring(10e-3, 40e-3, 35e-3, 0.35, 0.65, 0.28, FORCE, 0, 1, 1, 0);
+    GasSpring spring =
+        new GasSpring(new Cylinder(10e-3, 40e-3, 35e-3, 0.35, 0.65, 0.28, 0, 1, 1, 0), FORCE);
     Part part =
         new Part(
             "CONST-1",

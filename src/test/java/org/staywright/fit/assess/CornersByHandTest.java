@@ -28,6 +28,7 @@ import org.staywright.part.Mounting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 /**
@@ -51,7 +52,9 @@ class CornersByHandTest {
             null,
             Family.GAS_SPRING,
             Finish.ZINC,
-            new GasSpring(10e-3, 40e-3, 35e-3, stroke, lengths[1], lengths[0], force, 0, 1, 1, 0),
+            new GasSpring(
+                new Cylinder(10e-3, 40e-3, 35e-3, stroke, lengths[1], lengths[0], 0, 1, 1, 0),
+                force),
             tolerance,
             new Part.Ends("M8", "M8"),
             new Part.Damping(0, 1e-3, 2e-3, 4, 3),

@@ -33,6 +33,7 @@ import org.staywright.part.Finish;
 import org.staywright.part.Fitting;
 import org.staywright.part.FittingType;
 import org.staywright.part.Part;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.Damper;
 import org.staywright.spring.Digression;
 
@@ -190,17 +191,9 @@ class EndSpeedTest {
     Digression law = new Digression(150, 0.2, 0.7);
     Damper damper =
         new Damper(
-            8e-3,
-            18e-3,
-            15e-3,
-            0.5,
-            0.5 + part.spring().extendedLength(),
-            0.2,
+            new Cylinder(
+                8e-3, 18e-3, 15e-3, 0.5, 0.5 + part.spring().extendedLength(), 0.2, 4, 1, 0, 5e-6),
             0,
-            4,
-            1,
-            0,
-            5e-6,
             law,
             law);
     Part other = with(GAS, null, damper);

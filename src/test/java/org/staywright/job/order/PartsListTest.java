@@ -16,6 +16,7 @@ import org.staywright.part.Mounting;
 import org.staywright.part.Offer;
 import org.staywright.part.Part;
 import org.staywright.part.Price;
+import org.staywright.spring.Cylinder;
 import org.staywright.spring.GasSpring;
 
 class PartsListTest {
@@ -214,7 +215,8 @@ class PartsListTest {
         null,
         Family.GAS_SPRING,
         Finish.ZINC,
-        new GasSpring(0.008, 0.018, 0.0156, 0.16, 0.388, 0.228, 400, 19, 1.5, 27.7e-6, 0.7e-6),
+        new GasSpring(
+            new Cylinder(0.008, 0.018, 0.0156, 0.16, 0.388, 0.228, 19, 1.5, 27.7e-6, 0.7e-6), 400),
         20,
         new Part.Ends("M8", "M8"),
         new Part.Damping(0, 0.6e-3, 2e-3, 4, 3),

@@ -52,7 +52,7 @@ class ImportsTest extends ImportBench {
     assertTrue(part.derived().containsAll(List.of("boreDiameterMm", "gasVolumeMl", "frictionN")));
     assertFalse(part.derived().contains("strokeMm"));
     GasSpring spring = (GasSpring) part.spring();
-    assertEquals(0.0156, spring.boreDiameter(), 1e-9);
+    assertEquals(0.0156, spring.cylinder().boreDiameter(), 1e-9);
     var law = spring.law(1, 1);
     double f2 = law.extending(spring.stroke() - 5e-3, 293.15);
     assertEquals(1.35, f2 / spring.force(), 1e-4);

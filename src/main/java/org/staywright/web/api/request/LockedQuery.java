@@ -24,15 +24,7 @@ public final class LockedQuery {
   private LockedQuery() {}
 
   public static LockedCurve curve(Part part, JsonNode query) {
-    if (!(part.spring() instanceof LockingSpring spring)) {
-      String families =
-          Stream.of(Family.values())
-              .filter(Family::locks)
-              .map(Coded::code)
-              .collect(Collectors.joining(", "));
-      throw BadQuery.uncomputable(
-          List.of(new Fault("partNumber", part.number(), families, "does-not-lock")));
-    }
+    LockingSpring spring = part.lock().orElseThrow(() -> doesNotLock(part));
     try {
       LockedSpring locked =
           spring.locked(
@@ -42,6 +34,16 @@ public final class LockedQuery {
       throw BadQuery.uncomputable(
           refused.faults().stream().map(fault -> named(fault, query)).toList());
     }
+  }
+
+  private static RuntimeException doesNotLock(Part part) {
+    String families =
+        Stream.of(Family.values())
+            .filter(Family::locks)
+            .map(Coded::code)
+            .collect(Collectors.joining(", "));
+    return BadQuery.uncomputable(
+        List.of(new Fault("partNumber", part.number(), families, "does-not-lock")));
   }
 
   /** With the value as it was typed. */
