@@ -1,4 +1,4 @@
-/** Units, bounds and faults: what every number that crosses a boundary needs. */
+/** Units, bounds and faults: what every number that crosses a boundary needs; and languages. */
 @NullMarked
 package org.staywright.unit;
 

@@ -18,9 +18,9 @@ import org.staywright.unit.Units;
 /**
  * One language: its sentences by key and its numbers.
  *
- * <p>The sentence of {@code fault.missing} stands under that key in {@code
- * wording/fault.properties} (German in {@code fault_de.properties}), in the notation of {@link
- * MessageFormat}. Numbers go in as text made by {@link #number}, so that the pattern never formats
+ * <p>The sentence of {@code part.brief} stands under that key in {@code
+ * wording/part/part.properties} (German in {@code part_de.properties}), in the notation of {@link
+ * MessageFormat}: {@link Topics}. Numbers go in as text made by {@link #number}, so that the pattern never formats
  * them. [mm] in a sentence is the unit that its reader measures lengths in, [5 mm] a length in it.
  */
 public final class Wording {
@@ -124,8 +124,7 @@ public final class Wording {
   }
 
   private ResourceBundle bundle(String key) {
-    String topic = "wording." + key.substring(0, key.indexOf('.'));
-    return ResourceBundle.getBundle(topic, locale, NO_FALLBACK);
+    return ResourceBundle.getBundle(Topics.bundle(key), locale, NO_FALLBACK);
   }
 
   /** A number with a fixed count of decimals; −0 is written 0. */

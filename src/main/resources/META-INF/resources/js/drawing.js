@@ -4,10 +4,14 @@ const MM_PER_INCH = 25.4;
 /** Whether the page speaks of inches; its choice of steps says so. */
 export const inches = () => document.getElementById('snap').dataset.units === 'inch-pound';
 
+const decimalMark = new Intl.NumberFormat(document.documentElement.lang)
+  .formatToParts(0.5)
+  .find(({ type }) => type === 'decimal').value;
+
 /** A length as the page writes it; a decimal point in a table, where commas stand between numbers. */
 export function written(mm, inTable = false) {
   const text = String(inches() ? +(mm / MM_PER_INCH).toFixed(4) : +mm.toFixed(1));
-  return !inTable && document.documentElement.lang.startsWith('de') ? text.replace('.', ',') : text;
+  return inTable ? text : text.replace('.', decimalMark);
 }
 
 export class Drawing {

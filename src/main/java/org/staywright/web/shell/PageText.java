@@ -1,6 +1,9 @@
 package org.staywright.web.shell;
 
 import io.quarkus.qute.TemplateExtension;
+import java.util.List;
+import java.util.Locale;
+import org.staywright.unit.Language;
 import org.staywright.wording.Wording;
 
 /** Sentences in the templates: {@code {say:text('page.skip')}}. */
@@ -15,6 +18,16 @@ public final class PageText {
 
   static String language() {
     return wording().locale().toLanguageTag();
+  }
+
+  /** The languages that the page could be in besides, by their tags. */
+  static List<String> otherLanguages() {
+    return Language.tags().stream().filter(tag -> !tag.equals(language())).toList();
+  }
+
+  /** A language in its own words. */
+  static String languageName(String tag) {
+    return Wording.of(Locale.forLanguageTag(tag)).text("preference.language");
   }
 
   public static String text(String key) {

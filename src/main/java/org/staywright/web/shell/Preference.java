@@ -5,10 +5,10 @@ import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.core.http.Cookie;
 import io.vertx.core.http.CookieSameSite;
 import io.vertx.ext.web.RoutingContext;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.staywright.unit.Language;
 import org.staywright.unit.Units;
 import org.staywright.wording.Wording;
 
@@ -23,12 +23,10 @@ public record Preference(Locale language, Units units) {
 
   private static final long YEAR = 365L * 24 * 3600;
 
-  /** Languages that there are sentences in. */
-  private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
+  private static final Preference USUAL = 
+      new Preference(Language.first().locale(), Units.METRIC);
 
-  private static final Preference USUAL = new Preference(Locale.ENGLISH, Units.METRIC);
-
-  /** Of the request at hand; English and metric where there is none. */
+  /** Of the request at hand; the first language and metric where there is none. */
   public static Preference now() {
     RoutingContext request = request();
     return request == null ? USUAL : of(request);
@@ -45,7 +43,7 @@ public record Preference(Locale language, Units units) {
   }
 
   static Optional<Locale> language(String tag) {
-    return LANGUAGES.stream().filter(each -> each.toLanguageTag().equals(tag)).findFirst();
+    return Language.of(tag).map(Language::locale);
   }
 
   /** The answer to the request at hand tells the browser to remember. */
@@ -84,7 +82,7 @@ public record Preference(Locale language, Units units) {
     String header = request.request().getHeader("Accept-Language");
     try {
       Locale best =
-          header == null ? null : Locale.lookup(Locale.LanguageRange.parse(header), LANGUAGES);
+          header == null ? null : Locale.lookup(Locale.LanguageRange.parse(header), Language.locales());
       return best == null ? USUAL.language : best;
     } catch (IllegalArgumentException unreadable) {
       return USUAL.language;

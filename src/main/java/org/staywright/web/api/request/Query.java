@@ -10,6 +10,7 @@ import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Shape;
 import org.staywright.unit.Fault;
+import org.staywright.unit.Language;
 import org.staywright.unit.Units;
 
 /** The parameters of an address, read by a shape like any other input. */
@@ -21,7 +22,7 @@ public final class Query {
   private static final Shape DOCUMENT =
       Shape.of(
           "document",
-          Field.optional("lang", Kind.Choice.of("en", "de")),
+          Field.optional("lang", new Kind.Choice(Language.tags(), List.of())),
           Field.optional(
               "units",
               Kind.Choice.of(Stream.of(Units.values()).map(Units::code).toArray(String[]::new))));

@@ -183,7 +183,7 @@ class ApiDocumentTest {
           .forEach(shape -> places(shape, there));
     }
     Set<String> said =
-        ResourceBundle.getBundle("wording.api", Locale.ENGLISH).keySet().stream()
+        ResourceBundle.getBundle("wording.api.api", Locale.ENGLISH).keySet().stream()
             .filter(key -> key.startsWith("api.about."))
             .map(key -> key.substring("api.about.".length()))
             .collect(Collectors.toCollection(TreeSet::new));
