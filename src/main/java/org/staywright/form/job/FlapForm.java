@@ -7,6 +7,7 @@ import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.NEWTON_METRE;
 
 import java.util.List;
+import org.staywright.form.job.JobShape.Section;
 import org.staywright.form.schema.Kind.Amount;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Shape;
@@ -26,15 +27,15 @@ final class FlapForm implements MountedForm {
           required("type", Choice.of(HingedFlap.CODE)),
           required("massKg", LoadShape.MASS),
           withDefault("massTolerancePercent", LoadShape.MASS_TOLERANCE, 5),
-          optional("lightestMassKg", LoadShape.MASS),
+          optional("lightestMassKg", LoadShape.MASS).in(Section.MORE_GEOMETRY),
           required("centreOfMassMm", LoadShape.POINT),
           required("handleMm", LoadShape.POINT),
           required("opens", Choice.of(COUNTERCLOCKWISE, "clockwise")),
           required("openingAngleDeg", Amount.positive(270, DEGREE)),
           withDefault("tiltDeg", Amount.between(-180, 180, DEGREE), 0),
-          withDefault("hingeFrictionNm", Amount.between(0, 1000, NEWTON_METRE), 0.5),
-          withDefault("sealMomentNm", Amount.between(-1000, 1000, NEWTON_METRE), 0),
-          withDefault("sealAngleDeg", Amount.positive(90, DEGREE), 5),
+          withDefault("hingeFrictionNm", Amount.between(0, 1000, NEWTON_METRE), 0.5).in(Section.MORE_GEOMETRY),
+          withDefault("sealMomentNm", Amount.between(-1000, 1000, NEWTON_METRE), 0).in(Section.BEHAVIOUR),
+          withDefault("sealAngleDeg", Amount.positive(90, DEGREE), 5).in(Section.BEHAVIOUR),
           optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
 
   @Override

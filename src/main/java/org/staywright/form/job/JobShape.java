@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Weights;
 import org.staywright.form.schema.Field;
+import org.staywright.form.schema.Group;
 import org.staywright.form.schema.Kind.Amount;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Kind.Flag;
@@ -33,6 +34,40 @@ import org.staywright.unit.Bound;
 
 /** The fields of a job with their bounds and defaults, in the units of the boundary. */
 public final class JobShape {
+
+  /** The groups of fields in which a job is asked for. */
+  public enum Section implements Group {
+    LOAD(
+        false, "name", "load.massKg", "load.lightestMassKg", "load.massTolerancePercent",
+        "load.frictionN"),
+    MOUNTS(false),
+    REQUIREMENTS(false),
+    /** What is asked of its behaviour besides, by whoever needs it. */
+    BEHAVIOUR(true, "requirements"),
+    MORE_GEOMETRY(true, "load", "mounts.lateralOffsetMm"),
+    BESIDE(true),
+    CONDITIONS(true),
+    FILTERS(true, "filters.families", "fittings", "filters.finish", "limit"),
+    WEIGHTS(true);
+
+    private final boolean folded;
+    private final List<String> first;
+
+    Section(boolean folded, String... first) {
+      this.folded = folded;
+      this.first = List.of(first);
+    }
+
+    @Override
+    public boolean folded() {
+      return folded;
+    }
+
+    @Override
+    public List<String> first() {
+      return first;
+    }
+  }
 
   private static final Amount TEMPERATURE = Amount.between(-60, 150, CELSIUS);
 
@@ -81,22 +116,23 @@ public final class JobShape {
   public static final Shape JOB =
       Shape.of(
           "job",
-          withDefault("name", Text.upTo(200), ""),
+          withDefault("name", Text.upTo(200), "").in(Section.LOAD),
           required(
-              "load",
-              new Variants(
-                  "type", LoadForms.ALL.stream().map(LoadForm::shape).toList(), List.of())),
-          optional("mounts", LoadShape.MOUNTS),
+                  "load",
+                  new Variants(
+                      "type", LoadForms.ALL.stream().map(LoadForm::shape).toList(), List.of()))
+              .in(Section.LOAD),
+          optional("mounts", LoadShape.MOUNTS).in(Section.MOUNTS),
           optional("zones", ZonesShape.ZONES),
-          withDefault("beside", new Many(BesideForm.SHAPE, 0, BesideForm.MOST), List.of()),
-          withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)),
-          withDefaults("fittings", FITTINGS),
-          withDefaults("conditions", CONDITIONS),
-          withDefaults("requirements", RequirementsShape.ALL),
-          withDefaults("filters", FILTERS),
+          withDefault("beside", new Many(BesideForm.SHAPE, 0, BesideForm.MOST), List.of()).in(Section.BESIDE),
+          withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)).in(Section.MOUNTS),
+          withDefaults("fittings", FITTINGS).in(Section.FILTERS),
+          withDefaults("conditions", CONDITIONS).in(Section.CONDITIONS),
+          withDefaults("requirements", RequirementsShape.ALL).in(Section.REQUIREMENTS),
+          withDefaults("filters", FILTERS).in(Section.FILTERS),
           withDefault("rankBy", Choice.of(RankBy.class), "balanced"),
-          withDefaults("weights", WEIGHTS),
-          withDefault("limit", new Whole(1, 200), 20));
+          withDefaults("weights", WEIGHTS).in(Section.WEIGHTS),
+          withDefault("limit", new Whole(1, 200), 20).in(Section.FILTERS));
 
   private JobShape() {}
 
@@ -111,16 +147,17 @@ public final class JobShape {
   public static Shape of(String type) {
     LoadForm load = LoadForms.of(type).orElseThrow();
     Map<String, Field> fields = new LinkedHashMap<>(JOB.fields());
-    fields.put("load", required("load", load.shape()));
+    fields.put("load", required("load", load.shape()).in(Section.LOAD));
     if (!load.mounted()) {
       fields.keySet().removeAll(List.of("mounts", "zones", "beside"));
+      fields.computeIfPresent("springCounts", (name, counts) -> counts.in(Section.LOAD));
     }
-    fields.put("requirements", withDefaults("requirements", RequirementsShape.of(load)));
+    fields.put("requirements", withDefaults("requirements", RequirementsShape.of(load)).in(Section.REQUIREMENTS));
     if (!load.handMoved()) {
       fields.keySet().removeAll(List.of("springCounts", "fittings"));
       Map<String, Field> filters = new LinkedHashMap<>(FILTERS.fields());
       filters.remove("families");
-      fields.put("filters", withDefaults("filters", new Shape("filters", filters)));
+      fields.put("filters", withDefaults("filters", new Shape("filters", filters)).in(Section.FILTERS));
     }
     return new Shape(JOB.name(), fields);
   }

@@ -6,6 +6,7 @@ import static org.staywright.unit.Unit.KILOGRAM;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.PERCENT;
 
+import org.staywright.form.job.JobShape.Section;
 import org.staywright.form.schema.Kind.Amount;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Shape;
@@ -26,8 +27,10 @@ public final class LoadShape {
           "mounts",
           required("frameMm", POINT),
           required("movingMm", POINT),
-          withDefault("rodEndAt", Choice.of("frame", "moving", "either"), "either"),
-          withDefault("lateralOffsetMm", Amount.between(0, 1000, MILLIMETRE), 0));
+          withDefault("rodEndAt", Choice.of("frame", "moving", "either"), "either")
+              .in(Section.MORE_GEOMETRY),
+          withDefault("lateralOffsetMm", Amount.between(0, 1000, MILLIMETRE), 0)
+              .in(Section.MORE_GEOMETRY));
 
   private LoadShape() {}
 }

@@ -12,6 +12,7 @@ import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Job.OpenStop;
 import org.staywright.fit.job.Requirements;
 import org.staywright.fit.job.Still;
+import org.staywright.form.job.JobShape.Section;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.Kind.Amount;
 import org.staywright.form.schema.Kind.Choice;
@@ -43,13 +44,13 @@ final class RequirementsShape {
     Map<String, Field> fields = new LinkedHashMap<>();
     for (Criterion criterion : Criterion.values()) {
       boolean usual = criterion.concerns(HingedFlap.CODE);
-      criterion.asks().forEach(ask -> fields.put(ask.field(), field(ask, usual)));
+      criterion.asks().forEach(ask -> fields.put(ask.field(), field(criterion, ask, usual)));
       if (criterion == Criterion.EXTENDED_RESERVE) {
         fields.put("openStop", withDefault("openStop", Choice.of(OpenStop.class), "flap-stop"));
       }
       if (criterion == Criterion.STAYS_PUT) {
-        STILL_DEG.forEach(name -> fields.put(name, optional(name, ANGLE)));
-        STILL_MM.forEach(name -> fields.put(name, optional(name, WAY)));
+        STILL_DEG.forEach(name -> fields.put(name, optional(name, ANGLE).in(Section.BEHAVIOUR)));
+        STILL_MM.forEach(name -> fields.put(name, optional(name, WAY).in(Section.BEHAVIOUR)));
       }
     }
     return new Shape("requirements", fields);
@@ -58,6 +59,20 @@ final class RequirementsShape {
   /**
    * @param usual whether its default stands for every load
    */
+  private static Field field(Criterion criterion, Ask ask, boolean usual) {
+    return field(ask, usual).in(group(criterion, ask));
+  }
+
+  /** Lengths and motion stand apart; of the rest, first what is asked of nearly every job. */
+  private static Section group(Criterion criterion, Ask ask) {
+    if (criterion.ofTheLengths() || criterion.inTime()) {
+      return Section.MORE_GEOMETRY;
+    }
+    return criterion.holding() || ask.fallback() != null
+        ? Section.REQUIREMENTS
+        : Section.BEHAVIOUR;
+  }
+
   private static Field field(Ask ask, boolean usual) {
     if (ask.flag()) {
       return withDefault(ask.field(), new Flag(), false);
@@ -77,7 +92,7 @@ final class RequirementsShape {
         if (!criterion.concerns(code) || isOfOtherKind(ask, load.kind())) {
           fields.remove(ask.field());
         } else {
-          fields.put(ask.field(), field(ask, true));
+          fields.put(ask.field(), field(criterion, ask, true));
         }
       }
     }

@@ -3,10 +3,15 @@ package org.staywright.form.schema;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.staywright.unit.Fault;
 
 /**
@@ -33,6 +38,41 @@ public record Shape(String name, Map<String, Field> fields) implements Kind {
     }
     Field outer = fields.get(dotted.substring(0, dot));
     return outer == null ? Optional.empty() : within(outer.kind(), dotted.substring(dot + 1));
+  }
+
+  /** Whether it is a point, which is one field to whoever fills it in. */
+  public boolean isPoint() {
+    return fields.containsKey("x");
+  }
+
+  /** Dotted names of its fields by the group they stand in, both in order. */
+  public SortedMap<Group, List<String>> groups() {
+    SortedMap<Group, List<String>> groups = new TreeMap<>(Comparator.comparing(Group::ordinal));
+    group("", null, groups);
+    groups.forEach(
+        (group, names) -> names.sort(Comparator.comparing(name -> place(name, group.first()))));
+    return groups;
+  }
+
+  private void group(String prefix, @Nullable Group outer, Map<Group, List<String>> groups) {
+    for (Field field : fields.values()) {
+      String name = prefix + field.name();
+      Group group = field.group() == null ? outer : field.group();
+      if (field.kind() instanceof Shape inner && !inner.isPoint()) {
+        inner.group(name + ".", group, groups);
+      } else if (group != null) {
+        groups.computeIfAbsent(group, any -> new ArrayList<>()).add(name);
+      }
+    }
+  }
+
+  private static int place(String name, List<String> first) {
+    for (int i = 0; i < first.size(); i++) {
+      if ((name + '.').startsWith(first.get(i) + '.')) {
+        return i;
+      }
+    }
+    return first.size();
   }
 
   private static Optional<Field> within(Kind kind, String inner) {

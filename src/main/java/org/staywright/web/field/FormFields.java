@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.FlatForm;
+import org.staywright.form.schema.Group;
 import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Shape;
 import org.staywright.part.Fitting;
@@ -24,7 +25,7 @@ import org.staywright.wording.Wording;
 public final class FormFields {
 
   /** Fields of a job that the form leaves out, or sends unseen. */
-  private static final Set<String> UNSEEN = Set.of("load.type", "load.inertiaKgM2", "zones");
+  static final Set<String> UNSEEN = Set.of("load.type", "load.inertiaKgM2", "zones");
 
   /** Brought up to date with the ranking that it belongs to. */
   private static final String RANK_BY = "rankBy";
@@ -35,6 +36,8 @@ public final class FormFields {
 
   /** Faults said of one field; more of a kind tell nothing new. */
   private static final int MOST_SAID = 5;
+
+  static final String FITTINGS = "fittings.";
 
   private static final List<String> USUAL_COUNTS = List.of("1", "2", "3", "4");
 
@@ -125,7 +128,7 @@ public final class FormFields {
       if (field.kind() instanceof Kind.Variants variants) {
         variants.shapes().forEach(inner -> collect(name + ".", inner, all));
       } else if (field.kind() instanceof Shape inner) {
-        if (inner.fields().containsKey("x")) {
+        if (inner.isPoint()) {
           all.add(of(name));
         }
         collect(name + ".", inner, all);
@@ -137,6 +140,18 @@ public final class FormFields {
         all.add(of(name));
       }
     }
+  }
+
+  /** All that is asked for in groups. */
+  public List<FieldGroup> groups() {
+    return shape.groups().entrySet().stream()
+        .map(each -> FieldGroup.of(each.getKey(), each.getValue(), shape, this))
+        .toList();
+  }
+
+  /** "" where there is nothing to say. */
+  String said(String key) {
+    return wording.knows(key) ? wording.text(key) : "";
   }
 
   /** What acts along: each slot that is filled, and one to fill in. */
@@ -151,7 +166,14 @@ public final class FormFields {
     return Arrays.stream(names.split(" ")).anyMatch(this::wrong);
   }
 
-  private boolean wrong(String name) {
+  /** True where an object that stands in a group is wrong as a whole. */
+  boolean wrong(Group group) {
+    return faults.keySet().stream()
+        .flatMap(at -> shape.field(at).stream())
+        .anyMatch(field -> group.equals(field.group()));
+  }
+
+  boolean wrong(String name) {
     return faults.keySet().stream().anyMatch(at -> (at + '.').startsWith(name + '.'));
   }
 
@@ -186,7 +208,7 @@ public final class FormFields {
 
   /** The fitting of an end, "rodEnd" or "tubeEnd". */
   public FittingField fitting(String end) {
-    return FittingField.of(of("fittings." + end), fittings, wording);
+    return FittingField.of(of(FITTINGS + end), fittings, wording);
   }
 
   /** As typed; what is not there at all shows its default. */
@@ -220,7 +242,7 @@ public final class FormFields {
         labels.put("", wording.text("page.option.any"));
       }
       choice.words().forEach(word -> labels.put(word, wording.text(list(name) + word)));
-    } else if (name.startsWith("fittings.")) {
+    } else if (name.startsWith(FITTINGS)) {
       Stream.of(FittingType.values())
           .filter(FittingType::endsASpring)
           .map(FittingType::code)

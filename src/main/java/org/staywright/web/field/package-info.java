@@ -1,2 +1,2 @@
-/** One field of a form: what was typed, what is wrong with it, what is around it. */
+/** Fields of a form and their groups: what was typed, what is wrong with it, what is around it. */
 package org.staywright.web.field;

@@ -3,10 +3,10 @@ package org.staywright.web.fit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import org.staywright.form.job.JobShape;
 import org.staywright.unit.Fault;
+import org.staywright.web.field.FieldGroup;
 import org.staywright.web.field.FormFields;
-import org.staywright.web.field.Input;
 import org.staywright.web.field.Typed;
 import org.staywright.web.query.JobQuery;
 
@@ -16,7 +16,7 @@ import org.staywright.web.query.JobQuery;
  * @param fields one each
  * @param rest of the job, for the form to carry along unseen
  */
-public record Weighing(List<Input> fields, List<JobQuery.Pair> rest) {
+public record Weighing(List<FieldGroup.Member> fields, List<JobQuery.Pair> rest) {
 
   private static final String WEIGHTS = "weights.";
 
@@ -28,8 +28,9 @@ public record Weighing(List<Input> fields, List<JobQuery.Pair> rest) {
         new FormFields(
             query.bench().wording(), query.bench().shape(), query.typed(), faults, List.of());
     return new Weighing(
-        Stream.of("effort", "margin", "landing", "price", "supply")
-            .map(term -> form.of(WEIGHTS + term))
+        form.groups().stream()
+            .filter(group -> group.code().equals(JobShape.Section.WEIGHTS.code()))
+            .flatMap(group -> group.members().stream())
             .toList(),
         plain(query).pairs());
   }

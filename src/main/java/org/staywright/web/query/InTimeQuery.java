@@ -10,6 +10,7 @@ import java.util.Set;
 import org.staywright.fit.job.Corner;
 import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.schema.Field;
+import org.staywright.form.schema.Group;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
 import org.staywright.form.schema.Shape;
@@ -31,6 +32,30 @@ import org.staywright.web.field.Typed;
  * @param typed of it
  */
 public record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
+
+  /** The groups in which it is asked. */
+  public enum Section implements Group {
+    PLAYED(false, "release", "spring", LOAD_STATE, "temperatureC", "failedSprings"),
+    SPREADS(true);
+
+    private final boolean folded;
+    private final List<String> first;
+
+    Section(boolean folded, String... first) {
+      this.folded = folded;
+      this.first = List.of(first);
+    }
+
+    @Override
+    public boolean folded() {
+      return folded;
+    }
+
+    @Override
+    public List<String> first() {
+      return first;
+    }
+  }
 
   private static final String SPREADS = "spreads";
 
@@ -79,7 +104,7 @@ public record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
   public static Shape shape(String type) {
     Map<String, Field> fields = new LinkedHashMap<>(MotionRequest.SHAPE.fields());
     Field load = fields.remove(LOAD);
-    fields.put(LOAD_STATE, new Field(LOAD_STATE, load.kind(), load.required(), load.fallback()));
+    fields.put(LOAD_STATE, new Field(LOAD_STATE, load.kind(), load.required(), load.fallback(), null));
     fields.putAll(ChanceRequest.SHAPE.fields());
     fields.keySet().removeAll(GIVEN);
     if (!type.equals(ForceProfile.CODE)) {
@@ -88,6 +113,8 @@ public record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
     if (type.equals(SeatColumn.CODE)) {
       fields.keySet().removeAll(List.of("hand", "handForceN", "failedSprings", SPREADS));
     }
+    fields.replaceAll(
+        (name, field) -> field.in(name.equals(SPREADS) ? Section.SPREADS : Section.PLAYED));
     return new Shape("in-time", fields);
   }
 

@@ -42,6 +42,7 @@ import org.staywright.part.Coded;
 import org.staywright.part.Family;
 import org.staywright.web.query.InTimeQuery;
 import org.staywright.web.start.Way;
+import org.staywright.wording.WordingFiles;
 
 /** The sentences of the pages: each that is asked for is there, and none lies idle. */
 class PageWordingTest {
@@ -62,6 +63,16 @@ class PageWordingTest {
           "years",
           "years-early",
           "matters-most");
+
+  /** Fields of which there is more to know than their label says. */
+  private static final List<String> ABOUT_FIELDS =
+      List.of(
+          "load.directionDeg",
+          "load.points",
+          "load.heightTravelMm",
+          "requirements.minHoldOpenN",
+          "requirements.maxBounceMm",
+          "fittings.tubeEnd");
 
   /** What is missed below zero in other words. */
   private static final Criterion[] BELOW_ZERO = {
@@ -139,6 +150,14 @@ class PageWordingTest {
     fields("page.field.", ChoiceForm.SHAPE, keys);
     fields("page.field.", MeasuredForm.MEASURED, keys);
     fields("page.field.", CentreForm.SHAPE, keys);
+    codes("page.group.", JobShape.Section.values(), keys);
+    codes("page.group.", InTimeQuery.Section.values(), keys);
+    for (String code : List.of("behaviour", "weights", "spreads")) {
+      keys.add("page.group." + code + ".about");
+    }
+    for (String name : ABOUT_FIELDS) {
+      keys.add("page.field." + name + ".about");
+    }
     codes("way.", Way.values(), keys);
     for (Way way : Way.values()) {
       keys.add("way." + way.code() + ".about");
@@ -210,7 +229,7 @@ class PageWordingTest {
     Set<String> keys = new TreeSet<>();
     for (String topic : TOPICS) {
       Properties properties = new Properties();
-      Path file = Path.of("src/main/resources/wording", topic + ".properties");
+      Path file = WordingFiles.first().get(topic);
       try (Reader in = Files.newBufferedReader(file)) {
         properties.load(in);
       }

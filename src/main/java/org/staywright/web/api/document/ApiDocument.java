@@ -145,7 +145,7 @@ public final class ApiDocument implements OASFilter {
 
   /** A parameter has no null: it is left out instead. */
   private static Field queried(Field field) {
-    return new Field(field.name(), field.kind(), true, field.fallback());
+    return new Field(field.name(), field.kind(), true, field.fallback(), null);
   }
 
   private static Parameter parameter(String name, Parameter.In in, Schema schema) {
