@@ -1,5 +1,7 @@
 package org.staywright.fit.job;
 
+import java.util.function.Function;
+
 /**
  * What a part does in a job where a hand moves the load. SI.
  *
@@ -161,6 +163,26 @@ public record Figures(
     public static double sought(boolean turning) {
       return turning ? SOUGHT_TURNING : SOUGHT_SHIFTING;
     }
+  }
+
+  @Override
+  public <T> T as(Function<Figures, T> hand, Function<SeatFigures, T> seat) {
+    return hand.apply(this);
+  }
+
+  @Override
+  public double has(Term term, Bare bare) {
+    return term.hand.of(bare, this);
+  }
+
+  @Override
+  public double extended() {
+    return lengths.extended();
+  }
+
+  @Override
+  public Double endSpeed() {
+    return landing.endSpeed();
   }
 
   @Override

@@ -62,7 +62,7 @@ public final class Term {
   Yield yields;
   private Predicate<Job> when = job -> true;
   private BiFunction<Job, Bare, Double> asked;
-  private ToDoubleFunction<Figures> measure;
+  private Function<Figures, Double> measure;
 
   /** What counts as 1 of margin: NaN for all of what is asked, 0 for none. */
   private double marginScale;
@@ -164,7 +164,7 @@ public final class Term {
   }
 
   /** What is missed as a force at the hand, where nothing measures against nothing. */
-  Term measuredBy(ToDoubleFunction<Figures> newtons) {
+  Term measuredBy(Function<Figures, Double> newtons) {
     measure = newtons;
     return this;
   }
@@ -246,7 +246,7 @@ public final class Term {
       return Double.POSITIVE_INFINITY;
     }
     if (measure != null) {
-      return measure.applyAsDouble((Figures) outcome) / job.requirements().handOpenLimit();
+      return outcome.as(measure, seat -> Double.NaN) / job.requirements().handOpenLimit();
     }
     return Math.abs(needed - has) / (needed == 0 ? nothing(job) : Math.abs(needed));
   }
