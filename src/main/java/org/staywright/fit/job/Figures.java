@@ -1,5 +1,8 @@
 package org.staywright.fit.job;
 
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
 /**
  * What a part does in a job where a hand moves the load. SI.
  *
@@ -77,10 +80,10 @@ public record Figures(
       double rms,
       Extreme openWorst,
       Extreme closeWorst,
-      Double selfOpensFrom,
+      @Nullable Double selfOpensFrom,
       Double selfOpensFromWorst,
-      Double staysFrom,
-      Double staysPut) {
+      @Nullable Double staysFrom,
+      @Nullable Double staysPut) {
 
     /** The larger of both in the worst corner. */
     public double worst() {
@@ -108,20 +111,20 @@ public record Figures(
    *     where none does
    */
   public record Hold(
-      Extreme ratio,
+      @Nullable Extreme ratio,
       Extreme open,
       double closed,
       Extreme closedLeast,
       double latchPush,
       double shuts,
-      Double overCentre) {}
+      @Nullable Double overCentre) {}
 
   /**
    * @param endSpeed of the handle as damping lets it arrive at the open end, greatest of all
    *     corners, m/s; null where nothing damps
    * @param undampedStop whether the spring is the stop and nothing damps it there
    */
-  public record Landing(Double endSpeed, boolean undampedStop) {}
+  public record Landing(@Nullable Double endSpeed, boolean undampedStop) {}
 
   /**
    * @param peakPressure highest absolute gas pressure, fast and strong, Pa
@@ -152,7 +155,7 @@ public record Figures(
    * @param lift how far past the stop it hangs free, rad or m; 0 at the stop, null where nowhere
    *     near
    */
-  public record Hanging(double press, Double lift) {
+  public record Hanging(double press, @Nullable Double lift) {
 
     private static final double SOUGHT_TURNING = Math.toRadians(15);
     private static final double SOUGHT_SHIFTING = 50e-3;
@@ -161,6 +164,26 @@ public record Figures(
     public static double sought(boolean turning) {
       return turning ? SOUGHT_TURNING : SOUGHT_SHIFTING;
     }
+  }
+
+  @Override
+  public <T> T as(Function<Figures, T> hand, Function<SeatFigures, T> seat) {
+    return hand.apply(this);
+  }
+
+  @Override
+  public double has(Term term, Bare bare) {
+    return term.hand.of(bare, this);
+  }
+
+  @Override
+  public double extended() {
+    return lengths.extended();
+  }
+
+  @Override
+  public Double endSpeed() {
+    return landing.endSpeed();
   }
 
   @Override

@@ -24,6 +24,8 @@ import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
 import org.staywright.form.stock.BackupShape;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
+import org.staywright.web.shell.Download;
 
 /** Everything there is as one file, and back. */
 @Path("/api/v1")
@@ -57,7 +59,7 @@ public class BackupResource {
       }
       String name = "staywright-" + STAMP.format(written.created()) + ".zip";
       InputStream bytes = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
-      return PartsListResource.attached(bytes, name);
+      return Download.kept(bytes, name);
     } catch (IOException | RuntimeException e) {
       Files.deleteIfExists(file);
       throw e;
@@ -67,7 +69,8 @@ public class BackupResource {
   @POST
   @Path("restore")
   @Consumes({ZIP, MediaType.APPLICATION_OCTET_STREAM})
-  public ObjectNode restore(InputStream body, UriInfo uri) throws IOException {
+  @Refuses(503)
+  public ObjectNode restoreBackup(InputStream body, UriInfo uri) throws IOException {
     boolean dry = Query.read(BackupShape.QUERY, uri).path("dryRun").booleanValue();
     java.nio.file.Path file = Files.createTempFile("staywright-restore", ".zip");
     try {

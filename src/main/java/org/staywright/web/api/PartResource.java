@@ -6,7 +6,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
@@ -25,6 +24,8 @@ import org.staywright.unit.Unit;
 import org.staywright.web.api.request.LockedQuery;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 
@@ -40,7 +41,7 @@ public class PartResource {
   }
 
   @GET
-  public ObjectNode list(UriInfo uri) {
+  public ObjectNode listParts(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.PARTS, uri);
     Range range = current.get();
     int size = PageJson.size(query);
@@ -60,7 +61,8 @@ public class PartResource {
 
   @GET
   @Path("{partNumber}/curve")
-  public ObjectNode curve(@PathParam("partNumber") String partNumber, UriInfo uri) {
+  @Refuses(422)
+  public ObjectNode partCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
     JsonNode query = Query.read(SearchShape.CURVE, uri);
     Part part = find(partNumber);
     double kelvin = Unit.CELSIUS.si(query.get("temperatureC").doubleValue());
@@ -73,6 +75,7 @@ public class PartResource {
 
   @GET
   @Path("{partNumber}/locked-curve")
+  @Refuses(422)
   public ObjectNode lockedCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
     JsonNode query = Query.read(SearchShape.LOCKED_CURVE, uri);
     return CurveJson.of(LockedQuery.curve(find(partNumber), query));
@@ -84,9 +87,7 @@ public class PartResource {
   public Response datasheet(@PathParam("partNumber") String partNumber, UriInfo uri) {
     Query.document(uri);
     byte[] pdf = Datasheet.pdf(find(partNumber), Preference.now().wording());
-    return Response.ok(pdf)
-        .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + partNumber + ".pdf\"")
-        .build();
+    return Download.shown(pdf, partNumber + ".pdf");
   }
 
   private Part find(String partNumber) {

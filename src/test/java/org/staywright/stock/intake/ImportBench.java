@@ -2,27 +2,28 @@ package org.staywright.stock.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
-import org.dhatim.fastexcel.Workbook;
-import org.junit.jupiter.api.BeforeAll;
+import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.BeforeEach;
-import org.staywright.database.Databases;
+import org.staywright.backup.Emptied;
+import org.staywright.form.Workbooks;
 import org.staywright.form.table.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.SampleRange;
 import org.staywright.stock.Stock;
-import org.staywright.stock.file.StockCsv;
+import org.staywright.stock.StockCsv;
 
 /** A stock of a few samples, and a maker's table to take in. */
 public abstract class ImportBench {
@@ -39,26 +40,24 @@ public abstract class ImportBench {
   public static final String ROW =
       "TRY-0001,gas-spring,zinc,M8,M8,rod-down,8,18,160,380,400,1.35,5\n";
 
-  static Range sample;
-  public Stock stock;
+  private static Range sample;
+
+  @Inject public Stock stock;
+  @Inject DataSource database;
   public CurrentRange current;
   public final Inbox inbox = new Inbox();
   public Imports imports;
 
-  @BeforeAll
-  static void readTheSampleRange() {
-    Stock whole = new Stock(Databases.h2());
-    new SampleRange(whole, true).loadIfFirst();
-    sample = whole.range(1);
-  }
-
   @BeforeEach
   void fillAStock() {
-    stock = new Stock(database());
+    emptyStock();
+    if (sample == null) {
+      new SampleRange(stock, true).loadIfFirst();
+      sample = stock.range(1);
+      emptyStock();
+    }
     List<Part> some = IntStream.range(0, 60).mapToObj(i -> sample.part(70 * i)).toList();
     stock.begin("some of the samples", some, sample.fittings());
-    current = new CurrentRange(stock);
-    imports = new Imports(stock, current, inbox);
   }
 
   static Checked.Change change(Imports.Outcome outcome) {
@@ -107,38 +106,14 @@ public abstract class ImportBench {
     return text.toString();
   }
 
-  interface Filling {
-    void fill(org.dhatim.fastexcel.Worksheet sheet);
-  }
-
   /** The maker's table as a workbook. */
-  static byte[] workbook(Filling more) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (Workbook book = new Workbook(bytes, "test", null)) {
-      var sheet = book.newWorksheet("stock");
-      String[] names = HEADER.strip().split(",");
-      String[] cells = ROW.strip().split(",");
-      for (int i = 0; i < names.length; i++) {
-        sheet.value(0, i, names[i]);
-        if (cells[i].matches("[0-9.]+")) {
-          sheet.value(1, i, Double.parseDouble(cells[i]));
-        } else {
-          sheet.value(1, i, cells[i]);
-        }
-      }
-      more.fill(sheet);
-    }
-    return bytes.toByteArray();
+  static byte[] workbook(Consumer<Worksheet> more) {
+    return Workbooks.of(HEADER + ROW, more);
   }
 
-  Imports emptyStock() {
-    stock = new Stock(database());
+  final void emptyStock() {
+    Emptied.all(database);
     current = new CurrentRange(stock);
-    return new Imports(stock, current, inbox);
-  }
-
-  /** A new one. */
-  DataSource database() {
-    return Databases.h2();
+    imports = new Imports(stock, current, inbox);
   }
 }
