@@ -64,8 +64,7 @@ class RoomsTest {
     room("form.stock", "schema", "table", "part");
 
     room("stock");
-    room("stock.file");
-    room("stock.intake", "", "file");
+    room("stock.intake", "");
 
     room("job.order");
     room("job", "order");

@@ -2,34 +2,32 @@ package org.staywright.form.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStreamReader;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
 import org.staywright.form.schema.Pointer;
 import org.staywright.form.schema.Shape;
+import org.staywright.form.table.Heading;
 import org.staywright.form.table.RowFault;
-import org.staywright.form.table.RowFile;
+import org.staywright.form.table.Rows;
+import org.staywright.form.table.Spoiled;
+import org.staywright.form.table.TableFile;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
 /**
- * Many jobs in one file: a JSON array, or CSV whose columns are a job's fields by dotted names.
- * Rows count from 1: of JSON the first job, of CSV the line of the header.
+ * Many jobs in one file: a JSON array, or a table whose columns are a job's fields by dotted names.
+ * Rows count from 1: of JSON the first job, of a table the row of the header.
  */
 public final class JobFile {
 
@@ -37,6 +35,8 @@ public final class JobFile {
   public static final int MOST = 10_000;
 
   private static final String TYPE = "load.type";
+
+  private static final String COLUMNS = TYPE + ", load.massKg, …";
 
   /** More are as good as a wrong file. */
   private static final int MOST_FAULTS = 1000;
@@ -88,39 +88,38 @@ public final class JobFile {
   }
 
   /**
+   * @param body CSV or a workbook
    * @param range that parts beside the springs are looked up in
    */
-  public static JobFile csv(byte[] body, Range range) {
+  public static JobFile table(InputStream body, Range range) {
     JobFile file = new JobFile(range);
-    var strict = StandardCharsets.UTF_8.newDecoder();
-    int line = 1;
-    int count = 0;
-    try (CSVParser parser =
-        RowFile.FORMAT.parse(new InputStreamReader(new ByteArrayInputStream(body), strict))) {
-      List<String> names = null;
-      for (CSVRecord record : parser) {
-        line = (int) parser.getCurrentLineNumber();
-        if (names == null) {
-          names = file.header(line, record);
-          if (file.faultCount > 0) {
-            return file;
-          }
-        } else if (++count <= MOST) {
-          file.record(line, names, record);
-        }
+    try (Rows rows = TableFile.once(body)) {
+      Rows.Row header = rows.header();
+      if (header == null) {
+        throw new Spoiled(1, null, COLUMNS, "empty-file");
       }
-    } catch (IOException | UncheckedIOException | IllegalStateException e) {
-      boolean coding =
-          e instanceof CharacterCodingException || e.getCause() instanceof CharacterCodingException;
-      file.fault(
-          line,
-          coding
-              ? new Fault("", null, "UTF-8", "not-utf8")
-              : new Fault("", null, "CSV (RFC 4180)", "not-csv"));
-      return file;
+      Heading heading =
+          new Heading(header, name -> JobShape.JOB.field(name).isPresent(), COLUMNS, TYPE);
+      heading.faults().forEach(fault -> file.fault(header.number(), fault));
+      if (file.faultCount == 0) {
+        file.rows(rows, heading);
+      }
+    } catch (Spoiled spoiled) {
+      file.fault(spoiled.fault().row(), spoiled.fault().fault());
+    } catch (IOException e) {
+      throw new UncheckedIOException("the file did not come whole", e);
     }
-    file.size(count);
     return file;
+  }
+
+  private void rows(Rows source, Heading heading) {
+    int count = 0;
+    for (Rows.Row row = source.next(); row != null; row = source.next()) {
+      if (++count <= MOST) {
+        row(row, heading);
+      }
+    }
+    size(count);
   }
 
   private void size(int count) {
@@ -129,35 +128,19 @@ public final class JobFile {
     }
   }
 
-  private List<String> header(int line, CSVRecord record) {
-    List<String> names = new ArrayList<>();
-    for (String cell : record) {
-      String name = cell.replace("\ufeff", "").strip();
-      if (JobShape.JOB.field(name).isEmpty()) {
-        fault(line, new Fault(name, name, TYPE + ", load.massKg, …", "unknown-column"));
-      } else if (names.contains(name)) {
-        fault(line, new Fault(name, name, name, "repeated"));
-      }
-      names.add(name);
-    }
-    if (!names.contains(TYPE) && faultCount == 0) {
-      fault(line, new Fault(TYPE, null, TYPE, "missing"));
-    }
-    return names;
-  }
-
-  private void record(int line, List<String> names, CSVRecord record) {
-    if (record.size() > names.size()) {
-      fault(line, new Fault("", record.size(), "≤ " + names.size(), "too-many-cells"));
+  private void row(Rows.Row row, Heading heading) {
+    List<Fault> spoiled = row.faults(heading.names());
+    if (!spoiled.isEmpty()) {
+      spoiled.forEach(fault -> fault(row.number(), fault));
       return;
     }
     Map<String, List<String>> values = new LinkedHashMap<>();
-    for (int i = 0; i < record.size(); i++) {
-      values.put(names.get(i), List.of(record.get(i)));
+    for (int i = 0; i < Math.min(heading.names().size(), row.cells().size()); i++) {
+      values.put(heading.names().get(i), List.of(row.cells().get(i)));
     }
-    String type = values.get(TYPE).get(0).strip();
+    String type = values.getOrDefault(TYPE, List.of("")).get(0).strip();
     Shape shape = LoadForms.of(type).isPresent() ? loaded(type) : JobShape.JOB;
-    job(line, FlatForm.tree(shape, values));
+    job(row.number(), FlatForm.tree(shape, values));
   }
 
   /** The fields of a job with one type of load; the others stay, to be refused by name. */

@@ -3,7 +3,7 @@ package org.staywright.form.job;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.Reader;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.form.schema.FlatTable;
@@ -17,7 +17,7 @@ import org.staywright.unit.Bound;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
-/** The points of a force profile as a CSV file with the columns lengthMm and forceN. */
+/** The points of a force profile as a table with the columns lengthMm and forceN. */
 public final class ProfileTable {
 
   private static final List<String> COLUMNS = List.copyOf(ProfileForm.POINT.fields().keySet());
@@ -31,7 +31,7 @@ public final class ProfileTable {
   private ProfileTable() {}
 
   /** Reads a file to its end, whatever is wrong with it. */
-  public static ProfileTable read(Reader file) {
+  public static ProfileTable read(InputStream file) {
     ProfileTable table = new ProfileTable();
     RowFile<ObjectNode> rows = RowFile.read(file, COLUMNS, table::point);
     table.faults.addAll(rows.faults());

@@ -58,6 +58,7 @@ public final class ColumnPlan {
   }
 
   private final List<Matched> columns = new ArrayList<>();
+  private final List<String> read = new ArrayList<>();
   private final Map<String, Integer> places = new HashMap<>();
   private final List<Fault> faults = new ArrayList<>();
 
@@ -71,10 +72,12 @@ public final class ColumnPlan {
   public static ColumnPlan of(List<String> header, Map<String, String> changes) {
     ColumnPlan plan = new ColumnPlan();
     for (int i = 0; i < header.size(); i++) {
-      String name = header.get(i).replace("\ufeff", "").strip();
+      String name = header.get(i).strip();
       String change = changes.getOrDefault(PLACE + (i + 1), changes.get(name));
       plan.match(name, change == null ? name : change, change != null);
     }
+    plan.columns.forEach(
+        column -> plan.read.add(column.meaning() == null ? null : column.header()));
     for (String needed : List.of("part_number", "family")) {
       if (!plan.places.containsKey(needed)) {
         plan.faults.add(new Fault(needed, null, needed, "missing"));
@@ -139,6 +142,11 @@ public final class ColumnPlan {
     return List.copyOf(columns);
   }
 
+  /** The headers of what is read, null where a column is left out. */
+  public List<String> read() {
+    return read;
+  }
+
   /** What is wrong with the header. */
   public List<Fault> faults() {
     return List.copyOf(faults);
@@ -155,7 +163,7 @@ public final class ColumnPlan {
     for (Matched column : columns) {
       String text = column.meaning() == null ? null : cell(column.meaning().column().name(), row);
       if (text != null && !text.isBlank()) {
-        texts.put(column.meaning().column().name(), clip(text.strip()));
+        texts.put(column.meaning().column().name(), Cells.clip(text.strip()));
       }
     }
     return texts;
@@ -191,12 +199,8 @@ public final class ColumnPlan {
       return fault;
     }
     String text = place < row.size() ? row.get(place) : null;
-    Object value = text == null || text.isBlank() ? fault.value() : clip(text.strip());
+    Object value = text == null || text.isBlank() ? fault.value() : Cells.clip(text.strip());
     return new Fault(columns.get(place).header(), value, fault.bound(), fault.code());
-  }
-
-  private static String clip(String text) {
-    return text.length() <= 60 ? text : text.substring(0, 60) + "…";
   }
 
   private static String normal(String name) {

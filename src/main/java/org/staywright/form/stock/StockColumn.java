@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.staywright.form.part.Completion;
@@ -36,6 +37,9 @@ import org.staywright.unit.Unit;
  */
 public record StockColumn(
     String name, Unit unit, Bound bound, String accepted, String example, List<String> families) {
+
+  /** Columns that hold a day. */
+  public static final Set<String> DATES = Set.of("price_valid_until", "stock_date");
 
   private static final List<String> EVERY = FamilyColumn.codes();
   private static final List<String> FITTINGS = List.of(FamilyColumn.FITTING);

@@ -189,7 +189,8 @@ public final class Cells {
     }
   }
 
-  private static String clip(String text) {
+  /** As much of a text as a fault names. */
+  public static String clip(String text) {
     return text.length() <= 60 ? text : text.substring(0, 60) + "…";
   }
 }

@@ -1,24 +1,21 @@
 package org.staywright.form.table;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
 /**
- * A CSV file of parts or fittings: the rows that could be read and every fault of the others. Lines
- * that begin with # are comments; the first other line names the columns, in any order.
+ * A file of parts, fittings or points: the rows that could be read and every fault of the others.
+ * Lines that begin with # are comments; the first other line names the columns, in any order.
  *
  * @param <T> what a row is
  */
@@ -33,9 +30,12 @@ public final class RowFile<T> {
           .setRecordSeparator('\n')
           .get();
 
+  private interface Source {
+    Rows open() throws IOException;
+  }
+
   private final List<String> columns;
   private final Function<Cells, T> read;
-  private final Map<String, Integer> places = new HashMap<>();
   private final Set<String> keys = new HashSet<>();
   private final List<T> rows = new ArrayList<>();
   private final List<RowFault> faults = new ArrayList<>();
@@ -46,31 +46,40 @@ public final class RowFile<T> {
   }
 
   /**
-   * Reads a file to its end, whatever is wrong with it.
+   * Reads a text to its end, whatever is wrong with it.
    *
    * @param columns that may be there, the first of which is the key
    * @param read makes one thing of the cells of a row, or refuses
    */
-  public static <T> RowFile<T> read(Reader file, List<String> columns, Function<Cells, T> read) {
-    RowFile<T> result = new RowFile<>(columns, read);
-    int line = 1;
-    try (CSVParser parser = FORMAT.parse(file)) {
-      for (CSVRecord record : parser) {
-        line = (int) parser.getCurrentLineNumber();
-        if (result.places.isEmpty()) {
-          result.header(line, record);
-        } else {
-          result.row(line, record);
-        }
+  public static <T> RowFile<T> read(Reader text, List<String> columns, Function<Cells, T> read) {
+    return new RowFile<>(columns, read).of(() -> new CsvRows(text));
+  }
+
+  /** The same of a file as it came, a workbook or CSV. */
+  public static <T> RowFile<T> read(
+      InputStream file, List<String> columns, Function<Cells, T> read) {
+    return new RowFile<>(columns, read).of(() -> TableFile.once(file));
+  }
+
+  private RowFile<T> of(Source source) {
+    try (Rows file = source.open()) {
+      Rows.Row header = file.header();
+      if (header == null) {
+        throw new Spoiled(1, null, String.join(", ", columns), "empty-file");
       }
-    } catch (IOException | UncheckedIOException | IllegalStateException e) {
-      // The parser's word for a quote that never ends and the like.
-      result.fault(line, new Fault("", null, "CSV (RFC 4180)", "not-csv"));
+      Heading heading =
+          new Heading(header, columns::contains, String.join(", ", columns), columns.get(0));
+      heading.faults().forEach(fault -> fault(header, fault));
+      Rows.Row row = faults.isEmpty() ? file.next() : null;
+      for (; row != null; row = file.next()) {
+        row(row, heading);
+      }
+    } catch (Spoiled spoiled) {
+      faults.add(spoiled.fault());
+    } catch (IOException e) {
+      throw new UncheckedIOException("the file did not come whole", e);
     }
-    if (result.places.isEmpty() && result.faults.isEmpty()) {
-      result.fault(line, new Fault(columns.get(0), null, columns.get(0), "missing"));
-    }
-    return result;
+    return this;
   }
 
   /** What could be read, in the order of the file. */
@@ -83,47 +92,26 @@ public final class RowFile<T> {
     return List.copyOf(faults);
   }
 
-  private void header(int line, CSVRecord record) {
-    for (int i = 0; i < record.size(); i++) {
-      String name = record.get(i).replace("\ufeff", "").strip();
-      if (!columns.contains(name)) {
-        fault(line, new Fault(name, name, String.join(", ", columns), "unknown-column"));
-      } else if (places.containsKey(name)) {
-        fault(line, new Fault(name, name, name, "repeated"));
-      }
-      places.putIfAbsent(name, i);
-    }
-    if (!places.containsKey(columns.get(0))) {
-      fault(line, new Fault(columns.get(0), null, columns.get(0), "missing"));
-    }
-  }
-
-  private void row(int line, CSVRecord record) {
-    if (record.size() > places.size()) {
-      String bound = "≤ " + places.size();
-      fault(line, new Fault("", record.size(), bound, "too-many-cells"));
+  private void row(Rows.Row row, Heading heading) {
+    List<Fault> spoiled = row.faults(heading.names());
+    if (!spoiled.isEmpty()) {
+      spoiled.forEach(fault -> fault(row, fault));
       return;
     }
-    Cells cells = new Cells(column -> cell(record, column));
     try {
-      T row = read.apply(cells);
-      String key = cell(record, columns.get(0)).strip();
+      T one = read.apply(new Cells(column -> heading.cell(row, column)));
+      String key = heading.cell(row, columns.get(0)).strip();
       if (keys.add(key)) {
-        rows.add(row);
+        rows.add(one);
       } else {
-        fault(line, new Fault(columns.get(0), key, "", "repeated"));
+        fault(row, new Fault(columns.get(0), key, "", "repeated"));
       }
     } catch (Refusal refusal) {
-      refusal.faults().forEach(fault -> fault(line, fault));
+      refusal.faults().forEach(fault -> fault(row, fault));
     }
   }
 
-  private String cell(CSVRecord record, String column) {
-    Integer place = places.get(column);
-    return place == null || place >= record.size() ? null : record.get(place);
-  }
-
-  private void fault(int line, Fault fault) {
-    faults.add(new RowFault(line, fault));
+  private void fault(Rows.Row row, Fault fault) {
+    faults.add(new RowFault(row.number(), fault));
   }
 }

@@ -1,2 +1,2 @@
-/** Rows and cells: what files and lists have in common. */
+/** Files of rows, whatever their format, and the cells of a row. */
 package org.staywright.form.table;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.staywright.form.stock.ColumnPlan;
 import org.staywright.form.stock.StockRow;
-import org.staywright.stock.file.Rows;
+import org.staywright.form.table.Rows;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -21,20 +21,8 @@ import org.staywright.unit.Refusal;
 public record CheckedRow(int number, List<String> cells, StockRow sound, List<Fault> faults) {
 
   public static CheckedRow of(Rows.Row row, ColumnPlan plan, boolean hysteresis) {
-    List<Fault> faults = new ArrayList<>();
     List<String> cells = row.cells();
-    int width = plan.columns().size();
-    if (cells.size() > width
-        && cells.subList(width, cells.size()).stream().anyMatch(c -> !c.isBlank())) {
-      faults.add(new Fault("", cells.size(), "≤ " + width, "too-many-cells"));
-      return new CheckedRow(row.number(), cells, null, faults);
-    }
-    for (int i = 0; i < Math.min(width, cells.size()); i++) {
-      if (cells.get(i).startsWith(Rows.FORMULA) && plan.columns().get(i).meaning() != null) {
-        String header = plan.columns().get(i).header();
-        faults.add(new Fault(header, clip(cells.get(i)), "", "formula"));
-      }
-    }
+    List<Fault> faults = new ArrayList<>(row.faults(plan.read()));
     if (!faults.isEmpty()) {
       return new CheckedRow(row.number(), cells, null, faults);
     }
@@ -61,9 +49,5 @@ public record CheckedRow(int number, List<String> cells, StockRow sound, List<Fa
     }
     texts.remove("derived");
     return new Checked.Understood(number, texts, sound.derivedColumns());
-  }
-
-  private static String clip(String text) {
-    return text.length() <= 60 ? text : text.substring(0, 60) + "…";
   }
 }

@@ -9,13 +9,14 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import org.staywright.form.stock.ColumnPlan;
+import org.staywright.form.stock.StockColumn;
 import org.staywright.form.stock.StockRow;
+import org.staywright.form.table.Rows;
+import org.staywright.form.table.Spoiled;
+import org.staywright.form.table.TableFile;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
-import org.staywright.stock.file.Rows;
-import org.staywright.stock.file.Spoiled;
-import org.staywright.stock.file.StockFile;
 import org.staywright.unit.Fault;
 
 /**
@@ -54,7 +55,7 @@ final class Import {
     boolean goOn(int done, int total);
   }
 
-  private final StockFile file;
+  private final TableFile file;
   private final ImportOptions options;
   private final Range range;
   private final Sink sink;
@@ -79,7 +80,7 @@ final class Import {
   private int gone;
 
   Import(
-      StockFile file,
+      TableFile file,
       ImportOptions options,
       Range range,
       Sink sink,
@@ -98,12 +99,11 @@ final class Import {
 
   /** Reads the file to its end. */
   Checked run(int total) throws IOException {
-    try (Rows source = file.rows()) {
-      Rows.Row header = source.next();
+    try (Rows source = file.rows(StockColumn.DATES)) {
+      Rows.Row header = source.header();
       if (header == null) {
         throw new Spoiled(1, null, "part_number, family, …", "empty-file");
       }
-      refuseOtherDelimiter(header);
       plan = ColumnPlan.of(header.cells(), options.meanings());
       plan.faults().forEach(fault -> faults.add(header.number(), fault));
       // With a wrong header every row would be wrong for the same reason.
@@ -132,16 +132,6 @@ final class Import {
       throw new CancellationException();
     }
     return checked();
-  }
-
-  private static void refuseOtherDelimiter(Rows.Row header) {
-    String first = String.join(",", header.cells());
-    for (String other : List.of(";", "\t", "|")) {
-      if (header.cells().size() == 1 && first.contains(other)) {
-        throw new Spoiled(
-            header.number(), other.equals("\t") ? "TAB" : other, ",", "wrong-delimiter");
-      }
-    }
   }
 
   /** The next rows; where the file cannot be read on, those before that. */

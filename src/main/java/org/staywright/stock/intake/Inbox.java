@@ -18,8 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.staywright.form.table.RowFault;
-import org.staywright.stock.file.Spoiled;
-import org.staywright.stock.file.StockFile;
+import org.staywright.form.table.Spoiled;
+import org.staywright.form.table.TableFile;
 
 /**
  * Files that came in and the lists of their faults. They lie on the disk until they are old, too
@@ -29,7 +29,7 @@ import org.staywright.stock.file.StockFile;
 public class Inbox {
 
   static final int MOST = 20;
-  static final long LONGEST = 2 * StockFile.LONGEST;
+  static final long LONGEST = 2 * TableFile.LONGEST;
   static final Duration KEPT = Duration.ofHours(2);
 
   /**
@@ -41,7 +41,7 @@ public class Inbox {
    * @param spoiled why it was refused, null where it was not
    * @param came when
    */
-  public record Kept(String id, String name, StockFile file, RowFault spoiled, Instant came) {}
+  public record Kept(String id, String name, TableFile file, RowFault spoiled, Instant came) {}
 
   private final Clock clock;
 
@@ -63,7 +63,7 @@ public class Inbox {
     String id = UUID.randomUUID().toString();
     Kept file;
     try {
-      StockFile taken = StockFile.take(body, path(id));
+      TableFile taken = TableFile.take(body, path(id));
       file = new Kept(id, name, taken, null, clock.instant());
     } catch (Spoiled spoiled) {
       file = new Kept(id, name, null, spoiled.fault(), clock.instant());

@@ -16,6 +16,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +31,7 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 
 /** Many jobs at once: begun, and their results as they come. */
@@ -48,11 +50,14 @@ public class BatchResource {
   }
 
   @POST
-  @Consumes({MediaType.APPLICATION_JSON, StockResource.CSV})
-  public Response begin(byte[] body, HttpHeaders headers, UriInfo uri) {
+  @Consumes({MediaType.APPLICATION_JSON, StockResource.CSV, PartsListResource.XLSX})
+  public Response begin(InputStream body, HttpHeaders headers, UriInfo uri) throws IOException {
     JsonNode query = Query.read(BatchJson.QUERY, uri);
     boolean json = headers.getMediaType().getSubtype().equals("json");
-    JobFile file = json ? JobFile.json(body, current.get()) : JobFile.csv(body, current.get());
+    JobFile file =
+        json
+            ? JobFile.json(body.readAllBytes(), current.get())
+            : JobFile.table(body, current.get());
     if (file.faultCount() > 0) {
       ObjectNode told = JsonNodeFactory.instance.objectNode();
       told.put("rows", file.rows().size()).put("faultCount", file.faultCount());
@@ -108,7 +113,7 @@ public class BatchResource {
           each(id, result -> csv.printRecord(BatchJson.cells(result)));
           csv.flush();
         };
-    return PartsListResource.attached(rows, "results.csv");
+    return Download.kept(rows, "results.csv");
   }
 
   private interface Writing {

@@ -22,9 +22,10 @@ import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
 import org.staywright.stock.SampleFile;
 import org.staywright.stock.Stock;
-import org.staywright.stock.file.StockCsv;
+import org.staywright.stock.StockCsv;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 
 /** The range itself: given out, and its revisions. */
 @Path("/api/v1/stock")
@@ -49,7 +50,7 @@ public class StockResource {
     Range range = current.get();
     StreamingOutput rows =
         bytes -> StockCsv.write(range, new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
-    return PartsListResource.attached(rows, "stock-" + range.revision() + ".csv");
+    return Download.kept(rows, "stock-" + range.revision() + ".csv");
   }
 
   @GET
@@ -57,7 +58,7 @@ public class StockResource {
   @Produces(CSV)
   public Response sample(UriInfo uri) {
     Query.none(uri);
-    return PartsListResource.attached(SampleFile.csv(), "stock-sample.csv");
+    return Download.kept(SampleFile.csv(), "stock-sample.csv");
   }
 
   @GET
@@ -65,7 +66,7 @@ public class StockResource {
   @Produces(PartsListResource.XLSX)
   public Response sampleWorkbook(UriInfo uri) {
     Query.none(uri);
-    return PartsListResource.attached(SampleFile.workbook(), "stock-sample.xlsx");
+    return Download.kept(SampleFile.workbook(), "stock-sample.xlsx");
   }
 
   @GET

@@ -11,6 +11,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
@@ -56,7 +57,9 @@ public final class BatchPage {
     JobFile file;
     try {
       file =
-          startsJson(body) ? JobFile.json(body, current.get()) : JobFile.csv(body, current.get());
+          startsJson(body)
+              ? JobFile.json(body, current.get())
+              : JobFile.table(new ByteArrayInputStream(body), current.get());
     } catch (Unreadable unreadable) {
       String line = Integer.toString(unreadable.line());
       String column = Integer.toString(unreadable.column());

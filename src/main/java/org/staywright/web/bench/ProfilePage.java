@@ -8,10 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,20 +37,20 @@ public final class ProfilePage extends BenchPage {
     super(stock, Bench.PROFILE);
   }
 
-  /** Takes the points out of a CSV file into the job that was sent beside it. */
+  /** Takes the points out of a file into the job that was sent beside it. */
   @POST
   @Path("points")
   @Consumes(MediaType.MULTIPART_FORM_DATA)
   public RestResponse<TemplateInstance> read(MultipartFormDataInput form) throws IOException {
     Map<String, List<String>> values = new LinkedHashMap<>();
-    ProfileTable table = ProfileTable.read(Reader.nullReader());
+    ProfileTable table = ProfileTable.read(InputStream.nullInputStream());
     for (var part : form.getValues().entrySet()) {
       for (FormValue value : part.getValue()) {
         if (!value.isFileItem()) {
           values.put(part.getKey(), texts(values.get(part.getKey()), value.getValue()));
         } else if (part.getKey().equals("table")) {
           try (InputStream file = value.getFileItem().getInputStream()) {
-            table = ProfileTable.read(new InputStreamReader(file, StandardCharsets.UTF_8));
+            table = ProfileTable.read(file);
           }
         }
       }

@@ -3,12 +3,14 @@ package org.staywright.form.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.SampleRange;
 import org.staywright.form.Jobs;
+import org.staywright.form.Workbooks;
 import org.staywright.form.schema.Unreadable;
 import org.staywright.part.Range;
 
@@ -25,7 +27,11 @@ class JobFileTest {
       "Lid,hinged-flap,18,410,15,800,0,counterclockwise,80,15,-65,360,-11,1;2\n";
 
   private static JobFile csv(String text) {
-    return JobFile.csv(text.getBytes(StandardCharsets.UTF_8), RANGE);
+    return table(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static JobFile table(byte[] file) {
+    return JobFile.table(new ByteArrayInputStream(file), RANGE);
   }
 
   private static JobFile json(String text) {
@@ -48,6 +54,23 @@ class JobFileTest {
     assertEquals(1, list.rows().get(0).row());
     assertEquals(
         JobForm.read(list.rows().get(0).document()), JobForm.read(table.rows().get(0).document()));
+  }
+
+  @Test
+  void aWorkbookHoldsTheVeryJobsOfTheSameTable() {
+    String table = HEADER + LID;
+    JobFile book = table(Workbooks.of(table));
+    assertEquals(List.of(), faults(book));
+    assertEquals(csv(table).rows(), book.rows());
+    String wrong = HEADER + LID + LID.replace(",18,", ",-18,").replace(",80,", ",\"80,5\",");
+    assertEquals(csv(wrong).faults(), table(Workbooks.of(wrong)).faults());
+    assertEquals(csv(wrong).rows(), table(Workbooks.of(wrong)).rows());
+  }
+
+  @Test
+  void aFormulaIsNotTakenForWhatItMayGive() {
+    byte[] book = Workbooks.of(HEADER + LID, sheet -> sheet.formula(1, 2, "9*2"));
+    assertEquals(List.of("2 load.massKg formula"), faults(table(book)));
   }
 
   @Test
@@ -83,18 +106,17 @@ class JobFileTest {
 
   @Test
   void whatIsNoSuchFileIsRefusedAtOnce() {
-    assertEquals(List.of("1  list-size"), faults(csv("")));
+    assertEquals(List.of("1  empty-file"), faults(csv("")));
+    assertEquals(List.of("1  list-size"), faults(csv(HEADER)));
     assertEquals(List.of("1  list-size"), faults(json("[]")));
     assertEquals(List.of("1 load.type missing"), faults(csv("name,load.massKg\nLid,18\n")));
     assertEquals(
         List.of("1 name repeated"), faults(csv("name,name,load.type\nLid,Lid,hinged-flap\n")));
-    assertEquals(
-        List.of("1 name;load.type unknown-column"),
-        faults(csv("name;load.type\nLid;hinged-flap\n")));
+    assertEquals(List.of("1  wrong-delimiter"), faults(csv("name;load.type\nLid;hinged-flap\n")));
     assertEquals(List.of("2  too-many-cells"), faults(csv("load.type\nhinged-flap,18\n")));
     byte[] latin =
         "load.type,name\nhinged-flap,Klappe für Öl\n".getBytes(StandardCharsets.ISO_8859_1);
-    assertEquals("not-utf8", JobFile.csv(latin, RANGE).faults().get(0).fault().code());
+    assertEquals("not-utf8", table(latin).faults().get(0).fault().code());
     assertEquals(
         List.of("not-csv"),
         csv(HEADER + "\"" + LID).faults().stream().map(f -> f.fault().code()).toList());

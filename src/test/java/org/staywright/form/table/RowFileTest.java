@@ -90,7 +90,7 @@ class RowFileTest {
     "price_breaks, 0:2.00, not-of-the-form",
     "price_breaks, 1:2.00;1:1.90, not-of-the-form",
     "price_breaks, 1:2.00001, not-of-the-form",
-    "price_breaks, =1+1, not-of-the-form",
+    "price_breaks, =1+1, formula",
     "price_currency, '', missing",
     "price_valid_until, 2027-02-30, not-of-the-form",
     "price_pack, 0, out-of-bounds",
@@ -154,8 +154,8 @@ class RowFileTest {
 
   @Test
   void refusesWhatIsNoTable() {
-    assertEquals("missing", parts("").faults().get(0).fault().code());
-    assertEquals("missing", parts("# nothing\n").faults().get(0).fault().code());
+    assertEquals("empty-file", parts("").faults().get(0).fault().code());
+    assertEquals("empty-file", parts("# nothing\n").faults().get(0).fault().code());
     assertEquals("unknown-column", parts("{\"a\": 1}\n").faults().get(0).fault().code());
     assertEquals("not-csv", parts("part_number\n\"AB").faults().get(0).fault().code());
   }

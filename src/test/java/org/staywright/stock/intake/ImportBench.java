@@ -3,26 +3,27 @@ package org.staywright.stock.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
-import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.staywright.database.Databases;
+import org.staywright.form.Workbooks;
 import org.staywright.form.table.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.SampleRange;
 import org.staywright.stock.Stock;
-import org.staywright.stock.file.StockCsv;
+import org.staywright.stock.StockCsv;
 
 /** A stock of a few samples, and a maker's table to take in. */
 public abstract class ImportBench {
@@ -107,28 +108,9 @@ public abstract class ImportBench {
     return text.toString();
   }
 
-  interface Filling {
-    void fill(org.dhatim.fastexcel.Worksheet sheet);
-  }
-
   /** The maker's table as a workbook. */
-  static byte[] workbook(Filling more) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (Workbook book = new Workbook(bytes, "test", null)) {
-      var sheet = book.newWorksheet("stock");
-      String[] names = HEADER.strip().split(",");
-      String[] cells = ROW.strip().split(",");
-      for (int i = 0; i < names.length; i++) {
-        sheet.value(0, i, names[i]);
-        if (cells[i].matches("[0-9.]+")) {
-          sheet.value(1, i, Double.parseDouble(cells[i]));
-        } else {
-          sheet.value(1, i, cells[i]);
-        }
-      }
-      more.fill(sheet);
-    }
-    return bytes.toByteArray();
+  static byte[] workbook(Consumer<Worksheet> more) {
+    return Workbooks.of(HEADER + ROW, more);
   }
 
   Imports emptyStock() {

@@ -39,7 +39,7 @@ public final class ApiDocument implements OASFilter {
           "importStock",
           List.of(StockResource.CSV, PartsListResource.XLSX, "application/octet-stream"),
           "addBatch",
-          List.of(StockResource.CSV, "application/json"));
+          List.of(StockResource.CSV, PartsListResource.XLSX, "application/json"));
 
   private final Wording wording = Wording.english();
   private final Map<String, Schema> schemas = new LinkedHashMap<>();

@@ -1,7 +1,6 @@
-package org.staywright.stock.file;
+package org.staywright.form.table;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
@@ -12,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
-import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 
 /** Rows of the first sheet of a workbook, read as they are asked for. */
@@ -21,16 +19,23 @@ final class SheetRows implements Rows {
   /** A workbook keeps what was typed to 15 figures; the rest is noise of its binary numbers. */
   private static final MathContext FIGURES = new MathContext(15);
 
-  private static final Set<String> DATES = Set.of("price_valid_until", "stock_date");
   private static final int WIDEST = 1000;
+
+  /** No number anyone means has more places. */
+  private static final int LONGEST = 40;
 
   private final ReadableWorkbook book;
   private final Stream<org.dhatim.fastexcel.reader.Row> stream;
+  private final Set<String> dates;
   private final Iterator<org.dhatim.fastexcel.reader.Row> rows;
   private List<String> header;
   private int row = 1;
 
-  SheetRows(Path path) throws IOException {
+  /**
+   * @param dates columns in which numbers are days
+   */
+  SheetRows(Path path, Set<String> dates) throws IOException {
+    this.dates = dates;
     try {
       book = new ReadableWorkbook(path.toFile());
       stream = book.getFirstSheet().openStream();
@@ -47,13 +52,16 @@ final class SheetRows implements Rows {
         var next = rows.next();
         row = next.getRowNum();
         List<String> cells = cells(next);
-        if (cells.stream().anyMatch(cell -> !cell.isBlank()) && !cells.get(0).startsWith("#")) {
+        if (!cells.isEmpty() && !cells.get(0).startsWith("#")) {
           header = header == null ? cells : header;
           return new Row(row, cells);
         }
       }
       return null;
-    } catch (ExcelReaderException | UncheckedIOException | IllegalArgumentException e) {
+    } catch (Spoiled spoiled) {
+      throw spoiled;
+    } catch (RuntimeException e) {
+      // A damaged sheet makes the library stumble in many ways.
       throw damaged();
     }
   }
@@ -70,6 +78,10 @@ final class SheetRows implements Rows {
     for (int i = 0; i < from.getCellCount(); i++) {
       cells.add(from.getOptionalCell(i).map(this::text).orElse(""));
     }
+    // What is only painted is no cell.
+    while (!cells.isEmpty() && cells.get(cells.size() - 1).isBlank()) {
+      cells.remove(cells.size() - 1);
+    }
     return cells;
   }
 
@@ -79,11 +91,12 @@ final class SheetRows implements Rows {
     }
     if (cell.getType() == CellType.NUMBER) {
       int column = cell.getColumnIndex();
-      if (header != null && column < header.size() && DATES.contains(header.get(column))) {
+      if (header != null && column < header.size() && dates.contains(header.get(column))) {
         return cell.asDate().toLocalDate().toString();
       }
       BigDecimal number = cell.asNumber().round(FIGURES).stripTrailingZeros();
-      return number.toPlainString();
+      // Written out, a number with a huge exponent would fill the memory.
+      return Math.abs(number.scale()) > LONGEST ? number.toString() : number.toPlainString();
     }
     return cell.getText() == null ? "" : cell.getText();
   }

@@ -1,9 +1,8 @@
-package org.staywright.stock.file;
+package org.staywright.form.table;
 
-import org.staywright.form.table.RowFault;
 import org.staywright.unit.Fault;
 
-/** A file that cannot be read on: what is wrong, and in which row. */
+/** A file of rows that cannot be read on: what is wrong, and in which row. */
 public final class Spoiled extends RuntimeException {
 
   private final transient RowFault fault;

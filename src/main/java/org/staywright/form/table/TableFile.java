@@ -1,4 +1,4 @@
-package org.staywright.stock.file;
+package org.staywright.form.table;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -8,18 +8,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
- * A file of stock as it came, on the disk. What can be told from its bytes is refused while they
+ * A file of rows as it came, on the disk. What can be told from its bytes is refused while they
  * come in, so that the rest is never taken.
  *
  * @param path where it lies
  * @param xlsx whether it is a workbook rather than CSV
  * @param lines of CSV, 0 where only reading a workbook would tell
  */
-public record StockFile(Path path, boolean xlsx, int lines) {
+public record TableFile(Path path, boolean xlsx, int lines) {
 
-  /** A million rows take about a third of it. */
+  /** A million parts take about a third of it. */
   public static final long LONGEST = 1L << 30;
 
   static final long LONGEST_WORKBOOK = 1L << 28;
@@ -33,14 +34,11 @@ public record StockFile(Path path, boolean xlsx, int lines) {
    * @param path to write to
    * @throws Spoiled as soon as it is seen to be none
    */
-  public static StockFile take(InputStream body, Path path) throws IOException {
+  public static TableFile take(InputStream body, Path path) throws IOException {
     byte[] first = body.readNBytes(1 << 13);
     boolean xlsx = startsWith(first, ZIP);
     if (startsWith(first, OLD_WORKBOOK)) {
       throw new Spoiled(1, "XLS", "CSV | XLSX", "old-workbook");
-    }
-    if (first.length == 0) {
-      throw new Spoiled(1, null, "CSV | XLSX", "empty-file");
     }
     CsvGuard guard = xlsx ? null : new CsvGuard();
     long longest = xlsx ? LONGEST_WORKBOOK : LONGEST;
@@ -74,12 +72,39 @@ public record StockFile(Path path, boolean xlsx, int lines) {
         throw spoiled;
       }
     }
-    return new StockFile(path, xlsx, guard == null ? 0 : guard.row());
+    return new TableFile(path, xlsx, guard == null ? 0 : guard.row());
+  }
+
+  /**
+   * The rows of a file that is kept nowhere else, gone when they are closed.
+   *
+   * @throws Spoiled as soon as it is seen to be none
+   */
+  public static Rows once(InputStream body) throws IOException {
+    Path path = Files.createTempFile("staywright", ".rows");
+    try {
+      Rows rows = take(body, path).rows(Set.of());
+      return new Rows() {
+        @Override
+        public Row next() {
+          return rows.next();
+        }
+
+        @Override
+        public void close() throws IOException {
+          rows.close();
+          Files.delete(path);
+        }
+      };
+    } catch (IOException | RuntimeException e) {
+      Files.deleteIfExists(path);
+      throw e;
+    }
   }
 
   /** The names over its columns, none where it cannot be read. */
   public List<String> header() throws IOException {
-    try (Rows rows = rows()) {
+    try (Rows rows = rows(Set.of())) {
       Rows.Row header = rows.next();
       return header == null ? List.of() : header.cells();
     } catch (Spoiled unreadable) {
@@ -87,9 +112,13 @@ public record StockFile(Path path, boolean xlsx, int lines) {
     }
   }
 
-  /** Its rows from the first, for one reading. */
-  public Rows rows() throws IOException {
-    return xlsx ? new SheetRows(path) : new CsvRows(path);
+  /**
+   * Its rows from the first, for one reading.
+   *
+   * @param dates columns in which a workbook's numbers are days
+   */
+  public Rows rows(Set<String> dates) throws IOException {
+    return xlsx ? new SheetRows(path, dates) : new CsvRows(Files.newInputStream(path));
   }
 
   private static String megabytes(long bytes) {

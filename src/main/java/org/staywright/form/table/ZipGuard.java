@@ -1,12 +1,18 @@
-package org.staywright.stock.file;
+package org.staywright.form.table;
 
+import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
-import java.util.Enumeration;
+import java.util.Collections;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 
 /**
  * Unpacks a workbook once and keeps nothing, to see how much there is in it: a few kilobytes can
@@ -25,6 +31,16 @@ final class ZipGuard {
 
   private static final long FREE = 10L << 20;
 
+  private static final Pattern PLACE = Pattern.compile("[A-Z]{1,3}[0-9]{1,7}");
+
+  /** The one by which sheets are read, so that both see the same. */
+  private static final XMLInputFactory XML = new InputFactoryImpl();
+
+  static {
+    XML.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    XML.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+  }
+
   private ZipGuard() {}
 
   static void check(Path path) throws IOException {
@@ -37,11 +53,33 @@ final class ZipGuard {
       }
       long packed = path.toFile().length();
       long all = 0;
-      for (Enumeration<? extends ZipEntry> entries = zip.entries(); entries.hasMoreElements(); ) {
-        all += unpacked(zip, entries.nextElement(), packed, all);
+      for (ZipEntry entry : Collections.list(zip.entries())) {
+        all += unpacked(zip, entry, packed, all);
+      }
+      for (ZipEntry entry : Collections.list(zip.entries())) {
+        refuseFarCells(zip.getInputStream(entry));
       }
     } catch (ZipException damaged) {
       throw new Spoiled(1, null, "XLSX", "not-a-workbook");
+    }
+  }
+
+  /** A cell far out would fill the memory with the empty ones before it. */
+  private static void refuseFarCells(InputStream part) {
+    try {
+      XMLStreamReader xml = XML.createXMLStreamReader(part);
+      while (xml.hasNext()) {
+        if (xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("c")) {
+          String place = xml.getAttributeValue(null, "r");
+          if (place != null && !PLACE.matcher(place).matches()) {
+            throw new Spoiled(1, Cells.clip(place), "XLSX", "not-a-workbook");
+          }
+        }
+      }
+    } catch (Spoiled far) {
+      throw far;
+    } catch (XMLStreamException | RuntimeException noXml) {
+      // As far as this goes, whoever reads the sheet will go, and no farther.
     }
   }
 

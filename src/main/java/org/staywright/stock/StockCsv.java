@@ -1,4 +1,4 @@
-package org.staywright.stock.file;
+package org.staywright.stock;
 
 import java.io.IOException;
 import java.io.Writer;
