@@ -24,6 +24,7 @@ import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
 import org.staywright.form.stock.BackupShape;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 
 /** Everything there is as one file, and back. */
 @Path("/api/v1")
@@ -57,7 +58,7 @@ public class BackupResource {
       }
       String name = "staywright-" + STAMP.format(written.created()) + ".zip";
       InputStream bytes = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
-      return PartsListResource.attached(bytes, name);
+      return Download.kept(bytes, name);
     } catch (IOException | RuntimeException e) {
       Files.deleteIfExists(file);
       throw e;

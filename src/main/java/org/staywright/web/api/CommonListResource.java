@@ -8,16 +8,16 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import org.staywright.document.order.PartsListCsv;
+import java.util.List;
+import org.staywright.document.job.OrderFile;
 import org.staywright.document.order.PartsListJson;
-import org.staywright.document.order.PartsListPdf;
-import org.staywright.document.order.PartsListXlsx;
 import org.staywright.form.order.ListRequest;
 import org.staywright.form.schema.JsonText;
+import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
-import org.staywright.job.order.PartsList;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 
 /** One parts list for several jobs, like parts added up. */
@@ -37,35 +37,38 @@ public class CommonListResource {
   @Path("parts-lists.json")
   @Produces(MediaType.APPLICATION_JSON)
   public ObjectNode json(byte[] body, UriInfo uri) {
-    return PartsListJson.of(list(body, uri), Preference.now().metric());
+    return PartsListJson.of(ordering.list(chosen(body, uri)), Preference.now().metric());
   }
 
   @POST
   @Path("parts-lists.csv")
   @Produces(PartsListResource.CSV)
   public Response csv(byte[] body, UriInfo uri) {
-    return PartsListResource.attached(
-        PartsListCsv.of(list(body, uri), Preference.now().wording()), "parts-list.csv");
+    return file(OrderFile.CSV, body, uri);
   }
 
   @POST
   @Path("parts-lists.xlsx")
   @Produces(PartsListResource.XLSX)
   public Response xlsx(byte[] body, UriInfo uri) {
-    return PartsListResource.attached(
-        PartsListXlsx.of(list(body, uri), Preference.now().wording()), "parts-list.xlsx");
+    return file(OrderFile.XLSX, body, uri);
   }
 
   @POST
   @Path("parts-lists.pdf")
   @Produces(PartsListResource.PDF)
   public Response pdf(byte[] body, UriInfo uri) {
-    return PartsListResource.shown(
-        PartsListPdf.of(list(body, uri), Preference.now().wording()), "parts-list.pdf");
+    return file(OrderFile.PDF, body, uri);
   }
 
-  private PartsList list(byte[] body, UriInfo uri) {
+  private Response file(OrderFile file, byte[] body, UriInfo uri) {
+    List<Chosen> jobs = chosen(body, uri);
+    Object content = file.of(jobs, ordering.list(jobs), Preference.now().wording());
+    return Download.of(file, content, file.file());
+  }
+
+  private List<Chosen> chosen(byte[] body, UriInfo uri) {
     Query.document(uri);
-    return ordering.list(ordering.chosen(jobs.all(ListRequest.read(JsonText.read(body)))));
+    return ordering.chosen(jobs.all(ListRequest.read(JsonText.read(body))));
   }
 }

@@ -21,6 +21,7 @@ import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 import org.staywright.web.shell.ProgramMetrics;
 
@@ -88,7 +89,7 @@ public class ImportResource {
   @Produces(StockResource.CSV)
   public Response faults(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
-    return PartsListResource.attached(
+    return Download.kept(
         inbox.faults(id).orElseThrow(() -> new NotThere("stock.no-faults", id)).toFile(),
         "faults.csv");
   }

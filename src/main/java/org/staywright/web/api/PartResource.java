@@ -6,7 +6,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
@@ -25,6 +24,7 @@ import org.staywright.unit.Unit;
 import org.staywright.web.api.request.LockedQuery;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 
@@ -84,9 +84,7 @@ public class PartResource {
   public Response datasheet(@PathParam("partNumber") String partNumber, UriInfo uri) {
     Query.document(uri);
     byte[] pdf = Datasheet.pdf(find(partNumber), Preference.now().wording());
-    return Response.ok(pdf)
-        .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + partNumber + ".pdf\"")
-        .build();
+    return Download.shown(pdf, partNumber + ".pdf");
   }
 
   private Part find(String partNumber) {

@@ -5,18 +5,13 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
-import org.staywright.document.job.JobSheet;
+import org.staywright.document.job.OrderFile;
 import org.staywright.document.order.OrderLines;
-import org.staywright.document.order.PartsListCsv;
 import org.staywright.document.order.PartsListJson;
-import org.staywright.document.order.PartsListPdf;
-import org.staywright.document.order.PartsListXlsx;
-import org.staywright.document.order.QuotationRequest;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
@@ -24,16 +19,16 @@ import org.staywright.job.SavedJob;
 import org.staywright.job.order.PartsList;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 
 /** What must be ordered for a job, and the sheet that goes with it. */
 @Path("/api/v1/jobs/{id}")
 public class PartsListResource {
 
-  static final String CSV = "text/csv;charset=UTF-8";
-  public static final String PDF = "application/pdf";
-  public static final String XLSX =
-      "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+  static final String CSV = OrderFile.Type.CSV;
+  public static final String PDF = OrderFile.Type.PDF;
+  public static final String XLSX = OrderFile.Type.XLSX;
 
   private final Jobs jobs;
   private final Ordering ordering;
@@ -54,38 +49,33 @@ public class PartsListResource {
   @Path("parts-list.csv")
   @Produces(CSV)
   public Response csv(@PathParam("id") String id, UriInfo uri) {
-    return attached(
-        PartsListCsv.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".csv");
+    return file(OrderFile.CSV, id, uri);
   }
 
   @GET
   @Path("parts-list.xlsx")
   @Produces(XLSX)
   public Response xlsx(@PathParam("id") String id, UriInfo uri) {
-    return attached(
-        PartsListXlsx.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".xlsx");
+    return file(OrderFile.XLSX, id, uri);
   }
 
   @GET
   @Path("parts-list.pdf")
   @Produces(PDF)
   public Response pdf(@PathParam("id") String id, UriInfo uri) {
-    return shown(
-        PartsListPdf.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".pdf");
+    return file(OrderFile.PDF, id, uri);
   }
 
   @GET
   @Path("quotation-request.pdf")
   @Produces(PDF)
   public Response quotation(@PathParam("id") String id, UriInfo uri) {
-    return shown(
-        QuotationRequest.pdf(list(id, uri), Preference.now().wording()),
-        "quotation-request-" + id + ".pdf");
+    return file(OrderFile.QUOTATION, id, uri);
   }
 
   @GET
   @Path("order-lines.txt")
-  @Produces("text/plain;charset=UTF-8")
+  @Produces(OrderFile.Type.TEXT)
   public String lines(@PathParam("id") String id, UriInfo uri) {
     return OrderLines.of(list(id, uri), Preference.now().wording());
   }
@@ -94,9 +84,13 @@ public class PartsListResource {
   @Path("job-sheet.pdf")
   @Produces(PDF)
   public Response sheet(@PathParam("id") String id, UriInfo uri) {
-    Chosen chosen = chosen(id, uri);
-    byte[] pdf = JobSheet.pdf(chosen, ordering.list(List.of(chosen)), Preference.now().wording());
-    return shown(pdf, "job-sheet-" + id + ".pdf");
+    return file(OrderFile.SHEET, id, uri);
+  }
+
+  private Response file(OrderFile file, String id, UriInfo uri) {
+    List<Chosen> jobs = List.of(chosen(id, uri));
+    Object content = file.of(jobs, ordering.list(jobs), Preference.now().wording());
+    return Download.of(file, content, file.file(id));
   }
 
   private PartsList list(String id, UriInfo uri) {
@@ -110,19 +104,5 @@ public class PartsListResource {
       throw new NotThere("problem.no-choice", id);
     }
     return ordering.chosen(job);
-  }
-
-  static Response attached(Object content, String name) {
-    return named(content, "attachment", name);
-  }
-
-  static Response shown(byte[] pdf, String name) {
-    return named(pdf, "inline", name);
-  }
-
-  private static Response named(Object content, String how, String name) {
-    return Response.ok(content)
-        .header(HttpHeaders.CONTENT_DISPOSITION, how + "; filename=\"" + name + "\"")
-        .build();
   }
 }

@@ -11,6 +11,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Locale;
@@ -40,6 +41,7 @@ import org.staywright.web.fit.RejectedView;
 import org.staywright.web.fit.WhyView;
 import org.staywright.web.query.Bench;
 import org.staywright.web.query.JobQuery;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.PageText;
 import org.staywright.web.shell.Pages;
 
@@ -225,15 +227,13 @@ public abstract class BenchPage {
   @GET
   @Path("specification.pdf")
   @Produces("application/pdf")
-  public RestResponse<byte[]> specification(@Context UriInfo uri) {
+  public Response specification(@Context UriInfo uri) {
     Job job = toMakeFor(asked(uri));
     Ideal ideal = Ideal.of(job, stock.get());
     if (ideal.proposed() == null) {
       throw new NotFoundException();
     }
-    return RestResponse.ResponseBuilder.ok(Specification.pdf(job, ideal, PageText.wording()))
-        .header("Content-Disposition", "inline; filename=\"specification.pdf\"")
-        .build();
+    return Download.shown(Specification.pdf(job, ideal, PageText.wording()), "specification.pdf");
   }
 
   private Job toMakeFor(JobQuery query) {

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param jobs ticked, in their order
  * @param missing those that are gone or have nothing chosen, in words
- * @param query that names the jobs, for the downloads
+ * @param files of the list
  * @param list of what all of them need, null where there is none
  */
 public record CommonView(
-    List<JobsView.Row> jobs, List<String> missing, String query, ListView list) {}
+    List<JobsView.Row> jobs, List<String> missing, List<FileLink> files, ListView list) {}

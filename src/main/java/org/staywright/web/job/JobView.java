@@ -3,6 +3,7 @@ package org.staywright.web.job;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.document.job.OrderFile;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
@@ -16,10 +17,12 @@ import org.staywright.wording.Wording;
  *
  * @param row the same in short
  * @param order what to order, null where nothing is chosen
+ * @param files of that
  * @param amount how many are ordered, as typed
  * @param stale whether that was typed for an older version
  */
-public record JobView(JobsView.Row row, OrderView order, FormFields amount, boolean stale) {
+public record JobView(
+    JobsView.Row row, OrderView order, List<FileLink> files, FormFields amount, boolean stale) {
 
   /**
    * @param typed how many, empty for as saved
@@ -42,6 +45,7 @@ public record JobView(JobsView.Row row, OrderView order, FormFields amount, bool
     return new JobView(
         JobsView.Row.of(job, wording),
         job.choice == null ? null : OrderView.of(ordering.chosen(job), ordering, wording),
+        FileLink.of(OrderFile.OF_ONE, "/api/v1/jobs/" + job.id + "/", "", wording),
         new FormFields(wording, ChoiceForm.SHAPE, values, faults),
         stale);
   }

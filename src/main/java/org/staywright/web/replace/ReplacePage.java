@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.staywright.document.job.OrderFile;
 import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.replace.ReplacementNote;
 import org.staywright.fit.replace.LabelReading;
@@ -32,6 +33,7 @@ import org.staywright.unit.Refusal;
 import org.staywright.web.job.ListView;
 import org.staywright.web.part.LabelView;
 import org.staywright.web.query.ReplaceQuery;
+import org.staywright.web.shell.Download;
 import org.staywright.web.shell.PageText;
 import org.staywright.wording.Wording;
 
@@ -94,9 +96,7 @@ public final class ReplacePage {
             .findFirst()
             .orElseThrow(NotFoundException::new);
     byte[] pdf = ReplacementNote.pdf(swap.old(), now, PageText.wording());
-    return Response.ok(pdf)
-        .header("Content-Disposition", "inline; filename=\"replacement-" + part + ".pdf\"")
-        .build();
+    return Download.shown(pdf, "replacement-" + part + ".pdf");
   }
 
   /** Empty where what an address says cannot be measured. */
@@ -135,9 +135,7 @@ public final class ReplacePage {
       @QueryParam("rod") String rod,
       @QueryParam("tube") String tube) {
     byte[] pdf = PartsListPdf.of(list(part, count, rod, tube), PageText.wording());
-    return Response.ok(pdf)
-        .header("Content-Disposition", "inline; filename=\"parts-list-" + part + ".pdf\"")
-        .build();
+    return Download.shown(pdf, OrderFile.PDF.file(part));
   }
 
   private PartsList list(String number, String count, String rod, String tube) {

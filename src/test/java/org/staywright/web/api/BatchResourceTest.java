@@ -1,6 +1,7 @@
 package org.staywright.web.api;
 
 import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -10,11 +11,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
+import org.staywright.document.job.OrderFile;
 import org.staywright.form.Jobs;
+import org.staywright.form.Workbooks;
 import org.staywright.web.PageForm;
 
 @QuarkusTest
@@ -78,6 +82,58 @@ class BatchResourceTest {
   }
 
   @Test
+  void aWorkbookGivesTheVeryResultsOfTheSameTable() throws InterruptedException {
+    List<Object> table = results("text/csv", TABLE.getBytes(StandardCharsets.UTF_8));
+    assertEquals(2, table.size());
+    assertEquals(table, results(OrderFile.Type.XLSX, Workbooks.of(TABLE)));
+  }
+
+  private static List<Object> results(String type, byte[] file) throws InterruptedException {
+    String id = over(sent(type, file).then().statusCode(202).extract().header("Location"));
+    List<Object> items = given().get("/api/v1/batches/" + id + "/results.json").path("items");
+    given().delete("/api/v1/tasks/" + id).then().statusCode(204);
+    return items;
+  }
+
+  private static Response sent(String type, byte[] file) {
+    return given().contentType(type).body(file).post("/api/v1/batches");
+  }
+
+  @Test
+  void faultsOfAWorkbookAreThoseOfTheSameTable() {
+    String wrong = TABLE.replace(",18,", ",-18,").replace(",190,", ",heavy,");
+    List<Object> faults = faults("text/csv", wrong.getBytes(StandardCharsets.UTF_8));
+    assertEquals(faults, faults(OrderFile.Type.XLSX, Workbooks.of(wrong)));
+    String heavy = TABLE.replace(",18,", ",-18,");
+    sent(OrderFile.Type.XLSX, Workbooks.of(heavy, sheet -> sheet.formula(2, 2, "19*10")))
+        .then()
+        .statusCode(422)
+        .body("faultCount", equalTo(2))
+        .body("faults.row", contains(2, 3))
+        .body("faults.column", contains("load.massKg", "load.massKg"))
+        .body("faults[1].value", equalTo("=19*10"))
+        .body("faults[1].detail", containsString("paste the cells as values"));
+  }
+
+  @Test
+  void aWorkbookThatCannotBeReadIsRefusedWithWhatToDo() {
+    byte[] whole = Workbooks.of(TABLE);
+    sent(OrderFile.Type.XLSX, Arrays.copyOf(whole, whole.length / 2))
+        .then()
+        .statusCode(422)
+        .contentType("application/problem+json")
+        .body("faults[0].detail", containsString("no workbook that can be read"));
+    sent(OrderFile.Type.XLSX, Workbooks.bomb())
+        .then()
+        .statusCode(422)
+        .body("faults[0].detail", containsString("unpacks to far more"));
+  }
+
+  private static List<Object> faults(String type, byte[] file) {
+    return sent(type, file).then().statusCode(422).extract().path("faults");
+  }
+
+  @Test
   void faultsAreNamedByRowAndNothingIsBegun() {
     int before = given().get("/api/v1/batches").path("items.size()");
     given()
@@ -107,6 +163,24 @@ class BatchResourceTest {
     String location =
         sent(page, "[" + Jobs.LEAST + "]").then().statusCode(303).extract().header("Location");
     given().get(location).then().statusCode(200).body(containsString("jobs.json"));
+    stop(location);
+  }
+
+  @Test
+  void thePageTakesAWorkbook() {
+    Response page = given().get("/batches");
+    page.then().body(containsString("CSV, XLSX or JSON"), containsString(".xlsx"));
+    String location =
+        sent(page, Workbooks.of(TABLE)).then().statusCode(303).extract().header("Location");
+    given().get(location).then().statusCode(200);
+    stop(location);
+    sent(page, Workbooks.of(TABLE.replace(",190,", ",heavy,")))
+        .then()
+        .statusCode(200)
+        .body(containsString("Faults in the file: 1"), containsString("Row 3"));
+  }
+
+  private static void stop(String location) {
     PageForm.of(given().get(location), "/stop\"")
         .post("/batches/" + location.replaceAll(".*/", "") + "/stop");
   }
@@ -122,12 +196,16 @@ class BatchResourceTest {
   }
 
   private static Response sent(Response page, String file) {
+    return sent(page, file.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Response sent(Response page, byte[] file) {
     return given()
         .redirects()
         .follow(false)
         .cookies(page.cookies())
         .multiPart("csrf-token", PageForm.empty(page).values().get("csrf-token").get(0))
-        .multiPart("file", "jobs.json", file.getBytes(StandardCharsets.UTF_8), "text/plain")
+        .multiPart("file", "jobs.json", file, "text/plain")
         .post("/batches");
   }
 }

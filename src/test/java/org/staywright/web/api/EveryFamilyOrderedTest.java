@@ -9,6 +9,7 @@ import io.restassured.response.Response;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.document.job.OrderFile;
 import org.staywright.form.Jobs;
 
 /** Whatever is chosen, even where it does not fit, its papers come. */
@@ -30,16 +31,10 @@ class EveryFamilyOrderedTest {
         .put(job + "/choice")
         .then()
         .statusCode(200);
-    for (String paper :
-        new String[] {
-          "/parts-list.json",
-          "/parts-list.csv",
-          "/parts-list.xlsx",
-          "/parts-list.pdf",
-          "/job-sheet.pdf",
-          "/quotation-request.pdf"
-        }) {
-      assertEquals(200, given().get(job + paper).statusCode(), family + paper);
+    for (OrderFile paper : OrderFile.values()) {
+      Response sent = given().get(job + "/" + paper.file());
+      assertEquals(200, sent.statusCode(), family + paper);
+      assertEquals(paper.type(), sent.contentType(), family + paper);
     }
     String page = job.substring(job.indexOf("/api/v1") + "/api/v1".length());
     assertEquals(200, given().get(page).statusCode(), family + " page");

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.form.Workbooks;
 import org.staywright.web.PageCharts;
 import org.staywright.web.PageForm;
 
@@ -162,6 +163,15 @@ class MechanismPagesTest {
   }
 
   @Test
+  void aWorkbookOfForcesIsReadLikeTheSameTable() {
+    String table = upload(SOUND, token()).header("Location");
+    assertEquals(table, upload(Workbooks.of(SOUND), token()).header("Location"));
+    Response bomb = upload(Workbooks.bomb(), token());
+    assertEquals(422, bomb.statusCode());
+    assertTrue(bomb.asString().contains("The workbook unpacks to far more"), bomb.asString());
+  }
+
+  @Test
   void aFileAtFaultIsSaidByRowAndColumnAndThePointsStay() {
     Response sent = upload("lengthMm,forceN\n400,385\n390,x\n380,3\n400,1\n", token());
     assertEquals(422, sent.statusCode());
@@ -224,6 +234,10 @@ class MechanismPagesTest {
   }
 
   private Response upload(String file, String token) {
+    return upload(file.getBytes(StandardCharsets.UTF_8), token);
+  }
+
+  private Response upload(byte[] file, String token) {
     RequestSpecification form = given().redirects().follow(false);
     if (page != null) {
       form.cookies(page.cookies());
@@ -232,7 +246,7 @@ class MechanismPagesTest {
         .multiPart("load.type", "force-profile")
         .multiPart("name", "Roof & more")
         .multiPart("load.points", "1,1\n2,2")
-        .multiPart("table", "forces.csv", file.getBytes(StandardCharsets.UTF_8), "text/csv")
+        .multiPart("table", "forces.csv", file, "text/csv")
         .post("/profile/points");
   }
 

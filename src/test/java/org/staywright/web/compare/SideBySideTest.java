@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.document.job.OrderFile;
 import org.staywright.web.PageForm;
 import org.staywright.web.job.JobPagesTest;
 import org.staywright.web.shell.PagesTest;
@@ -49,23 +50,19 @@ class SideBySideTest {
         .statusCode(200)
         .body("lines[0].partNumber", equalTo(number))
         .body("lines[0].needed", equalTo(2 * each));
-    for (String file :
-        new String[] {
-          "parts-list.csv",
-          "parts-list.xlsx",
-          "parts-list.pdf",
-          "quotation-request.pdf",
-          "order-lines.txt"
-        }) {
+    for (OrderFile file : OrderFile.OF_SEVERAL) {
+      String address = "/parts-list/" + file.file() + query;
+      list.then().body(containsString(file.file()));
       byte[] content =
           given()
-              .get("/parts-list/" + file + query)
+              .get(address)
               .then()
               .statusCode(200)
-              .header("Content-Disposition", containsString(file))
+              .contentType(file.type())
+              .header("Content-Disposition", containsString(file.file()))
               .extract()
               .asByteArray();
-      assertTrue(content.length > 100, file);
+      assertTrue(content.length > 100, file.file());
     }
     given().get("/parts-list/parts-list.doc" + query).then().statusCode(404);
     given().get("/parts-list").then().statusCode(200).body(containsString("Tick some"));
@@ -93,9 +90,9 @@ class SideBySideTest {
         .statusCode(200)
         .body(
             startsWith(
-                "\"opened, °\""
-                    + ",\"A opening: hand force, nominal, N\",\"A closing: hand force, nominal, N\""
-                    + ",\"B opening: hand force, nominal, N\",\"B closing: hand force, nominal, N\""));
+                "\"opened, °\",\"A opening: hand force, nominal, N\",\"A closing: hand force,"
+                    + " nominal, N\",\"B opening: hand force, nominal, N\",\"B closing: hand force,"
+                    + " nominal, N\""));
     given().get("/compare").then().statusCode(200).body(containsString("nothing to compare"));
     String id = JobPagesTest.chosen("Compared");
     given()
