@@ -2,6 +2,7 @@ package org.staywright.stock;
 
 import java.util.Arrays;
 import java.util.List;
+import org.staywright.form.part.OfferCells;
 import org.staywright.form.table.PriceText;
 import org.staywright.part.Offer;
 import org.staywright.part.Price;
@@ -9,16 +10,8 @@ import org.staywright.part.Price;
 /** The columns of an offer in a table. */
 final class OfferColumns {
 
-  static final List<String> NAMES =
-      List.of(
-          "price_currency",
-          "price_valid_until",
-          "price_pack",
-          "price_order_multiple",
-          "price_breaks",
-          "stock",
-          "stock_date",
-          "lead_time_days");
+  /** They bear the names that they have in a file. */
+  static final List<String> NAMES = OfferCells.COLUMNS;
 
   private OfferColumns() {}
 

@@ -52,9 +52,7 @@ public final class Specification {
     Sheet.Cover cover =
         new Sheet.Cover(
             wording.text("ideal.sheet.title", name),
-            wording.locale(),
-            wording.text("document.footer"),
-            null,
+            wording,
             "specification " + name + made.count() + part.spring());
     return Sheet.print(cover, sheet -> fill(sheet, name));
   }

@@ -38,11 +38,7 @@ final class StockInstead {
     String name = new OrderText(wording).name(job.name());
     Sheet.Cover cover =
         new Sheet.Cover(
-            wording.text("ideal.instead.title", name),
-            wording.locale(),
-            wording.text("document.footer"),
-            null,
-            "stock instead " + name + ideal);
+            wording.text("ideal.instead.title", name), wording, "stock instead " + name + ideal);
     return Sheet.print(cover, sheet -> fill(sheet, name));
   }
 

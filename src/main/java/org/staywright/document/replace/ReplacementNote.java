@@ -54,11 +54,7 @@ public final class ReplacementNote {
     ReplacementNote note = new ReplacementNote(old, now, wording);
     Sheet.Cover cover =
         new Sheet.Cover(
-            wording.text("replace.note.title", now.part().number()),
-            wording.locale(),
-            wording.text("document.footer"),
-            null,
-            old + " " + now);
+            wording.text("replace.note.title", now.part().number()), wording, old + " " + now);
     return Sheet.print(cover, note::fill);
   }
 

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import org.staywright.document.draw.Box;
 import org.staywright.document.draw.Drawing;
+import org.staywright.wording.Wording;
 
 /** Pages being filled from top to bottom. The same content makes the same bytes. */
 public final class Sheet {
@@ -43,6 +44,11 @@ public final class Sheet {
       LocalDate date,
       String identity,
       List<String> marks) {
+
+    /** Of what holds on no day of its own. */
+    public Cover(String title, Wording wording, String identity) {
+      this(title, wording.locale(), wording.text("document.footer"), null, identity);
+    }
 
     public Cover(String title, Locale language, String footer, LocalDate date, String identity) {
       this(title, language, footer, date, identity, List.of());
