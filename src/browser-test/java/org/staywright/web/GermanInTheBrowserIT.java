@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The three people's ways in German, in a real browser, and no English left on them. */
 class GermanInTheBrowserIT extends InTheBrowser {
@@ -62,7 +62,7 @@ class GermanInTheBrowserIT extends InTheBrowser {
       """;
 
   @ParameterizedTest
-  @MethodSource("widths")
+  @CsvSource({"1280, LIGHT", "390, DARK"})
   void leadsTheDesignerFromTheLoadToTheJobSheet(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       List<String> left = new ArrayList<>();
@@ -90,7 +90,7 @@ class GermanInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @MethodSource("widths")
+  @CsvSource({"1280, DARK", "390, LIGHT"})
   void leadsTheBuyerFromTheJobsToTheOrder(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       List<String> left = new ArrayList<>();
@@ -105,7 +105,7 @@ class GermanInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @MethodSource("widths")
+  @CsvSource({"1280, LIGHT", "390, DARK"})
   void leadsTheFitterFromTheMeasuresToTheSwap(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       List<String> left = new ArrayList<>();

@@ -1,5 +1,2 @@
-/**
- * Transactions by JDBC for what no entity is for, rows by the million and whole tables; and how to
- * tell that there is no database.
- */
+/** Transactions, whatever the database, and how to tell that there is none. */
 package org.staywright.database;

@@ -61,11 +61,11 @@ public class SampleRange {
     }
   }
 
-  public static List<Fitting> fittings() {
+  static List<Fitting> fittings() {
     return rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read);
   }
 
-  public static List<Part> parts() {
+  static List<Part> parts() {
     return PARTS.stream()
         .flatMap(name -> rows(name, PartRow.COLUMNS, PartRow::read).stream())
         .toList();

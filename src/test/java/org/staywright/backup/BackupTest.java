@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.staywright.database.Databases;
+import org.staywright.stock.Stock;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -81,11 +82,11 @@ class BackupTest {
   void nothingRestoredIsTakenForWhatSomeoneRemembers() throws IOException {
     Path file = backup();
     filled.change();
-    int revision = filled.newest();
+    int revision = filled.stock().newest();
     long version = filled.number("select max(version) from job");
     long job = filled.number("select max(id) from job");
     new Restoration(filled.database()).restore(file);
-    assertEquals(revision + 1, filled.newest());
+    assertEquals(revision + 1, filled.stock().newest());
     assertTrue(filled.number("select min(version) from job") > version);
     filled.addJob("after");
     assertTrue(filled.number("select max(id) from job") > job);
@@ -199,7 +200,7 @@ class BackupTest {
   void refusesWhatUnpacksBeyondAllReason() throws IOException {
     String spaces = " ".repeat(1 << 20);
     assertRefused(
-        "backup-bomb", Zips.changed(backup(), "sample_jobs.jsonl", text -> spaces.repeat(60)));
+        "backup-bomb", Zips.changed(backup(), "sample_jobs.jsonl", text -> spaces.repeat(600)));
   }
 
   @Test
@@ -207,7 +208,7 @@ class BackupTest {
     Path file = backup();
     try (var connection = filled.database().getConnection()) {
       connection.setAutoCommit(false);
-      Restoration.hold(connection);
+      Stock.hold(connection);
       if (filled.waitsForEver()) {
         return;
       }

@@ -83,7 +83,7 @@ class SaidFiguresTest {
   private static final Map<String, String> SHEETS = new ConcurrentHashMap<>();
 
   static List<Sampled> sampled() {
-    return Sampled.some();
+    return Sampled.all();
   }
 
   @ParameterizedTest

@@ -78,8 +78,7 @@ class OtherMechanismsTest {
       assertEquals(weak, fit.figures().orElseThrow().hold().ratio().value(), 1e-9);
       assertEquals(
           20 * 9.80665
-              - fit.count()
-                  * spring.force(fit.figures().orElseThrow().lengths().extended() - 0.45, kelvin),
+              - fit.count() * spring.force(fit.figures().orElseThrow().lengths().extended() - 0.45, kelvin),
           fit.figures().orElseThrow().hold().closed(),
           1e-6);
     }
@@ -92,8 +91,7 @@ class OtherMechanismsTest {
     return fit.part()
         .spring()
         .law(filled, left)
-        .force(
-            fit.figures().orElseThrow().lengths().extended() - length, job.conditions().coldest());
+        .force(fit.figures().orElseThrow().lengths().extended() - length, job.conditions().coldest());
   }
 
   @Test
@@ -131,7 +129,7 @@ class OtherMechanismsTest {
     System.out.println("OtherMechanismsTest seed " + seed);
     int compared = 0;
     int fits = 0;
-    for (int i = 0; compared < Effort.of(12, 2); i++) {
+    for (int i = 0; compared < Effort.of(12, 4); i++) {
       Random random = new Random(seed + i);
       HingedFlap flap = lengthening(random);
       if (flap == null) {

@@ -14,11 +14,12 @@ import org.staywright.part.Range;
 @Tag("server")
 class CurrentRangeTest {
 
-  @Inject Stock stock;
+  @Inject CurrentRange current;
 
   @Test
   void theProgramStartsWithTheSampleRange() {
-    Range range = stock.range(1);
+    Range range = current.get();
+    assertEquals(1, range.revision());
     assertTrue(range.size() >= 2500, range.size() + " parts");
     assertTrue(range.fittings().size() >= 60);
     assertEquals(range.size(), range.column(Column.GAS_MASS).length);

@@ -3,7 +3,6 @@ package org.staywright.fit.job;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.staywright.part.Fitting;
 import org.staywright.part.Price;
 
@@ -30,7 +29,7 @@ public final class FittingChoice {
         .toList();
   }
 
-  private static @Nullable BigDecimal each(Fitting fitting) {
+  private static BigDecimal each(Fitting fitting) {
     Price price = fitting.offer().price();
     return price == null ? null : price.each(1);
   }

@@ -3,8 +3,6 @@ package org.staywright.fit.job;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import org.staywright.fit.job.Job.OpenStop;
 
 /**
  * What is asked of the springs. SI.
@@ -13,8 +11,7 @@ import org.staywright.fit.job.Job.OpenStop;
  * @param openStop what ends the travel; null under a seat
  * @param still where it is to stay put, null where that is not asked
  */
-public record Requirements(
-    Map<Criterion, Double> limits, @Nullable OpenStop openStop, @Nullable Still still) {
+public record Requirements(Map<Criterion, Double> limits, Job.OpenStop openStop, Still still) {
 
   public Requirements {
     Map<Criterion, Double> copy = new EnumMap<>(Criterion.class);
@@ -28,7 +25,7 @@ public record Requirements(
       double minHoldRatio,
       double compressedReserve,
       double extendedReserve,
-      OpenStop openStop) {
+      Job.OpenStop openStop) {
     return new Requirements(
         Map.of(
             Criterion.HAND_FORCE, maxHandForce,
@@ -52,7 +49,7 @@ public record Requirements(
   }
 
   /** What is asked, null where it is not. */
-  public @Nullable Double limit(Criterion criterion) {
+  public Double limit(Criterion criterion) {
     return limits.get(criterion);
   }
 
@@ -81,12 +78,12 @@ public record Requirements(
 
   /** Stroke left at the shortest length, m. */
   public double compressedReserve() {
-    return limits.getOrDefault(Criterion.COMPRESSED_RESERVE, Double.NaN);
+    return limits.get(Criterion.COMPRESSED_RESERVE);
   }
 
   /** Stroke left at the longest length, m. */
   public double extendedReserve() {
-    return limits.getOrDefault(Criterion.EXTENDED_RESERVE, Double.NaN);
+    return limits.get(Criterion.EXTENDED_RESERVE);
   }
 
   /** Whether anything is asked that only a motion can tell. */

@@ -7,7 +7,6 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
@@ -29,7 +28,7 @@ public final class Term {
 
   /** What a part has where a hand moves the load. */
   interface Has {
-    double of(@Nullable Bare bare, Figures figures);
+    double of(Bare bare, Figures figures);
   }
 
   static final Set<String> FLAP = Set.of(HingedFlap.CODE);
@@ -46,13 +45,13 @@ public final class Term {
   private static final double LENGTH = 10e-3;
 
   final Sense sense;
-  final @Nullable Unit turning;
-  final @Nullable Unit shifting;
+  final Unit turning;
+  final Unit shifting;
   final int decimals;
   final List<Ask> asks = new ArrayList<>();
   Set<String> mechanisms = BY_HAND;
   Has hand = (bare, figures) -> Double.NaN;
-  @Nullable Function<Figures, @Nullable Extreme> worst;
+  Function<Figures, Extreme> worst;
   ToDoubleFunction<SeatFigures> seat = figures -> Double.NaN;
   boolean inTime;
   boolean ofTheLoad;
@@ -60,18 +59,18 @@ public final class Term {
   boolean atTheEnd;
   boolean holding;
   boolean telling;
-  @Nullable Yield yields;
+  Yield yields;
   private Predicate<Job> when = job -> true;
-  private @Nullable BiFunction<Job, @Nullable Bare, @Nullable Double> asked;
-  private @Nullable Function<Figures, Double> measure;
+  private BiFunction<Job, Bare, Double> asked;
+  private Function<Figures, Double> measure;
 
   /** What counts as 1 of margin: NaN for all of what is asked, 0 for none. */
   private double marginScale;
 
   /** What margin counts from where nothing is asked. */
-  private @Nullable Double marginFrom;
+  private Double marginFrom;
 
-  private Term(Sense sense, @Nullable Unit turning, @Nullable Unit shifting, int decimals) {
+  private Term(Sense sense, Unit turning, Unit shifting, int decimals) {
     this.sense = sense;
     this.turning = turning;
     this.shifting = shifting;
@@ -90,7 +89,7 @@ public final class Term {
     return new Term(Sense.AT_MOST, turning, shifting, 0);
   }
 
-  static Term atLeast(@Nullable Unit unit) {
+  static Term atLeast(Unit unit) {
     return new Term(Sense.AT_LEAST, unit, unit, unit == null ? 2 : 0);
   }
 
@@ -102,7 +101,7 @@ public final class Term {
     return new Term(Sense.ABOVE, turning, shifting, 1);
   }
 
-  static double orNever(@Nullable Double figure) {
+  static double orNever(Double figure) {
     return figure == null ? Double.NaN : figure;
   }
 
@@ -115,17 +114,17 @@ public final class Term {
     return field(name, bound, null);
   }
 
-  Term field(String name, @Nullable Bound bound, @Nullable Double fallback) {
+  Term field(String name, Bound bound, Double fallback) {
     asks.add(new Ask(name, bound, fallback));
     return this;
   }
 
   /** What is asked, where that is not just the number of its field. */
-  Term asked(Function<Job, @Nullable Double> of) {
+  Term asked(Function<Job, Double> of) {
     return asked((job, bare) -> of.apply(job));
   }
 
-  Term asked(BiFunction<Job, @Nullable Bare, @Nullable Double> of) {
+  Term asked(BiFunction<Job, Bare, Double> of) {
     asked = of;
     return this;
   }
@@ -150,11 +149,11 @@ public final class Term {
   }
 
   /** A figure in its worst corner; without bound where it is null. */
-  Term worst(Function<Figures, @Nullable Extreme> of) {
+  Term worst(Function<Figures, Extreme> of) {
     worst = of;
     return has(
         figures -> {
-          @Nullable Extreme extreme = of.apply(figures);
+          Extreme extreme = of.apply(figures);
           return extreme == null ? Double.POSITIVE_INFINITY : extreme.value();
         });
   }
@@ -235,7 +234,7 @@ public final class Term {
     return term;
   }
 
-  @Nullable Double asked(Criterion criterion, Job job, @Nullable Bare bare) {
+  Double asked(Criterion criterion, Job job, Bare bare) {
     if (!when.test(job)) {
       return null;
     }
@@ -265,12 +264,10 @@ public final class Term {
   }
 
   /** From what on margin is counted; null where it does not count. */
-  @Nullable Double marginFrom(@Nullable Double asked) {
+  Double marginFrom(Double asked) {
     Double from = asked == null ? marginFrom : asked;
-    if (from == null || marginScale == 0) {
-      return null;
-    }
-    return from != 0 || !Double.isNaN(marginScale) ? from : null;
+    boolean counts = from != null && marginScale != 0;
+    return counts && (from != 0 || !Double.isNaN(marginScale)) ? from : null;
   }
 
   double above(double from, double has) {

@@ -9,7 +9,6 @@ import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
-import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Travel;
 
 /**

@@ -1,6 +1,5 @@
 package org.staywright.fit.replace;
 
-import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
@@ -33,13 +32,13 @@ public record Difference(What what, Object old, Object now, Effect effect, doubl
     DAMPING(null),
     FINISH(null);
 
-    private final @Nullable Unit unit;
+    private final Unit unit;
 
-    What(@Nullable Unit unit) {
+    What(Unit unit) {
       this.unit = unit;
     }
 
-    public @Nullable Unit unit() {
+    public Unit unit() {
       return unit;
     }
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
-import org.jspecify.annotations.Nullable;
 import org.staywright.unit.Fault;
 
 /**
@@ -34,8 +33,8 @@ public record FlapSurvey(
     Reading frameMount,
     Reading movingMount,
     Reading centresOpen,
-    @Nullable Reading centresClosed,
-    @Nullable Reading rises) {
+    Reading centresClosed,
+    Reading rises) {
 
   private static final double LEAST_OPENING = Math.toRadians(10);
 

@@ -50,7 +50,7 @@ final class Likelihoods {
       all.fittings();
     }
     if (old.scale() != null) {
-      all.scale(old.scale());
+      all.scale();
     }
     return all.logs;
   }
@@ -108,13 +108,13 @@ final class Likelihoods {
     }
   }
 
-  private void scale(ScaleReading scale) {
+  private void scale() {
     double best = Double.NEGATIVE_INFINITY;
     for (double log : logs) {
       best = Math.max(best, log);
     }
     for (int row = 0; row < logs.length; row++) {
-      logs[row] += logs[row] < best - BEHIND ? -BEHIND : scale(scale, range.part(row));
+      logs[row] += logs[row] < best - BEHIND ? -BEHIND : scale(range.part(row));
     }
   }
 
@@ -122,7 +122,8 @@ final class Likelihoods {
    * An old spring has lost some gas or none, any share being as likely as another: the reading is
    * spread evenly up to what the part shows when new, with a normal error on top of it.
    */
-  private static double scale(ScaleReading scale, Part part) {
+  private double scale(Part part) {
+    ScaleReading scale = old.scale();
     if (!scale.within(part.spring())) {
       return NEVER;
     }

@@ -1,7 +1,6 @@
 package org.staywright.fit.replace;
 
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -23,16 +22,16 @@ import org.staywright.part.Finish;
  */
 public record Measurements(
     Map<Gauge, Reading> sizes,
-    @Nullable Reading ball,
-    @Nullable FittingWish rodEnd,
-    @Nullable FittingWish tubeEnd,
-    @Nullable String rodThread,
-    @Nullable Finish finish,
-    @Nullable Boolean endDamped,
-    @Nullable Family family,
-    @Nullable ScaleReading scale,
+    Reading ball,
+    FittingWish rodEnd,
+    FittingWish tubeEnd,
+    String rodThread,
+    Finish finish,
+    Boolean endDamped,
+    Family family,
+    ScaleReading scale,
     int springCount,
-    @Nullable Double handleTravel) {
+    Double handleTravel) {
 
   public Measurements {
     sizes = Map.copyOf(sizes);
@@ -55,12 +54,12 @@ public record Measurements(
   }
 
   /** Null where it was not measured. */
-  public @Nullable Reading size(Gauge gauge) {
+  public Reading size(Gauge gauge) {
     return sizes.get(gauge);
   }
 
   /** Force printed on the tube, N; null where unknown. */
-  public @Nullable Double printedForce() {
+  public Double printedForce() {
     Reading printed = size(Gauge.PRINTED_FORCE);
     return printed == null ? null : printed.value();
   }
@@ -80,7 +79,7 @@ public record Measurements(
    * What the spring moves in place; its stroke where the mounts were not measured, null for
    * neither.
    */
-  @Nullable Double travel() {
+  Double travel() {
     Reading closed = size(Gauge.CENTRES_CLOSED);
     Reading open = size(Gauge.CENTRES_OPEN);
     if (closed != null && open != null) {

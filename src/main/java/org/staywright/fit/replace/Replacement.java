@@ -1,7 +1,6 @@
 package org.staywright.fit.replace;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -24,8 +23,8 @@ public record Replacement(
     List<String> alike,
     Interchange kind,
     List<Difference> differences,
-    @Nullable Fitting rodFitting,
-    @Nullable Fitting tubeFitting) {
+    Fitting rodFitting,
+    Fitting tubeFitting) {
 
   /** How a part stands in for the old spring. */
   public enum Interchange implements Coded {
@@ -44,9 +43,7 @@ public record Replacement(
 
   /** Both fittings from shoulder to centre, m; 0 for none. */
   public double reach() {
-    return rodFitting == null || tubeFitting == null
-        ? 0
-        : rodFitting.lengthToCentre() + tubeFitting.lengthToCentre();
+    return rodFitting == null ? 0 : rodFitting.lengthToCentre() + tubeFitting.lengthToCentre();
   }
 
   /**

@@ -24,7 +24,6 @@ import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
 import org.staywright.form.stock.BackupShape;
 import org.staywright.web.api.request.Query;
-import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Download;
 
 /** Everything there is as one file, and back. */
@@ -69,8 +68,7 @@ public class BackupResource {
   @POST
   @Path("restore")
   @Consumes({ZIP, MediaType.APPLICATION_OCTET_STREAM})
-  @Refuses(503)
-  public ObjectNode restoreBackup(InputStream body, UriInfo uri) throws IOException {
+  public ObjectNode restore(InputStream body, UriInfo uri) throws IOException {
     boolean dry = Query.read(BackupShape.QUERY, uri).path("dryRun").booleanValue();
     java.nio.file.Path file = Files.createTempFile("staywright-restore", ".zip");
     try {

@@ -22,7 +22,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.StringJoiner;
 import org.apache.commons.csv.CSVPrinter;
-import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.staywright.form.batch.BatchJson;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.table.RowFile;
@@ -32,7 +31,6 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
-import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 
@@ -53,9 +51,7 @@ public class BatchResource {
 
   @POST
   @Consumes({MediaType.APPLICATION_JSON, StockResource.CSV, PartsListResource.XLSX})
-  @APIResponseSchema(value = TaskAnswer.class, responseCode = "202")
-  @Refuses(503)
-  public Response addBatch(InputStream body, HttpHeaders headers, UriInfo uri) throws IOException {
+  public Response begin(InputStream body, HttpHeaders headers, UriInfo uri) throws IOException {
     JsonNode query = Query.read(BatchJson.QUERY, uri);
     boolean json = headers.getMediaType().getSubtype().equals("json");
     JobFile file =
@@ -67,7 +63,8 @@ public class BatchResource {
       told.put("rows", file.rows().size()).put("faultCount", file.faultCount());
       ImportJson.list(told.putArray("faults"), file.faults());
       return Problem.of(Preference.now().metric(), 422, "batch.faulty", file.faultCount())
-          .response(told);
+          .with(told)
+          .response();
     }
     Batch batch = batches.begin(query.path("name").asText("batch"), file.rows());
     return Response.accepted(task(batch))
@@ -76,7 +73,7 @@ public class BatchResource {
   }
 
   @GET
-  public ObjectNode listBatches(UriInfo uri) {
+  public ObjectNode list(UriInfo uri) {
     Query.none(uri);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     ArrayNode items = json.putArray("items");
@@ -94,7 +91,7 @@ public class BatchResource {
   /** What there is so far: some 2 kB a job. */
   @GET
   @Path("{id}/results.json")
-  public String batchResults(@PathParam("id") String id, UriInfo uri) {
+  public String results(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     find(id);
     StringJoiner items = new StringJoiner(",\n", "{\"items\":[\n", "\n]}\n");
@@ -105,7 +102,7 @@ public class BatchResource {
   @GET
   @Path("{id}/results.csv")
   @Produces(StockResource.CSV)
-  public Response batchResultsCsv(@PathParam("id") String id, UriInfo uri) {
+  public Response table(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     find(id);
     StreamingOutput rows =
@@ -144,8 +141,13 @@ public class BatchResource {
   }
 
   /** As its task tells it. */
-  static TaskAnswer task(Batch batch) {
-    return new TaskAnswer(batch.state(), batch.tally().done(), batch.total(), json(batch));
+  static ObjectNode task(Batch batch) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("state", batch.state().code());
+    json.put("done", batch.tally().done());
+    json.put("total", batch.total());
+    json.set("result", json(batch));
+    return json;
   }
 
   private static ObjectNode json(Batch batch) {

@@ -1,5 +1,6 @@
 package org.staywright.web.api;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -17,8 +18,8 @@ import org.staywright.web.api.request.Query;
 public class CentreResource {
 
   @POST
-  public CentreForm.CentreAnswer centreOfMass(byte[] body, UriInfo uri) {
+  public ObjectNode find(byte[] body, UriInfo uri) {
     Query.none(uri);
-    return CentreForm.CentreAnswer.of(CentreForm.read(JsonBody.read(body)));
+    return CentreForm.answer(CentreForm.read(JsonBody.read(body)));
   }
 }

@@ -36,28 +36,28 @@ public class CommonListResource {
   @POST
   @Path("parts-lists.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode commonList(byte[] body, UriInfo uri) {
+  public ObjectNode json(byte[] body, UriInfo uri) {
     return PartsListJson.of(ordering.list(chosen(body, uri)), Preference.now().metric());
   }
 
   @POST
   @Path("parts-lists.csv")
   @Produces(PartsListResource.CSV)
-  public Response commonListCsv(byte[] body, UriInfo uri) {
+  public Response csv(byte[] body, UriInfo uri) {
     return file(OrderFile.CSV, body, uri);
   }
 
   @POST
   @Path("parts-lists.xlsx")
   @Produces(PartsListResource.XLSX)
-  public Response commonListXlsx(byte[] body, UriInfo uri) {
+  public Response xlsx(byte[] body, UriInfo uri) {
     return file(OrderFile.XLSX, body, uri);
   }
 
   @POST
   @Path("parts-lists.pdf")
   @Produces(PartsListResource.PDF)
-  public Response commonListPdf(byte[] body, UriInfo uri) {
+  public Response pdf(byte[] body, UriInfo uri) {
     return file(OrderFile.PDF, body, uri);
   }
 

@@ -41,49 +41,49 @@ public class PartsListResource {
   @GET
   @Path("parts-list.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode partsList(@PathParam("id") String id, UriInfo uri) {
+  public ObjectNode json(@PathParam("id") String id, UriInfo uri) {
     return PartsListJson.of(list(id, uri), Preference.now().metric());
   }
 
   @GET
   @Path("parts-list.csv")
   @Produces(CSV)
-  public Response partsListCsv(@PathParam("id") String id, UriInfo uri) {
+  public Response csv(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.CSV, id, uri);
   }
 
   @GET
   @Path("parts-list.xlsx")
   @Produces(XLSX)
-  public Response partsListXlsx(@PathParam("id") String id, UriInfo uri) {
+  public Response xlsx(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.XLSX, id, uri);
   }
 
   @GET
   @Path("parts-list.pdf")
   @Produces(PDF)
-  public Response partsListPdf(@PathParam("id") String id, UriInfo uri) {
+  public Response pdf(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.PDF, id, uri);
   }
 
   @GET
   @Path("quotation-request.pdf")
   @Produces(PDF)
-  public Response quotationRequest(@PathParam("id") String id, UriInfo uri) {
+  public Response quotation(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.QUOTATION, id, uri);
   }
 
   @GET
   @Path("order-lines.txt")
   @Produces(OrderFile.Type.TEXT)
-  public String orderLines(@PathParam("id") String id, UriInfo uri) {
+  public String lines(@PathParam("id") String id, UriInfo uri) {
     return OrderLines.of(list(id, uri), Preference.now().wording());
   }
 
   @GET
   @Path("job-sheet.pdf")
   @Produces(PDF)
-  public Response jobSheet(@PathParam("id") String id, UriInfo uri) {
+  public Response sheet(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.SHEET, id, uri);
   }
 

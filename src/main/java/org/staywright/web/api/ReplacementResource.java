@@ -1,5 +1,6 @@
 package org.staywright.web.api;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -9,7 +10,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.Clock;
 import java.time.LocalDate;
 import org.staywright.form.replace.ReplacementForm;
-import org.staywright.form.replace.ReplacementsAnswer;
+import org.staywright.form.replace.ReplacementsJson;
 import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
@@ -32,14 +33,14 @@ public class ReplacementResource {
   }
 
   @POST
-  public ReplacementsAnswer replace(byte[] body, UriInfo uri) {
+  public ObjectNode find(byte[] body, UriInfo uri) {
     Query.none(uri);
     Wording wording = Preference.now().metric();
     ReplacementForm form = ReplacementForm.read(JsonBody.read(body));
     Swap swap = Swap.of(current.get(), form, LocalDate.now(clock));
-    return ReplacementsAnswer.of(
+    return ReplacementsJson.of(
         swap.answer(),
-        swap.gas().orElse(null),
+        swap.gas(),
         form.flap(),
         ReplacementText.in(wording)::effect,
         swap.notes(wording));

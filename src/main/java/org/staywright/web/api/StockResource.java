@@ -25,7 +25,6 @@ import org.staywright.stock.Stock;
 import org.staywright.stock.StockCsv;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
-import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Download;
 
 /** The range itself: given out, and its revisions. */
@@ -46,7 +45,7 @@ public class StockResource {
   @GET
   @Path("export.csv")
   @Produces(CSV)
-  public Response exportStock(UriInfo uri) {
+  public Response export(UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
     StreamingOutput rows =
@@ -57,7 +56,7 @@ public class StockResource {
   @GET
   @Path("sample.csv")
   @Produces(CSV)
-  public Response stockSample(UriInfo uri) {
+  public Response sample(UriInfo uri) {
     Query.none(uri);
     return Download.kept(SampleFile.csv(), "stock-sample.csv");
   }
@@ -65,7 +64,7 @@ public class StockResource {
   @GET
   @Path("sample.xlsx")
   @Produces(PartsListResource.XLSX)
-  public Response stockSampleXlsx(UriInfo uri) {
+  public Response sampleWorkbook(UriInfo uri) {
     Query.none(uri);
     return Download.kept(SampleFile.workbook(), "stock-sample.xlsx");
   }
@@ -89,7 +88,7 @@ public class StockResource {
   /** What came, changed and went between two revisions. */
   @GET
   @Path("revisions/{n}/changes")
-  public ObjectNode revisionChanges(@PathParam("n") String n, UriInfo uri) {
+  public ObjectNode changes(@PathParam("n") String n, UriInfo uri) {
     int since = Query.read(StockShape.CHANGES, uri).path("since").asInt();
     RevisionDifference found = stock.difference(known(Integer.toString(since)), known(n));
     ObjectNode json = JsonNodeFactory.instance.objectNode();
@@ -121,8 +120,7 @@ public class StockResource {
 
   @POST
   @Path("revisions/{n}/restore")
-  @Refuses(409)
-  public ObjectNode restoreRevision(@PathParam("n") String n, UriInfo uri) {
+  public ObjectNode restore(@PathParam("n") String n, UriInfo uri) {
     Query.none(uri);
     int revision = stock.restore(known(n), "revision " + known(n));
     return JsonNodeFactory.instance.objectNode().put("revision", revision);

@@ -1,5 +1,8 @@
 package org.staywright.web.api;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -31,9 +34,8 @@ public class TaskResource {
   }
 
   /** What a caller gets who would rather not wait. */
-  static Response begun(Tasks tasks, Task.Work work, UriInfo uri) {
-    Task task = tasks.start(progress -> new TaskAnswer.Made(work.run(progress)));
-    return Response.accepted(TaskAnswer.of(task))
+  static Response accepted(Task task, UriInfo uri) {
+    return Response.accepted(json(task))
         .location(uri.getBaseUriBuilder().path("api/v1/tasks").path(task.id()).build())
         .header("Preference-Applied", Prefer.ASYNC)
         .build();
@@ -41,15 +43,15 @@ public class TaskResource {
 
   @GET
   @Path("{id}")
-  public TaskAnswer task(@PathParam("id") String id, UriInfo uri) {
+  public ObjectNode task(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     // A batch outlives the program that began it, and so does its task.
-    return batches.find(id).map(BatchResource::task).orElseGet(() -> TaskAnswer.of(find(id)));
+    return batches.find(id).map(BatchResource::task).orElseGet(() -> json(find(id)));
   }
 
   @DELETE
   @Path("{id}")
-  public void stopTask(@PathParam("id") String id, UriInfo uri) {
+  public void stop(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     if (batches.find(id).isPresent()) {
       batches.stop(id);
@@ -63,7 +65,16 @@ public class TaskResource {
   private Task find(String id) {
     return tasks
         .find(id)
-        .filter(task -> task.result() == null || task.result() instanceof TaskAnswer.Made)
+        .filter(task -> task.result() == null || task.result() instanceof JsonNode)
         .orElseThrow(() -> new NotThere(UNKNOWN, id));
+  }
+
+  private static ObjectNode json(Task task) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("state", task.state().code());
+    json.put("done", task.done());
+    json.put("total", task.total());
+    json.set("result", (JsonNode) task.result());
+    return json;
   }
 }

@@ -101,13 +101,7 @@ class OrderDocumentsTest {
     String text = Printed.text(JobSheet.pdf(chosen, Orders.list(chosen), ENGLISH));
     Unit way = Figure.OPENING_ANGLE.unit(chosen.job().mechanism().movement());
     Wording words = of.words(ENGLISH);
-    HandText said =
-        HandText.of(
-            chosen.fit(),
-            chosen.fit().figures().orElseThrow(),
-            chosen.job().requirements(),
-            way,
-            words);
+    HandText said = HandText.of(chosen.fit(), chosen.fit().figures().orElseThrow(), chosen.job().requirements(), way, words);
     for (String sentence : said.headline()) {
       assertTrue(text.contains(Printed.spaced(sentence)), sentence + " in " + text);
     }

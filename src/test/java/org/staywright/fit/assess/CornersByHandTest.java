@@ -193,7 +193,6 @@ class CornersByHandTest {
     double light = 18 * G * 0.4 * 0.173648;
     double lever = flap.lever(Math.toRadians(100));
     assertTrue(lever > 0);
-    assertEquals(
-        (light + 190 * lever) / 0.8, fit.figures().orElseThrow().hold().open().value(), CLOSE);
+    assertEquals((light + 190 * lever) / 0.8, fit.figures().orElseThrow().hold().open().value(), CLOSE);
   }
 }

@@ -1,13 +1,14 @@
 package org.staywright.job.batch;
 
-import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.TestProfile;
-import org.junit.jupiter.api.Tag;
+import javax.sql.DataSource;
+import org.staywright.database.Databases;
 import org.staywright.database.OnPostgresql;
-import org.staywright.stock.EmptyStockOnPostgresql;
 
 @OnPostgresql
-@QuarkusTest
-@Tag("server")
-@TestProfile(EmptyStockOnPostgresql.class)
-class BatchesOnPostgresqlTest extends BatchesTest {}
+class BatchesOnPostgresqlTest extends BatchesTest {
+
+  @Override
+  DataSource database() {
+    return Databases.postgresql();
+  }
+}

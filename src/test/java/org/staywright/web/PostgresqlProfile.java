@@ -1,11 +1,11 @@
-package org.staywright.stock;
+package org.staywright.web;
 
 import io.quarkus.test.junit.QuarkusTestProfile;
 import java.util.Map;
 import org.staywright.database.Databases;
 
-/** The program as it is built for PostgreSQL, with nothing in stock. */
-public class EmptyStockOnPostgresql implements QuarkusTestProfile {
+/** The program as it is built for PostgreSQL. */
+public class PostgresqlProfile implements QuarkusTestProfile {
 
   @Override
   public String getConfigProfile() {
@@ -15,8 +15,6 @@ public class EmptyStockOnPostgresql implements QuarkusTestProfile {
   @Override
   public Map<String, String> getConfigOverrides() {
     return Map.of(
-        "staywright.samples",
-        "false",
         "quarkus.datasource.jdbc.url",
         Databases.postgresqlUrl(),
         "quarkus.datasource.username",
