@@ -3,6 +3,8 @@ package org.staywright.stock.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -10,9 +12,14 @@ import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.table.RowFault;
+import org.staywright.stock.EmptyStock;
 
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStock.class)
 class ImportRefusalTest extends ImportBench {
 
   @AfterEach
