@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.ResultSet;
 import java.util.Map;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
+import org.staywright.database.Database;
 import org.staywright.stock.intake.ImportOptions;
 import org.staywright.stock.intake.Imports;
 import org.staywright.stock.intake.Inbox;
@@ -23,7 +25,7 @@ final class AtSize {
   final Imports imports;
 
   AtSize(Path folder) {
-    stock = new Stock(database(folder));
+    stock = new PlainStock(database(folder));
     current = new CurrentRange(stock);
     imports = new Imports(stock, current, inbox);
   }
@@ -47,6 +49,45 @@ final class AtSize {
       SyntheticRange.write(file, rows);
     }
     return file;
+  }
+
+  /** Without the program there are no entities: its revisions are numbered by plain SQL. */
+  private static final class PlainStock extends Stock {
+
+    private final Database database;
+
+    PlainStock(DataSource source) {
+      super(new StockRows(source));
+      database = new Database(source);
+    }
+
+    @Override
+    public int newest() {
+      return database.read(
+          connection -> {
+            try (ResultSet row =
+                connection
+                    .prepareStatement("select coalesce(max(revision), 0) from stock_revision")
+                    .executeQuery()) {
+              row.next();
+              return row.getInt(1);
+            }
+          });
+    }
+
+    @Override
+    public int revise(int base, String origin, Revising work) {
+      int revision = base + 1;
+      return database.write(
+          connection -> {
+            connection
+                .prepareStatement(
+                    "insert into stock_revision (revision, origin) values (" + revision + ", '')")
+                .executeUpdate();
+            StockRows.change(connection, revision, work);
+            return revision;
+          });
+    }
   }
 
   private static DataSource database(Path folder) {

@@ -14,8 +14,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
-import org.staywright.stock.Overtaken;
-import org.staywright.stock.Stock;
+import org.staywright.stock.StockRows;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -99,9 +98,17 @@ public class Restoration {
         });
   }
 
+  /** As whoever makes a revision does: one of them waits for the other. */
+  static void hold(Connection connection) throws SQLException {
+    try (PreparedStatement rows =
+        connection.prepareStatement("select revision from stock_revision for update")) {
+      rows.executeQuery().close();
+    }
+  }
+
   private static Contents replace(Connection connection, Archive archive) throws SQLException {
     try {
-      Stock.hold(connection);
+      hold(connection);
       long revision =
           StoredTable.number(connection, "select coalesce(max(revision), 0) from stock_revision");
       long version =
@@ -121,15 +128,13 @@ public class Restoration {
       return Contents.of(connection);
     } catch (SQLException e) {
       throw refused(e);
-    } catch (Overtaken other) {
-      throw new Refusal(fault("backup-while-writing"));
     }
   }
 
   /** What can be stored need not make sense: a family that is none, say. */
   private static void tryRows(Connection connection, int revision) throws SQLException {
     try {
-      Stock.tryRows(connection, revision);
+      StockRows.tryRows(connection, revision);
     } catch (RuntimeException senseless) {
       throw new Refusal(fault("backup-contradicts-itself"));
     }

@@ -1,2 +1,5 @@
-/** Transactions, whatever the database, and how to tell that there is none. */
+/**
+ * Transactions by JDBC for what no entity is for, rows by the million and whole tables; and how to
+ * tell that there is no database.
+ */
 package org.staywright.database;

@@ -5,11 +5,12 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.schema.JsonText;
@@ -25,7 +26,7 @@ public class SampleJobs {
   private static final int SECOND = 20;
 
   private final Jobs jobs;
-  private final EntityManager database;
+  private final Stock stock;
   private final boolean wanted;
 
   /**
@@ -33,27 +34,24 @@ public class SampleJobs {
    */
   public SampleJobs(
       Jobs jobs,
-      EntityManager database,
+      Stock stock,
       @ConfigProperty(name = "staywright.samples", defaultValue = "true") boolean wanted) {
     this.jobs = jobs;
-    this.database = database;
+    this.stock = stock;
     this.wanted = wanted;
   }
 
   @Transactional
   void onStart(@Observes @Priority(SECOND) StartupEvent started) {
     // Of two instances that start at once the second waits here.
-    database.createNativeQuery(Stock.HOLD).getResultList();
-    long loaded =
-        ((Number) database.createNativeQuery("select count(*) from sample_jobs").getSingleResult())
-            .longValue();
-    if (wanted && loaded == 0) {
+    stock.hold();
+    if (wanted && LoadedSamples.count() == 0) {
       for (JsonNode job : file()) {
         jobs.add(JobForm.withDefaults(job));
       }
-      database
-          .createNativeQuery("insert into sample_jobs (loaded) values (current_timestamp)")
-          .executeUpdate();
+      LoadedSamples mark = new LoadedSamples();
+      mark.loaded = Instant.now().truncatedTo(ChronoUnit.MILLIS);
+      mark.persist();
     }
   }
 

@@ -61,11 +61,11 @@ public class SampleRange {
     }
   }
 
-  static List<Fitting> fittings() {
+  public static List<Fitting> fittings() {
     return rows(FITTINGS, FittingRow.COLUMNS, FittingRow::read);
   }
 
-  static List<Part> parts() {
+  public static List<Part> parts() {
     return PARTS.stream()
         .flatMap(name -> rows(name, PartRow.COLUMNS, PartRow::read).stream())
         .toList();

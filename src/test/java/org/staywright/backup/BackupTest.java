@@ -24,7 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.staywright.database.Databases;
-import org.staywright.stock.Stock;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -82,11 +81,11 @@ class BackupTest {
   void nothingRestoredIsTakenForWhatSomeoneRemembers() throws IOException {
     Path file = backup();
     filled.change();
-    int revision = filled.stock().newest();
+    int revision = filled.newest();
     long version = filled.number("select max(version) from job");
     long job = filled.number("select max(id) from job");
     new Restoration(filled.database()).restore(file);
-    assertEquals(revision + 1, filled.stock().newest());
+    assertEquals(revision + 1, filled.newest());
     assertTrue(filled.number("select min(version) from job") > version);
     filled.addJob("after");
     assertTrue(filled.number("select max(id) from job") > job);
@@ -208,7 +207,7 @@ class BackupTest {
     Path file = backup();
     try (var connection = filled.database().getConnection()) {
       connection.setAutoCommit(false);
-      Stock.hold(connection);
+      Restoration.hold(connection);
       if (filled.waitsForEver()) {
         return;
       }

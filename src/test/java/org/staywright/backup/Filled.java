@@ -11,14 +11,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
-import org.staywright.database.Databases;
+import org.staywright.form.stock.StockRow;
 import org.staywright.part.Part;
-import org.staywright.part.Range;
 import org.staywright.stock.SampleRange;
-import org.staywright.stock.Stock;
+import org.staywright.stock.StockRows;
 
 /** A database with something in each of its tables. */
 final class Filled {
@@ -29,19 +27,25 @@ final class Filled {
           + " (3, ?, ?, current_timestamp, current_timestamp, '23K-YQ9', 2, 1, true,"
           + " current_timestamp)";
 
-  private static final Range SAMPLE = sample();
-
   private final DataSource source;
   private final Database database;
-  private final Stock stock;
+  private final StockRows stock;
 
   Filled(DataSource source) {
     this.source = source;
     this.database = new Database(source);
-    this.stock = new Stock(source);
-    List<Part> parts = IntStream.range(0, 100).mapToObj(i -> SAMPLE.part(40 * i)).toList();
-    stock.begin("some of the samples", parts, SAMPLE.fittings());
-    stock.restore(1, "once more");
+    this.stock = new StockRows(source);
+    addRevision(1);
+    stock.change(
+        1,
+        changing -> {
+          List<Part> parts = SampleRange.parts();
+          for (int i = 0; i < 100; i++) {
+            changing.put(new StockRow(parts.get(40 * i), null), false);
+          }
+          SampleRange.fittings().forEach(each -> changing.put(new StockRow(null, each), false));
+        });
+    restore(1);
     addJob("Lid");
     addJob("Klappe für „Öl“, 20 µm \\ \" ' \n\t, " + new String(Character.toChars(0x1f527)));
     run("insert into sample_jobs (loaded) values (current_timestamp)");
@@ -52,18 +56,22 @@ final class Filled {
             + " values ('b', 2, '{}', 'fits', '{\"row\": 2}')");
   }
 
-  private static Range sample() {
-    Stock whole = new Stock(Databases.h2());
-    new SampleRange(whole, true).loadIfFirst();
-    return whole.range(1);
+  private void addRevision(int number) {
+    run("insert into stock_revision (revision, origin) values (" + number + ", 'made up')");
+  }
+
+  private void restore(int earlier) {
+    int newest = newest();
+    addRevision(newest + 1);
+    stock.restore(earlier, newest + 1);
+  }
+
+  int newest() {
+    return (int) number("select max(revision) from stock_revision");
   }
 
   DataSource database() {
     return source;
-  }
-
-  Stock stock() {
-    return stock;
   }
 
   void addJob(String name) {
@@ -81,7 +89,7 @@ final class Filled {
   void addRevisionAndJob() {
     database.write(
         connection -> {
-          Stock.hold(connection);
+          Restoration.hold(connection);
           try (PreparedStatement revision =
               connection.prepareStatement(
                   "insert into stock_revision (revision, origin)"
@@ -94,7 +102,7 @@ final class Filled {
 
   /** Otherwise than it was. */
   void change() {
-    stock.restore(1, "yet again");
+    restore(1);
     addJob("lost");
     run("update job set version = version + 1, name = 'other', choice_part = null");
     run("delete from batch_job where row_no = 2");

@@ -3,9 +3,12 @@ package org.staywright.stock;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.stock.StockColumn;
 import org.staywright.part.Family;
@@ -13,6 +16,9 @@ import org.staywright.stock.intake.ImportBench;
 import org.staywright.stock.intake.Imports;
 import org.staywright.stock.intake.Inbox;
 
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStock.class)
 class SampleFileTest extends ImportBench {
 
   @Test

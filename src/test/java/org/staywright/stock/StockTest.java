@@ -5,18 +5,25 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.staywright.database.Databases;
+import org.staywright.backup.Emptied;
 import org.staywright.form.part.FittingRow;
 import org.staywright.form.part.PartRow;
 import org.staywright.form.table.RowFile;
@@ -24,12 +31,21 @@ import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStock.class)
 class StockTest {
 
   private static List<Part> parts;
   private static List<Fitting> fittings;
 
-  @TempDir Path folder;
+  @Inject Stock stock;
+  @Inject DataSource database;
+
+  @BeforeEach
+  void empty() {
+    Emptied.all(database);
+  }
 
   @BeforeAll
   static void readTheSampleRange() throws IOException {
@@ -49,24 +65,29 @@ class StockTest {
 
   @Test
   void theRangeIsWhatTheFilesHold() {
-    Stock stock = new Stock(database());
     new SampleRange(stock, true).loadIfFirst();
     assertSampleRange(new CurrentRange(stock).get());
   }
 
   @Test
-  void survivesARestart() {
-    new SampleRange(new Stock(database()), true).loadIfFirst();
-    // Every connection is closed by now, so that the next one opens the file anew.
-    Stock again = new Stock(database());
-    new SampleRange(again, true).loadIfFirst();
-    assertEquals(1, again.newest());
-    assertSampleRange(new CurrentRange(again).get());
+  void survivesARestart() throws SQLException {
+    new SampleRange(stock, true).loadIfFirst();
+    restart();
+    new SampleRange(stock, true).loadIfFirst();
+    assertEquals(1, stock.newest());
+    assertSampleRange(new CurrentRange(stock).get());
+  }
+
+  /** Every connection is lost, and the next one opens the file anew. */
+  void restart() throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute("shutdown");
+    }
   }
 
   @Test
   void loadsSamplesOnlyIntoAnEmptyStock() {
-    Stock stock = new Stock(database());
     assertEquals(Optional.of(1), stock.begin("own", parts.subList(0, 1), List.of()));
     new SampleRange(stock, true).loadIfFirst();
     assertEquals(1, new CurrentRange(stock).get().size());
@@ -75,7 +96,6 @@ class StockTest {
 
   @Test
   void anEmptyRangeIsARange() {
-    Stock stock = new Stock(database());
     new SampleRange(stock, false).loadIfFirst();
     Range range = new CurrentRange(stock).get();
     assertEquals(0, range.revision());
@@ -86,7 +106,6 @@ class StockTest {
 
   @Test
   void buildsTheRangeOnceForEachRevision() {
-    Stock stock = new Stock(database());
     CurrentRange current = new CurrentRange(stock);
     Range none = current.get();
     assertSame(none, current.get());
@@ -98,7 +117,6 @@ class StockTest {
 
   @Test
   void findsAPartAsItStoodInARevision() {
-    Stock stock = new Stock(database());
     stock.begin("own", parts, fittings);
     Part part = parts.get(17);
     Fitting fitting = fittings.get(17);
@@ -111,7 +129,6 @@ class StockTest {
 
   @Test
   void keepsNothingOfALoadThatFails() {
-    Stock stock = new Stock(database());
     List<Part> twice = List.of(parts.get(0), parts.get(1), parts.get(0));
     assertThrows(IllegalStateException.class, () -> stock.begin("own", twice, fittings));
     assertEquals(0, stock.newest());
@@ -126,10 +143,5 @@ class StockTest {
     assertEquals(
         fittings.stream().sorted((a, b) -> a.number().compareTo(b.number())).toList(),
         range.fittings());
-  }
-
-  /** The same for the whole of a test. */
-  DataSource database() {
-    return Databases.h2(folder.resolve("stock"));
   }
 }

@@ -37,7 +37,7 @@ public class DatabaseOfItsOwn implements QuarkusTestProfile {
     }
     return Map.of(
         "quarkus.datasource.jdbc.url",
-        "jdbc:h2:tcp://localhost:" + System.getProperty(PORT) + "/./staywright",
+        "jdbc:h2:tcp://localhost:" + System.getProperty(PORT) + "/./staywright;WRITE_DELAY=0",
         "quarkus.log.file.enabled",
         "true",
         "quarkus.log.file.json.enabled",
@@ -48,7 +48,7 @@ public class DatabaseOfItsOwn implements QuarkusTestProfile {
         "true");
   }
 
-  static void start() {
+  public static void start() {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String jar =
         Path.of(Server.class.getProtectionDomain().getCodeSource().getLocation().getPath())
@@ -76,7 +76,7 @@ public class DatabaseOfItsOwn implements QuarkusTestProfile {
     }
   }
 
-  static void kill() {
+  public static void kill() {
     ProcessHandle process =
         ProcessHandle.of(Long.parseLong(System.getProperty(PROCESS))).orElseThrow();
     process.destroyForcibly();

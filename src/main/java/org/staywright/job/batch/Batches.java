@@ -2,8 +2,8 @@ package org.staywright.job.batch;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
-import jakarta.annotation.PreDestroy;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -19,7 +19,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Consumer;
-import javax.sql.DataSource;
 import org.jboss.logging.Logger;
 import org.staywright.database.Unreachable;
 import org.staywright.fit.job.Job;
@@ -70,13 +69,13 @@ public class Batches {
           });
 
   @Inject
-  public Batches(DataSource database, Tasks tasks, CurrentRange current) {
-    this(database, LEASE, tasks, current);
+  Batches(BatchTable table, Tasks tasks, CurrentRange current) {
+    this(table, LEASE, tasks, current);
   }
 
-  Batches(DataSource database, Duration lease, Tasks tasks, CurrentRange current) {
-    this.table = new BatchTable(database);
-    this.leases = new Leases(database, lease);
+  Batches(BatchTable table, Duration lease, Tasks tasks, CurrentRange current) {
+    this.table = table;
+    this.leases = new Leases(lease);
     this.tasks = tasks;
     this.current = current;
   }
@@ -97,8 +96,12 @@ public class Batches {
     }
   }
 
+  /** While there still is a database to be asked. */
+  void onStop(@Observes ShutdownEvent ending) {
+    close();
+  }
+
   /** Leaves what is under way to the other instances. */
-  @PreDestroy
   void close() {
     lookout.shutdownNow();
     tasks.close();
@@ -144,7 +147,7 @@ public class Batches {
 
   /** The first of them. */
   public void results(String id, int most, Consumer<JsonNode> each) {
-    table.results(id, most, text -> each.accept(tree(text)));
+    table.results(id, most).forEach(text -> each.accept(tree(text)));
   }
 
   /** Stops it, its results kept; what is over already is deleted. */

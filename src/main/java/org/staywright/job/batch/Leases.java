@@ -1,35 +1,31 @@
 package org.staywright.job.batch;
 
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.persistence.Query;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import javax.sql.DataSource;
-import org.staywright.database.Database;
 
 /**
  * Which batches this instance works on. A lease runs out by itself, so that what an instance leaves
- * behind that died is taken up by another. The clock is that of the database: they all share it.
+ * behind that died is taken up by another. The clock is that of the database: they all share it, so
+ * that this is asked in its own SQL.
  */
 final class Leases {
 
   private static final String OPEN = " state in ('queued', 'running')";
   private static final String FREE =
-      OPEN + " and (holder is null or holder = ? or held_until < current_timestamp)";
+      OPEN + " and (holder is null or holder = :me or held_until < current_timestamp)";
   private static final String UNTIL =
-      " held_until = current_timestamp + cast(? as integer) * interval '1' second";
+      " held_until = current_timestamp + cast(:seconds as integer) * interval '1' second";
 
-  private final Database database;
   private final int seconds;
   private final String me = UUID.randomUUID().toString();
 
   /**
    * @param lasts unless it is prolonged
    */
-  Leases(DataSource database, Duration lasts) {
-    this.database = new Database(database);
+  Leases(Duration lasts) {
     this.seconds = (int) lasts.toSeconds();
   }
 
@@ -39,53 +35,41 @@ final class Leases {
    * @return false where another has it, and where it is over
    */
   boolean take(String batch) {
-    return change(
-            "update batch set state = 'running', holder = ?," + UNTIL + " where id = ? and" + FREE,
-            me,
-            seconds,
-            batch,
-            me)
-        == 1;
+    String sql =
+        "update batch set state = 'running', holder = :me," + UNTIL + " where id = :id and" + FREE;
+    return QuarkusTransaction.requiringNew()
+        .call(
+            () ->
+                query(sql).setParameter("seconds", seconds).setParameter("id", batch).executeUpdate()
+                    == 1);
   }
 
   /** Prolongs all there are. */
   void prolong() {
-    change("update batch set" + UNTIL + " where holder = ? and" + OPEN, seconds, me);
+    String sql = "update batch set" + UNTIL + " where holder = :me and" + OPEN;
+    QuarkusTransaction.requiringNew()
+        .run(() -> query(sql).setParameter("seconds", seconds).executeUpdate());
   }
 
   /** Gives all of them back, so that nobody needs to wait until they run out. */
   void giveBack() {
-    change("update batch set holder = null, held_until = null where holder = ?", me);
+    String sql = "update batch set holder = null, held_until = null where holder = :me";
+    QuarkusTransaction.requiringNew().run(() -> query(sql).executeUpdate());
   }
 
   /** Batches that wait to be worked on by whoever comes first, the oldest first. */
   List<String> free() {
-    return database.read(
-        connection -> {
-          List<String> found = new ArrayList<>();
-          try (PreparedStatement query =
-              connection.prepareStatement(
-                  "select id from batch where" + FREE + " order by created")) {
-            query.setString(1, me);
-            try (ResultSet row = query.executeQuery()) {
-              while (row.next()) {
-                found.add(row.getString(1));
-              }
-            }
-          }
-          return found;
-        });
+    String sql = "select id from batch where" + FREE + " order by created";
+    return QuarkusTransaction.requiringNew()
+        .call(
+            () ->
+                SavedBatch.getEntityManager()
+                    .createNativeQuery(sql, String.class)
+                    .setParameter("me", me)
+                    .getResultList());
   }
 
-  private int change(String sql, Object... values) {
-    return database.write(
-        connection -> {
-          try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            for (int i = 0; i < values.length; i++) {
-              statement.setObject(i + 1, values[i]);
-            }
-            return statement.executeUpdate();
-          }
-        });
+  private Query query(String sql) {
+    return SavedBatch.getEntityManager().createNativeQuery(sql).setParameter("me", me);
   }
 }

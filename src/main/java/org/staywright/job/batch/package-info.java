@@ -1,2 +1,2 @@
-/** Many jobs of one file, judged in the background. */
+/** Many jobs of one file, judged in the background: entities, and leases by the database's SQL. */
 package org.staywright.job.batch;

@@ -1,14 +1,13 @@
 package org.staywright.job.batch;
 
-import javax.sql.DataSource;
-import org.staywright.database.Databases;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import org.junit.jupiter.api.Tag;
 import org.staywright.database.OnPostgresql;
+import org.staywright.stock.EmptyStockOnPostgresql;
 
 @OnPostgresql
-class BatchesOnPostgresqlTest extends BatchesTest {
-
-  @Override
-  DataSource database() {
-    return Databases.postgresql();
-  }
-}
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStockOnPostgresql.class)
+class BatchesOnPostgresqlTest extends BatchesTest {}

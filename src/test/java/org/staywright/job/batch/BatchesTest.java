@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.lang.reflect.Proxy;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -15,13 +17,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
-import org.staywright.database.Databases;
+import org.staywright.backup.Emptied;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.form.batch.BatchJson;
@@ -30,9 +32,13 @@ import org.staywright.form.job.JobForm;
 import org.staywright.job.task.Task;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.CurrentRange;
+import org.staywright.stock.EmptyStock;
 import org.staywright.stock.SampleRange;
 import org.staywright.stock.Stock;
 
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStock.class)
 class BatchesTest {
 
   private static final long SEED = 20261125;
@@ -42,23 +48,24 @@ class BatchesTest {
   /** Some pieces, so that there is a while between the first and the last. */
   private static final int MANY = 130;
 
-  private DataSource database;
+  @Inject Batches program;
+  @Inject BatchTable table;
+  @Inject Stock stock;
+  @Inject DataSource database;
+
   private CurrentRange current;
   private Tasks tasks;
   private Batches batches;
 
-  DataSource database() {
-    return Databases.h2();
-  }
-
+  /** The program itself looks for no batches: the instances here are the test's own. */
   @BeforeEach
   void start() {
-    database = database();
-    Stock stock = new Stock(database);
+    program.close();
+    Emptied.all(database);
     new SampleRange(stock, true).loadIfFirst();
     current = new CurrentRange(stock);
     tasks = new Tasks();
-    batches = new Batches(database, tasks, current);
+    batches = new Batches(table, tasks, current);
   }
 
   @AfterEach
@@ -68,6 +75,10 @@ class BatchesTest {
 
   private List<JobFile.Row> lids(int count) {
     System.out.println("BatchesTest seed " + seed);
+    return lids(count, seed);
+  }
+
+  static List<JobFile.Row> lids(int count, long seed) {
     Random random = new Random(seed);
     List<JobFile.Row> rows = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
@@ -118,7 +129,7 @@ class BatchesTest {
     assertEquals(Task.State.RUNNING, found(id).state());
 
     tasks = new Tasks();
-    batches = new Batches(database, tasks, current);
+    batches = new Batches(table, tasks, current);
     batches.look();
     Patience.until(() -> found(id).state().over());
     assertEquals(Task.State.DONE, found(id).state());
@@ -163,7 +174,7 @@ class BatchesTest {
   @Test
   void twoInstancesShareTheBatchesAndJudgeNothingTwice() throws InterruptedException {
     Tasks others = new Tasks();
-    Batches other = new Batches(database, others, current);
+    Batches other = new Batches(table, others, current);
     try {
       List<String> ids = new ArrayList<>();
       for (int i = 0; i < 3; i++) {
@@ -189,7 +200,7 @@ class BatchesTest {
   @Test
   void takesUpABatchWhoseInstanceDiedOnceItsLeaseHasRunOut() throws Exception {
     Tasks dying = new Tasks();
-    Batches dead = new Batches(database, Duration.ofHours(1), dying, current);
+    Batches dead = new Batches(table, Duration.ofHours(1), dying, current);
     String id = dead.begin("many lids", lids(MANY)).id();
     Patience.until(() -> found(id).tally().done() > 0);
     // As if its process had been killed: nothing is given back.
@@ -211,41 +222,6 @@ class BatchesTest {
     try (Connection connection = database.getConnection();
         Statement statement = connection.createStatement()) {
       statement.executeUpdate("update batch set held_until = held_until - interval '1' hour");
-    }
-  }
-
-  @Test
-  void goesOnByItselfOnceALostDatabaseIsBack() throws InterruptedException {
-    AtomicBoolean gone = new AtomicBoolean();
-    DataSource broken =
-        (DataSource)
-            Proxy.newProxyInstance(
-                getClass().getClassLoader(),
-                new Class<?>[] {DataSource.class},
-                (proxy, method, arguments) -> {
-                  if (gone.get()) {
-                    throw new SQLException("no way there", "08001");
-                  }
-                  return method.invoke(database, arguments);
-                });
-    Tasks own = new Tasks();
-    Batches cut = new Batches(broken, own, current);
-    try {
-      String id = cut.begin("many lids", lids(MANY)).id();
-      Patience.until(() -> found(id).tally().done() > 0);
-      gone.set(true);
-      Patience.until(() -> own.open() == 0);
-      cut.look();
-      int before = found(id).tally().done();
-      assertTrue(before < MANY, "done before the database was gone");
-      assertEquals(Task.State.RUNNING, found(id).state());
-      gone.set(false);
-      cut.look();
-      Patience.until(() -> found(id).state().over());
-      assertEquals(Task.State.DONE, found(id).state());
-      assertEquals(MANY, results(id).size());
-    } finally {
-      cut.close();
     }
   }
 }

@@ -2,6 +2,7 @@ package org.staywright.stock.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,9 +14,8 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.dhatim.fastexcel.Worksheet;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.staywright.database.Databases;
+import org.staywright.backup.Emptied;
 import org.staywright.form.Workbooks;
 import org.staywright.form.table.RowFault;
 import org.staywright.part.Part;
@@ -40,26 +40,24 @@ public abstract class ImportBench {
   public static final String ROW =
       "TRY-0001,gas-spring,zinc,M8,M8,rod-down,8,18,160,380,400,1.35,5\n";
 
-  static Range sample;
-  public Stock stock;
+  private static Range sample;
+
+  @Inject public Stock stock;
+  @Inject DataSource database;
   public CurrentRange current;
   public final Inbox inbox = new Inbox();
   public Imports imports;
 
-  @BeforeAll
-  static void readTheSampleRange() {
-    Stock whole = new Stock(Databases.h2());
-    new SampleRange(whole, true).loadIfFirst();
-    sample = whole.range(1);
-  }
-
   @BeforeEach
   void fillAStock() {
-    stock = new Stock(database());
+    emptyStock();
+    if (sample == null) {
+      new SampleRange(stock, true).loadIfFirst();
+      sample = stock.range(1);
+      emptyStock();
+    }
     List<Part> some = IntStream.range(0, 60).mapToObj(i -> sample.part(70 * i)).toList();
     stock.begin("some of the samples", some, sample.fittings());
-    current = new CurrentRange(stock);
-    imports = new Imports(stock, current, inbox);
   }
 
   static Checked.Change change(Imports.Outcome outcome) {
@@ -113,14 +111,9 @@ public abstract class ImportBench {
     return Workbooks.of(HEADER + ROW, more);
   }
 
-  Imports emptyStock() {
-    stock = new Stock(database());
+  final void emptyStock() {
+    Emptied.all(database);
     current = new CurrentRange(stock);
-    return new Imports(stock, current, inbox);
-  }
-
-  /** A new one. */
-  DataSource database() {
-    return Databases.h2();
+    imports = new Imports(stock, current, inbox);
   }
 }

@@ -3,13 +3,20 @@ package org.staywright.stock.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.Workbooks;
 import org.staywright.form.table.RowFault;
+import org.staywright.stock.EmptyStock;
 
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStock.class)
 class ImportRefusalTest extends ImportBench {
 
   @AfterEach

@@ -5,41 +5,43 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.form.stock.ColumnPlan;
 import org.staywright.form.table.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.spring.GasSpring;
-import org.staywright.stock.CurrentRange;
+import org.staywright.stock.EmptyStock;
 import org.staywright.stock.RevisionDifference;
 import org.staywright.stock.SampleRange;
-import org.staywright.stock.Stock;
 import org.staywright.unit.Fault;
 
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStock.class)
 class ImportsTest extends ImportBench {
 
   @Test
   void takesTheWholeRangeBackAsItWasExported() throws IOException {
-    stock = new Stock(database());
+    emptyStock();
     new SampleRange(stock, true).loadIfFirst();
-    current = new CurrentRange(stock);
-    imports = new Imports(stock, current, inbox);
     Range before = current.get();
     String exported = export(1);
     Imports.Outcome again = write(exported, REPLACE);
     assertEquals(
         new Checked.Change(0, 0, before.size() + before.fittings().size(), 0), change(again));
 
-    Imports elsewhere = emptyStock();
-    Imports.Outcome fresh =
-        elsewhere.write(inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
+    emptyStock();
+    Imports.Outcome fresh = imports.write(inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
     assertEquals(List.of(), fresh.checked().faults());
     assertEquals(before.size() + before.fittings().size(), fresh.checked().change().added());
     assertEquals(exported, export(stock.newest()));
