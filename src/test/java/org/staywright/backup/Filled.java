@@ -17,7 +17,6 @@ import org.staywright.database.Database;
 import org.staywright.database.Databases;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
-import org.staywright.stock.SampleRange;
 import org.staywright.stock.Stock;
 
 /** A database with something in each of its tables. */
@@ -53,9 +52,7 @@ final class Filled {
   }
 
   private static Range sample() {
-    Stock whole = new Stock(Databases.h2());
-    new SampleRange(whole, true).loadIfFirst();
-    return whole.range(1);
+    return new Stock(Databases.h2WithSamples()).range(1);
   }
 
   DataSource database() {
@@ -67,13 +64,15 @@ final class Filled {
   }
 
   void addJob(String name) {
-    database.write(connection -> addJob(connection, name));
+    String document = "{\"name\": \"long\", \"note\": \"" + "x".repeat(100_000) + "\"}";
+    database.write(connection -> addJob(connection, name, document));
   }
 
-  private static int addJob(Connection connection, String name) throws SQLException {
+  private static int addJob(Connection connection, String name, String document)
+      throws SQLException {
     try (PreparedStatement job = connection.prepareStatement(JOB)) {
       job.setString(1, name);
-      job.setString(2, "{\"name\": \"long\", \"note\": \"" + "x".repeat(100_000) + "\"}");
+      job.setString(2, document);
       return job.executeUpdate();
     }
   }
@@ -88,7 +87,7 @@ final class Filled {
                       + " select max(revision) + 1, 'next' from stock_revision")) {
             revision.executeUpdate();
           }
-          return addJob(connection, "beside it");
+          return addJob(connection, "beside it", "{}");
         });
   }
 

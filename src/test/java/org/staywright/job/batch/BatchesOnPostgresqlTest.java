@@ -9,6 +9,6 @@ class BatchesOnPostgresqlTest extends BatchesTest {
 
   @Override
   DataSource database() {
-    return Databases.postgresql();
+    return Databases.postgresqlWithSamples();
   }
 }

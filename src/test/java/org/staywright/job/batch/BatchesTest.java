@@ -30,7 +30,6 @@ import org.staywright.form.job.JobForm;
 import org.staywright.job.task.Task;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.CurrentRange;
-import org.staywright.stock.SampleRange;
 import org.staywright.stock.Stock;
 
 class BatchesTest {
@@ -47,16 +46,15 @@ class BatchesTest {
   private Tasks tasks;
   private Batches batches;
 
+  /** A new one with the sample range. */
   DataSource database() {
-    return Databases.h2();
+    return Databases.h2WithSamples();
   }
 
   @BeforeEach
   void start() {
     database = database();
-    Stock stock = new Stock(database);
-    new SampleRange(stock, true).loadIfFirst();
-    current = new CurrentRange(stock);
+    current = new CurrentRange(new Stock(database));
     tasks = new Tasks();
     batches = new Batches(database, tasks, current);
   }

@@ -20,7 +20,6 @@ import org.staywright.form.table.RowFault;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
-import org.staywright.stock.SampleRange;
 import org.staywright.stock.Stock;
 import org.staywright.stock.file.StockCsv;
 
@@ -47,9 +46,7 @@ public abstract class ImportBench {
 
   @BeforeAll
   static void readTheSampleRange() {
-    Stock whole = new Stock(Databases.h2());
-    new SampleRange(whole, true).loadIfFirst();
-    sample = whole.range(1);
+    sample = new Stock(Databases.h2WithSamples()).range(1);
   }
 
   @BeforeEach
