@@ -9,8 +9,6 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,10 +92,7 @@ class ArchitectureTest {
           "backup.Restoration",
           "backup.StoredTable");
 
-  private static final JavaClasses OURS =
-      new ClassFileImporter()
-          .withImportOption(new ImportOption.DoNotIncludeTests())
-          .importPackages(ROOT);
+  private static final JavaClasses OURS = Compiled.OURS;
 
   @TestFactory
   Stream<DynamicTest> packagesUseOnlyWhatTheyMay() {

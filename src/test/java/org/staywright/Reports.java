@@ -14,9 +14,11 @@ import java.util.Arrays;
  */
 public final class Reports {
 
+  /** Whether they are kept as they are now. */
+  public static final boolean KEEP = Boolean.getBoolean("staywright.reports");
+
   private static final Path KEPT = Path.of("reports");
   private static final Path MADE = Path.of("target", "reports");
-  private static final boolean KEEP = Boolean.getBoolean("staywright.reports");
 
   private Reports() {}
 

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -114,10 +112,7 @@ class RoomsTest {
     return room.split("\\.")[0];
   }
 
-  private static final JavaClasses OURS =
-      new ClassFileImporter()
-          .withImportOption(new ImportOption.DoNotIncludeTests())
-          .importPackages("org.staywright");
+  private static final JavaClasses OURS = Compiled.OURS;
 
   @TestFactory
   Stream<DynamicTest> roomsUseOnlyWhatTheyMay() {

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The three people's ways in German, in a real browser, and no English left on them. */
 class GermanInTheBrowserIT extends InTheBrowser {
@@ -62,7 +62,7 @@ class GermanInTheBrowserIT extends InTheBrowser {
       """;
 
   @ParameterizedTest
-  @CsvSource({"1280, LIGHT", "390, DARK"})
+  @MethodSource("widths")
   void leadsTheDesignerFromTheLoadToTheJobSheet(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       List<String> left = new ArrayList<>();
@@ -90,7 +90,7 @@ class GermanInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"1280, DARK", "390, LIGHT"})
+  @MethodSource("widths")
   void leadsTheBuyerFromTheJobsToTheOrder(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       List<String> left = new ArrayList<>();
@@ -105,7 +105,7 @@ class GermanInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"1280, LIGHT", "390, DARK"})
+  @MethodSource("widths")
   void leadsTheFitterFromTheMeasuresToTheSwap(int width, ColorScheme colours) {
     try (BrowserContext context = context(width, true, colours)) {
       List<String> left = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.staywright.web;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
@@ -16,18 +17,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.provider.Arguments;
 import org.staywright.Effort;
 
 /**
- * A real browser in front of the program as it is packaged; one program serves all tests of a run.
+ * A real browser in front of the program as it is packaged; one browser and one program serve all
+ * tests of a process.
  */
 public abstract class InTheBrowser {
 
   private static final Path PICTURES = Path.of("target/screenshots");
 
-  private static Playwright playwright;
   private static Browser browser;
 
   private static Instance program;
@@ -38,14 +40,14 @@ public abstract class InTheBrowser {
 
   @BeforeAll
   protected static void open() throws IOException, InterruptedException {
-    if (program == null) {
-      program = Instance.onH2("browser-" + ProcessHandle.current().pid());
-      program.awaitReady();
-      start = program.url("/");
+    if (program != null) {
+      return;
     }
+    program = Instance.onH2("browser-" + ProcessHandle.current().pid());
     // A machine that does other things besides may take longer than a person would wait.
     PlaywrightAssertions.setDefaultAssertionTimeout(15_000);
-    playwright = Playwright.create();
+    // Ends with the process.
+    Playwright playwright = Playwright.create();
     browser =
         playwright
             .chromium()
@@ -53,6 +55,24 @@ public abstract class InTheBrowser {
                 new BrowserType.LaunchOptions()
                     .setExecutablePath(browser())
                     .setArgs(List.of("--no-sandbox", "--disable-gpu")));
+    program.awaitReady();
+    start = program.url("/");
+  }
+
+  /** Width, script and colours in pairs; crossed with all checks. */
+  protected static Stream<Arguments> looks() {
+    return Stream.of(
+            arguments(1280, true, ColorScheme.LIGHT),
+            arguments(390, false, ColorScheme.DARK),
+            arguments(390, true, ColorScheme.DARK),
+            arguments(1280, false, ColorScheme.LIGHT))
+        .limit(Effort.of(4, 2));
+  }
+
+  /** Where room is scarce; where there is more of it, too, with all checks. */
+  protected static Stream<Arguments> widths() {
+    return Stream.of(arguments(390, ColorScheme.DARK), arguments(1280, ColorScheme.LIGHT))
+        .limit(Effort.of(2, 1));
   }
 
   /** The one without a screen where it is: it takes a third less time. */
@@ -60,11 +80,6 @@ public abstract class InTheBrowser {
     Path plain = Path.of("/usr/bin/chromium");
     Path headless = Path.of("/usr/bin/chromium-headless-shell");
     return Files.exists(headless) ? headless : plain;
-  }
-
-  @AfterAll
-  protected static void close() {
-    playwright.close();
   }
 
   protected static BrowserContext context(int width, boolean script, ColorScheme colours) {

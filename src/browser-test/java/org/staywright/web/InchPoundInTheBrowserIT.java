@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The way from a load to its papers in inches, pounds and degrees Fahrenheit. */
 class InchPoundInTheBrowserIT extends InTheBrowser {
@@ -31,7 +31,7 @@ class InchPoundInTheBrowserIT extends InTheBrowser {
           "(?:Gas spring|Ball (?:socket|stud)|Retaining clip|Eyelet|Fork|Angle joint|Stud)[^\\n]*");
 
   @ParameterizedTest
-  @CsvSource({"1280, LIGHT", "390, DARK"})
+  @MethodSource("widths")
   void leadsFromTheLoadToThePapersWithoutAMetricFigure(int width, ColorScheme colours)
       throws IOException {
     try (BrowserContext context = context(width, true, colours)) {

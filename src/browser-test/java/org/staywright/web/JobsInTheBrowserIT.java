@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Jobs saved, copied, changed in two tabs, ordered together and compared, in a real browser. */
 class JobsInTheBrowserIT extends InTheBrowser {
@@ -79,7 +80,7 @@ class JobsInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, true, DARK", "1280, false, DARK", "390, false, LIGHT"})
+  @MethodSource("looks")
   void comparesFiveOfARanking(int width, boolean script, ColorScheme colours) {
     try (BrowserContext context = context(width, script, colours)) {
       Page page = page(context);

@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The lid from its form to datasheet and parts list, in a real browser. */
 class LidInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, true, DARK", "1280, false, DARK", "390, false, LIGHT"})
+  @MethodSource("looks")
   void goesFromFormToDatasheetAndPartsList(int width, boolean script, ColorScheme colours) {
     String name = width + (script ? "" : "-without-script") + "-" + colours;
     try (BrowserContext context = context(width, script, colours)) {

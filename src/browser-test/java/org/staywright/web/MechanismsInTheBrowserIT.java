@@ -12,7 +12,7 @@ import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Straight lift and force profile in a real browser, with script and without. */
 class MechanismsInTheBrowserIT extends InTheBrowser {
@@ -20,7 +20,7 @@ class MechanismsInTheBrowserIT extends InTheBrowser {
   private static final String MOST = "at most (\\d+)\u00a0N ";
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, true, DARK", "390, false, LIGHT"})
+  @MethodSource("looks")
   void ranksForALift(int width, boolean script, ColorScheme colours) {
     String name = width + (script ? "" : "-without-script") + "-lift";
     try (BrowserContext context = context(width, script, colours)) {
@@ -53,7 +53,7 @@ class MechanismsInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, true, DARK", "390, false, LIGHT"})
+  @MethodSource("looks")
   void readsAProfileFromAFile(int width, boolean script, ColorScheme colours) {
     String name = width + (script ? "" : "-without-script") + "-profile";
     try (BrowserContext context = context(width, script, colours)) {

@@ -2,6 +2,7 @@ package org.staywright.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Clock;
@@ -11,12 +12,16 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.staywright.Effort;
 
 /** Every key counts, however fast they come and however late the server answers. */
 class QuickKeysInTheBrowserIT extends InTheBrowser {
@@ -69,8 +74,17 @@ class QuickKeysInTheBrowserIT extends InTheBrowser {
     }
   }
 
+  static Stream<Arguments> benches() {
+    return Stream.of(
+            arguments("flap", true),
+            arguments("lift", false),
+            arguments("lift", true),
+            arguments("flap", false))
+        .limit(Effort.of(4, 2));
+  }
+
   @ParameterizedTest
-  @CsvSource({"flap, false", "flap, true", "lift, false", "lift, true"})
+  @MethodSource("benches")
   void sixtyKeysMoveAMountSixtySteps(String bench, boolean slow) {
     page.navigate(start + bench);
     HeldAnswers steps = slow ? new HeldAnswers(page, bench + "/step") : null;

@@ -12,6 +12,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import org.staywright.Effort;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.ideal.Ideal;
 import org.staywright.fit.job.Job;
@@ -37,6 +39,12 @@ public record Sampled(String name, String json, Job job, Fit fit) {
 
   public static List<Sampled> all() {
     return ALL;
+  }
+
+  /** Every third, or all with all checks. */
+  public static List<Sampled> some() {
+    int step = Effort.of(1, 3);
+    return IntStream.range(0, ALL.size()).filter(i -> i % step == 0).mapToObj(ALL::get).toList();
   }
 
   public static Sampled of(String name) {

@@ -1,10 +1,5 @@
 package org.staywright.document;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.staywright.document.chart.ForceChart;
@@ -13,15 +8,13 @@ import org.staywright.document.chart.Sparkline;
 import org.staywright.document.draw.Drawing;
 import org.staywright.document.view.SideView;
 import org.staywright.document.view.SpringOutline;
+import org.staywright.fit.SampleRange;
 import org.staywright.fit.Samples;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.part.FittingRow;
-import org.staywright.form.part.PartRow;
-import org.staywright.form.table.RowFile;
-import org.staywright.part.Fitting;
+import org.staywright.part.Family;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.wording.Wording;
@@ -31,7 +24,7 @@ public final class Stocked {
 
   public static final Wording ENGLISH = Wording.english();
   public static final Wording GERMAN = Wording.of(Locale.GERMAN);
-  public static final Range RANGE = Range.of(1, parts(), fittings());
+  public static final Range RANGE = SampleRange.read();
 
   private Stocked() {}
 
@@ -69,18 +62,6 @@ public final class Stocked {
   }
 
   public static List<Part> parts() {
-    try (Reader file = Files.newBufferedReader(Path.of("catalog-data", "gas-springs.csv"))) {
-      return RowFile.read(file, PartRow.COLUMNS, PartRow::read).rows();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static List<Fitting> fittings() {
-    try (Reader file = Files.newBufferedReader(Path.of("catalog-data", "fittings.csv"))) {
-      return RowFile.read(file, FittingRow.COLUMNS, FittingRow::read).rows();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return SampleRange.parts(Family.GAS_SPRING);
   }
 }

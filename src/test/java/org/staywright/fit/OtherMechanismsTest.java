@@ -129,7 +129,7 @@ class OtherMechanismsTest {
     System.out.println("OtherMechanismsTest seed " + seed);
     int compared = 0;
     int fits = 0;
-    for (int i = 0; compared < Effort.of(12, 4); i++) {
+    for (int i = 0; compared < Effort.of(12, 2); i++) {
       Random random = new Random(seed + i);
       HingedFlap flap = lengthening(random);
       if (flap == null) {

@@ -6,7 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.staywright.form.part.FittingRow;
 import org.staywright.form.part.PartRow;
 import org.staywright.form.table.Cells;
@@ -16,13 +19,28 @@ import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 
-/** The range that ships with the program, read straight from its files. */
+/** The range that ships with the program, read straight from its files, each of them once. */
 public final class SampleRange {
+
+  private static final Map<Family, List<Part>> PARTS = new ConcurrentHashMap<>();
+
+  /** Whatever is asked for first reads it. */
+  private static final class GasSprings {
+    static final Range RANGE = Range.of(1, parts(Family.GAS_SPRING), fittings());
+  }
 
   private SampleRange() {}
 
   public static Range read() {
-    return Range.of(1, parts(Family.GAS_SPRING), fittings());
+    return GasSprings.RANGE;
+  }
+
+  /** Every so many-th of the gas springs. */
+  public static Range every(int step) {
+    List<Part> all = parts(Family.GAS_SPRING);
+    List<Part> some =
+        IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
+    return Range.of(1, some, read().fittings());
   }
 
   /** With dampers beside the gas springs. */
@@ -38,7 +56,9 @@ public final class SampleRange {
   }
 
   public static List<Part> parts(Family family) {
-    return rows(family.code() + "s.csv", PartRow.columns(family), PartRow::read);
+    return PARTS.computeIfAbsent(
+        family,
+        each -> List.copyOf(rows(each.code() + "s.csv", PartRow.columns(each), PartRow::read)));
   }
 
   private static List<Fitting> fittings() {

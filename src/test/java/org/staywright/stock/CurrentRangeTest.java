@@ -14,12 +14,11 @@ import org.staywright.part.Range;
 @Tag("server")
 class CurrentRangeTest {
 
-  @Inject CurrentRange current;
+  @Inject Stock stock;
 
   @Test
   void theProgramStartsWithTheSampleRange() {
-    Range range = current.get();
-    assertEquals(1, range.revision());
+    Range range = stock.range(1);
     assertTrue(range.size() >= 2500, range.size() + " parts");
     assertTrue(range.fittings().size() >= 60);
     assertEquals(range.size(), range.column(Column.GAS_MASS).length);

@@ -25,8 +25,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.backup.Emptied;
 import org.staywright.form.part.FittingRow;
-import org.staywright.form.part.PartRow;
 import org.staywright.form.table.RowFile;
+import org.staywright.part.Family;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
@@ -49,17 +49,11 @@ class StockTest {
 
   @BeforeAll
   static void readTheSampleRange() throws IOException {
-    Path data = Path.of("catalog-data");
     parts = new ArrayList<>();
-    try (var files = Files.newDirectoryStream(data, "*s.csv")) {
-      for (Path file : files) {
-        if (!file.endsWith("fittings.csv")) {
-          var rows = Files.newBufferedReader(file);
-          parts.addAll(RowFile.read(rows, PartRow.COLUMNS, PartRow::read).rows());
-        }
-      }
+    for (Family family : Family.values()) {
+      parts.addAll(org.staywright.fit.SampleRange.parts(family));
     }
-    var fittingFile = Files.newBufferedReader(data.resolve("fittings.csv"));
+    var fittingFile = Files.newBufferedReader(Path.of("catalog-data", "fittings.csv"));
     fittings = RowFile.read(fittingFile, FittingRow.COLUMNS, FittingRow::read).rows();
   }
 

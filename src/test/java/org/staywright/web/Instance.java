@@ -3,6 +3,7 @@ package org.staywright.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.restassured.RestAssured;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -11,13 +12,14 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.staywright.Patience;
 
 /** The program as it is built, in a process of its own. */
-final class Instance implements AutoCloseable {
+public final class Instance implements AutoCloseable {
 
   private static final Pattern LISTENS = Pattern.compile("Listening on: http://\\S+:(\\d+)");
   private static final HttpClient HTTP = HttpClient.newHttpClient();
@@ -32,12 +34,19 @@ final class Instance implements AutoCloseable {
   }
 
   /** On a data folder of its own, new. */
-  static Instance onH2(String name) throws IOException {
-    Path data = Files.createTempDirectory(Path.of("target"), name + "-data-");
-    return start(name, "quarkus-app", Map.of("STAYWRIGHT_DATA", data.toString()));
+  public static Instance onH2(String name) throws IOException {
+    return onH2(name, Map.of());
   }
 
-  static Instance onPostgresql(String name, String database) throws IOException {
+  /** With settings as the environment names them. */
+  public static Instance onH2(String name, Map<String, String> settings) throws IOException {
+    Map<String, String> environment = new HashMap<>(settings);
+    Path data = Files.createTempDirectory(Path.of("target"), name + "-data-");
+    environment.put("STAYWRIGHT_DATA", data.toString());
+    return start(name, "quarkus-app", environment);
+  }
+
+  public static Instance onPostgresql(String name, String database) throws IOException {
     return start(
         name,
         "postgresql",
@@ -63,7 +72,7 @@ final class Instance implements AutoCloseable {
     return new Instance(log, process);
   }
 
-  void awaitReady() throws InterruptedException, IOException {
+  public void awaitReady() throws InterruptedException, IOException {
     Matcher listens =
         Patience.until(
             () -> {
@@ -84,8 +93,14 @@ final class Instance implements AutoCloseable {
     }
   }
 
-  String url(String path) {
+  public String url(String path) {
     return "http://localhost:" + port + path;
+  }
+
+  /** Paths asked for from here on are its own. */
+  public void beAsked() throws InterruptedException, IOException {
+    awaitReady();
+    RestAssured.baseURI = url("");
   }
 
   /** Without a chance to tidy up. */
@@ -96,6 +111,7 @@ final class Instance implements AutoCloseable {
 
   @Override
   public void close() {
+    RestAssured.reset();
     kill();
   }
 }

@@ -11,14 +11,14 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.staywright.web.InTheBrowser;
 
 /** From a seat and its sitters to a column that rises, in a real browser. */
 class SeatInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, true, DARK", "390, false, LIGHT"})
+  @MethodSource("looks")
   void findsAColumnComparesItAndSeesItRise(int width, boolean script, ColorScheme colours) {
     String name = width + (script ? "" : "-without-script") + "-seat";
     try (BrowserContext context = context(width, script, colours)) {

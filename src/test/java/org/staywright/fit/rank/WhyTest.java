@@ -45,7 +45,7 @@ class WhyTest {
   @Test
   void whatIsOutHasNoRankAndExceedsItsLimitWhereThatCanBeCounted() {
     Set<Rejection> counted = EnumSet.noneOf(Rejection.class);
-    for (int row = 0; row < 300; row += Effort.of(1, 6)) {
+    for (int row = 0; row < 300; row += Effort.of(1, 12)) {
       Part part = RANGE.part(row);
       for (Why.Count each : Why.of(Samples.lid(), RANGE, part).counts()) {
         Assessment judged = each.assessment();

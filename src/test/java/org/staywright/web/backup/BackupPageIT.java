@@ -9,31 +9,41 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.TestProfile;
 import io.restassured.http.ContentType;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.staywright.database.Databases;
 import org.staywright.database.OnPostgresql;
 import org.staywright.form.Jobs;
+import org.staywright.web.Instance;
 import org.staywright.web.PageForm;
-import org.staywright.web.PostgresqlProfile;
 
 /** On a database of its own: whatever else there is would be replaced as well. */
 @OnPostgresql
-@QuarkusTest
-@Tag("server")
-@TestProfile(PostgresqlProfile.class)
-class BackupPageTest {
+class BackupPageIT {
 
   private static final String ONLY =
       "part_number,family,finish,rod_thread,tube_thread,mounting,rod_diameter_mm,tube_diameter_mm,"
           + "stroke_mm,extended_length_mm,force_class_n,progression,lead_time_days\n"
           + "ONLY-0001,gas-spring,zinc,M8,M8,rod-down,8,18,160,380,400,1.35,5\n";
+
+  private static Instance program;
+
+  @BeforeAll
+  static void start() throws Exception {
+    program = Instance.onPostgresql("backup", Databases.postgresqlUrl());
+    program.beAsked();
+  }
+
+  @AfterAll
+  static void end() {
+    program.close();
+  }
 
   private static byte[] download() {
     return given()

@@ -10,32 +10,60 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.ValidatableResponse;
-import jakarta.inject.Inject;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
 import org.staywright.form.Jobs;
-import org.staywright.stock.CurrentRange;
 
-@QuarkusTest
-@Tag("server")
-@TestProfile(DatabaseOfItsOwn.class)
-class OperationTest {
+/** With the database in another process, and with the log in a file as JSON. */
+class OperationIT {
 
-  @Inject CurrentRange current;
+  private static final Path LOG = Path.of("target", "structured.log");
+
+  private static DatabaseOfItsOwn database;
+  private static Instance program;
+
+  @BeforeAll
+  static void start() throws Exception {
+    Files.deleteIfExists(LOG);
+    database = new DatabaseOfItsOwn();
+    program =
+        Instance.onH2(
+            "operation",
+            Map.of(
+                "QUARKUS_DATASOURCE_JDBC_URL",
+                database.url(),
+                "QUARKUS_LOG_FILE_ENABLED",
+                "true",
+                "QUARKUS_LOG_FILE_JSON_ENABLED",
+                "true",
+                "QUARKUS_LOG_FILE_PATH",
+                LOG.toString(),
+                "QUARKUS_HTTP_ACCESS_LOG_ENABLED",
+                "true"));
+    program.beAsked();
+  }
+
+  @AfterAll
+  static void end() {
+    program.close();
+    database.kill();
+  }
 
   @Test
-  void isNotReadyWithoutItsDatabaseAndRecoversByItself() throws InterruptedException {
+  void isNotReadyWithoutItsDatabaseAndRecoversByItself() throws IOException {
     ready(200).body("checks[0].data.revision", equalTo(1));
-    DatabaseOfItsOwn.kill();
+    database.kill();
     try {
       ready(503).body("status", equalTo("DOWN"));
       given().when().get("/q/health/live").then().statusCode(200);
@@ -55,11 +83,40 @@ class OperationTest {
           .contentType("text/html")
           .body(containsString("database"));
     } finally {
-      DatabaseOfItsOwn.start();
+      database.start();
     }
     ready(200).body("status", equalTo("UP"));
     given().when().get("/api/v1/parts").then().statusCode(200).body("total", greaterThan(1000));
     given().when().get("/jobs").then().statusCode(200);
+  }
+
+  @Test
+  void aBatchGoesOnByItselfOnceTheDatabaseIsBack() throws IOException, InterruptedException {
+    int many = 300;
+    String lids = "[" + String.join(",", Collections.nCopies(many, Jobs.LEAST)) + "]";
+    String batch =
+        given()
+            .contentType("application/json")
+            .body(lids)
+            .post("/api/v1/batches")
+            .then()
+            .statusCode(202)
+            .extract()
+            .header("Location");
+    Patience.until(() -> done(batch), done -> done > 0);
+    database.kill();
+    try {
+      given().get(batch).then().statusCode(503);
+    } finally {
+      database.start();
+    }
+    assertTrue(done(batch) < many, "done before the database was gone");
+    Patience.until(() -> given().get(batch).path("state"), "done"::equals);
+    assertEquals(many, done(batch));
+  }
+
+  private static int done(String batch) {
+    return given().get(batch).then().statusCode(200).extract().path("done");
   }
 
   private static ValidatableResponse ready(int status) {
@@ -103,7 +160,7 @@ class OperationTest {
   private static JsonNode line(String id) {
     ObjectMapper json = new ObjectMapper();
     try {
-      for (String line : Files.readAllLines(DatabaseOfItsOwn.LOG)) {
+      for (String line : Files.readAllLines(LOG)) {
         JsonNode each = json.readTree(line);
         if (each.path("mdc").path("requestId").asText().equals(id)) {
           return each;
@@ -127,8 +184,10 @@ class OperationTest {
         .statusCode(200);
     assertEquals(before + 1, metric("staywright_ranking_seconds_count"));
     assertTrue(metric("staywright_ranking_seconds_sum") > 0);
-    assertEquals(current.get().size(), metric("staywright_range_parts"));
-    assertEquals(current.get().revision(), metric("staywright_range_revision"));
+    int parts = given().get("/api/v1/parts").path("total");
+    int revision = given().get("/api/v1/stock/revisions").path("items[0].revision");
+    assertEquals(parts, metric("staywright_range_parts"));
+    assertEquals(revision, metric("staywright_range_revision"));
     assertEquals(0, metric("staywright_tasks_open"));
   }
 

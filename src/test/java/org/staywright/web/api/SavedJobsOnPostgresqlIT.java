@@ -1,0 +1,24 @@
+package org.staywright.web.api;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.staywright.database.Databases;
+import org.staywright.database.OnPostgresql;
+import org.staywright.web.Instance;
+
+@OnPostgresql
+class SavedJobsOnPostgresqlIT extends SavedJobs {
+
+  private static Instance program;
+
+  @BeforeAll
+  static void start() throws Exception {
+    program = Instance.onPostgresql("saved-jobs", Databases.postgresqlUrl());
+    program.beAsked();
+  }
+
+  @AfterAll
+  static void end() {
+    program.close();
+  }
+}
