@@ -107,20 +107,20 @@ class ChecksReportTest {
           .append(" % |\n");
     }
     for (String subject : subjects()) {
-          List<Check> checks = checks(subject);
-          text.append("\n## ").append(subject).append("\n\n");
-          List<String> sources = checks.stream().map(Check::source).distinct().toList();
-          boolean one = sources.size() == 1;
-          if (one) {
-            text.append("Source: ").append(sources.get(0)).append(".\n\n");
-          }
-          text.append("| figure | published | ours | unit | deviation | tolerance |");
-          text.append(
-              one ? "\n|---|---|---|---|---|---|\n" : " source |\n|---|---|---|---|---|---|---|\n");
-          for (Check check : checks) {
-            text.append(check.row()).append(one ? "\n" : " " + check.source() + " |\n");
-          }
-        }
+      List<Check> checks = checks(subject);
+      text.append("\n## ").append(subject).append("\n\n");
+      List<String> sources = checks.stream().map(Check::source).distinct().toList();
+      boolean one = sources.size() == 1;
+      if (one) {
+        text.append("Source: ").append(sources.get(0)).append(".\n\n");
+      }
+      text.append("| figure | published | ours | unit | deviation | tolerance |");
+      text.append(
+          one ? "\n|---|---|---|---|---|---|\n" : " source |\n|---|---|---|---|---|---|---|\n");
+      for (Check check : checks) {
+        text.append(check.row()).append(one ? "\n" : " " + check.source() + " |\n");
+      }
+    }
     return text.toString();
   }
 

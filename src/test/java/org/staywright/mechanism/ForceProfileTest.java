@@ -13,8 +13,7 @@ class ForceProfileTest {
   private static ForceProfile profile(double... lengthAndForce) {
     return new ForceProfile(
         IntStream.range(0, lengthAndForce.length / 2)
-            .mapToObj(
-                i -> new ForceProfile.Point(lengthAndForce[2 * i], lengthAndForce[2 * i + 1]))
+            .mapToObj(i -> new ForceProfile.Point(lengthAndForce[2 * i], lengthAndForce[2 * i + 1]))
             .toList());
   }
 

@@ -21,15 +21,13 @@ class HoldingTest {
   private static final double G = 9.80665;
 
   private static Travel plumb(double degrees) {
-    Mounts mounts =
-        new Mounts(new Point(0, -0.3), new Point(0, 0), 0, Mounts.RodEnd.EITHER);
+    Mounts mounts = new Mounts(new Point(0, -0.3), new Point(0, 0), 0, Mounts.RodEnd.EITHER);
     Masses masses = new Masses(10, 12, 8);
     return new StraightLift(masses, 0.2, Math.toRadians(degrees), 5, mounts).travel(0.2);
   }
 
   private static Hold hold(Travel travel) {
-    return Holding.of(
-        travel, new Holding.Ends(60, 100), new Holding.Ends(150, 120), 80, 0.03);
+    return Holding.of(travel, new Holding.Ends(60, 100), new Holding.Ends(150, 120), 80, 0.03);
   }
 
   /** Up it is 12·g = 117.7 N and 8·g = 78.5 N against 100 N and 120 N. */
@@ -73,8 +71,7 @@ class HoldingTest {
       for (double degrees : new double[] {90, -90}) {
         Travel travel = plumb(degrees);
         double error = 0.01;
-        double told =
-            Holding.ratioError(travel, ends(springs[0]), ends(springs[1]), error);
+        double told = Holding.ratioError(travel, ends(springs[0]), ends(springs[1]), error);
         double most = 0;
         for (Corner corner : Corner.ALL) {
           double push = corner.spring() == SpringState.WEAK ? springs[0] : springs[1];

@@ -78,11 +78,9 @@ class PathsTest {
     Job flap = job(lift(90, 0), OpenStop.FLAP_STOP);
     Path path = new Paths(flap).of(0.6);
     assertNull(path.misfit(flap.requirements(), 0.3 + 0.0099, 0.6));
-    assertEquals(
-        Rejection.TOO_LONG_CLOSED, path.misfit(flap.requirements(), 0.3 + 0.0101, 0.6));
+    assertEquals(Rejection.TOO_LONG_CLOSED, path.misfit(flap.requirements(), 0.3 + 0.0101, 0.6));
     assertNull(path.misfit(flap.requirements(), 0.2, 0.5 - 0.0109));
-    assertEquals(
-        Rejection.TOO_SHORT_OPEN, path.misfit(flap.requirements(), 0.2, 0.5 - 0.0111));
+    assertEquals(Rejection.TOO_SHORT_OPEN, path.misfit(flap.requirements(), 0.2, 0.5 - 0.0111));
     Job spring = job(lift(90, 0), OpenStop.SPRING_STOP);
     Path reached = new Paths(spring).of(0.49);
     assertNull(reached.misfit(spring.requirements(), 0.2, 0.47));

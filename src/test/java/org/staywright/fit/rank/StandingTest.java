@@ -12,11 +12,11 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Weights;
-import org.staywright.part.Range;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.StraightLift;
+import org.staywright.part.Range;
 
 class StandingTest {
 
@@ -138,8 +138,7 @@ class StandingTest {
         List.of(calmer, little, more, twice),
         Stream.of(twice, more, little, calmer).sorted(standing.order()).toList());
     assertEquals(
-        List.of(PRICELESS, calmer),
-        Stream.of(calmer, PRICELESS).sorted(standing.order()).toList());
+        List.of(PRICELESS, calmer), Stream.of(calmer, PRICELESS).sorted(standing.order()).toList());
   }
 
   private static Candidate near(int row, Misses misses, double rms) {
