@@ -21,6 +21,6 @@ public interface CautionRule {
 
   /** What it calls for in a job; under a seat the same as anywhere, unless a rule knows more. */
   default Optional<Caution> of(Job job, Fit fit) {
-    return fit.outcome() instanceof Figures figures ? of(job, fit, figures) : of(fit.part());
+    return fit.outcome().as(figures -> of(job, fit, figures), seat -> of(fit.part()));
   }
 }

@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.staywright.mechanism.Mounts.RodEnd;
@@ -33,12 +32,8 @@ public record ForceProfile(List<Point> points) implements Mechanism {
   }
 
   @Override
-  public <T> T as(
-      Function<HingedFlap, T> flap,
-      Function<StraightLift, T> lift,
-      Function<ForceProfile, T> profile,
-      Function<SeatColumn, T> seat) {
-    return profile.apply(this);
+  public <T> T side(Sides<T> sides) {
+    return sides.profile().apply(this);
   }
 
   @Override

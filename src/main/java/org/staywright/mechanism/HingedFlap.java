@@ -5,7 +5,6 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
@@ -39,7 +38,7 @@ public record HingedFlap(
     Mounts mounts,
     @Nullable Double ownInertia,
     Seal seal)
-    implements Rigid, Mounted {
+    implements Rigid {
 
   public static final String CODE = "hinged-flap";
 
@@ -60,12 +59,8 @@ public record HingedFlap(
   }
 
   @Override
-  public <T> T as(
-      Function<HingedFlap, T> flap,
-      Function<StraightLift, T> lift,
-      Function<ForceProfile, T> profile,
-      Function<SeatColumn, T> seat) {
-    return flap.apply(this);
+  public <T> T side(Sides<T> sides) {
+    return sides.flap().apply(this);
   }
 
   @Override
@@ -145,15 +140,22 @@ public record HingedFlap(
   }
 
   /** The same opened farther or less far, rad. */
+  @Override
   public HingedFlap to(double angle) {
     return new HingedFlap(
         masses, centreOfMass, handle, sense, angle, tilt, friction, mounts, ownInertia, seal);
   }
 
-  /** The same on a frame tilted otherwise, rad. */
+  @Override
   public HingedFlap tilted(double angle) {
     return new HingedFlap(
         masses, centreOfMass, handle, sense, end, angle, friction, mounts, ownInertia, seal);
+  }
+
+  /** The hinge alone keeps it square. */
+  @Override
+  public boolean twistsOnOne() {
+    return true;
   }
 
   @Override

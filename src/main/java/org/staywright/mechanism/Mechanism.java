@@ -1,6 +1,7 @@
 package org.staywright.mechanism;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
@@ -11,7 +12,7 @@ import org.staywright.unit.Fault;
  *
  * <p>Sampled once over its travel; from there on only virtual work counts: n·F(L)·dL/dq + Q.
  */
-public sealed interface Mechanism permits Rigid, Mounted, ForceProfile, SeatColumn {
+public sealed interface Mechanism permits Rigid, ForceProfile, SeatColumn {
 
   /** Samples of a travel, both ends included. */
   int SAMPLES = 61;
@@ -25,11 +26,48 @@ public sealed interface Mechanism permits Rigid, Mounted, ForceProfile, SeatColu
   Movement movement();
 
   /** What differs by mechanism, one side each, so that none is forgotten. */
-  <T> T as(
+  record Sides<T>(
       Function<HingedFlap, T> flap,
       Function<StraightLift, T> lift,
       Function<ForceProfile, T> profile,
-      Function<SeatColumn, T> seat);
+      Function<SeatColumn, T> seat) {}
+
+  /** The side of this one. */
+  <T> T side(Sides<T> sides);
+
+  /** What differs between a rigid load, a table and a seat. */
+  default <T> T as(
+      Function<Rigid, T> rigid, Function<ForceProfile, T> profile, Function<SeatColumn, T> seat) {
+    return side(new Sides<>(rigid::apply, rigid::apply, profile, seat));
+  }
+
+  /** What differs between a load that a hand moves and a seat. */
+  default <T> T handOrSeat(Function<Mechanism, T> hand, Function<SeatColumn, T> seat) {
+    return side(new Sides<>(hand::apply, hand::apply, hand::apply, seat));
+  }
+
+  /** As a rigid load with its mounts; empty where nobody knows the geometry behind a length. */
+  default Optional<Rigid> rigid() {
+    return Optional.empty();
+  }
+
+  /**
+   * Whether a hand moves the load over its travel, with springs hung on end fittings. Else one
+   * column carries it, which stands in its cones and is moved by letting go of its lock.
+   */
+  default boolean handMoves() {
+    return true;
+  }
+
+  /** The same on a frame tilted otherwise, rad; itself where nothing is said of a tilt. */
+  default Mechanism tilted(double angle) {
+    return this;
+  }
+
+  /** Whether a single spring at one side twists the load. */
+  default boolean twistsOnOne() {
+    return false;
+  }
 
   /** What it is called where names are exchanged: the type of a load. */
   String code();

@@ -4,7 +4,6 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
@@ -48,12 +47,14 @@ public record SeatColumn(
   }
 
   @Override
-  public <T> T as(
-      Function<HingedFlap, T> flap,
-      Function<StraightLift, T> lift,
-      Function<ForceProfile, T> profile,
-      Function<SeatColumn, T> seat) {
-    return seat.apply(this);
+  public <T> T side(Sides<T> sides) {
+    return sides.seat().apply(this);
+  }
+
+  /** Whoever sits down lowers it: no hand is asked for anything. */
+  @Override
+  public boolean handMoves() {
+    return false;
   }
 
   @Override

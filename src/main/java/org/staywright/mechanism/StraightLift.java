@@ -4,7 +4,6 @@ import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.unit.Fault;
 
@@ -21,8 +20,7 @@ import org.staywright.unit.Fault;
  * @param mounts of the spring, the moving one at the lowest position
  */
 public record StraightLift(
-    Masses masses, double end, double direction, double friction, Mounts mounts)
-    implements Rigid, Mounted {
+    Masses masses, double end, double direction, double friction, Mounts mounts) implements Rigid {
 
   public static final String CODE = "straight-lift";
 
@@ -30,12 +28,8 @@ public record StraightLift(
   private static final double LEAST = 1e-3;
 
   @Override
-  public <T> T as(
-      Function<HingedFlap, T> flap,
-      Function<StraightLift, T> lift,
-      Function<ForceProfile, T> profile,
-      Function<SeatColumn, T> seat) {
-    return lift.apply(this);
+  public <T> T side(Sides<T> sides) {
+    return sides.lift().apply(this);
   }
 
   @Override
@@ -112,6 +106,7 @@ public record StraightLift(
   }
 
   /** The same moved farther or less far, m. */
+  @Override
   public StraightLift to(double travel) {
     return new StraightLift(masses, travel, direction, friction, mounts);
   }

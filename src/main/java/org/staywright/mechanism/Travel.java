@@ -62,7 +62,7 @@ public record Travel(
   }
 
   /** The same travel with the spring hung elsewhere: the load asks nothing of the mounts. */
-  public Travel on(Mounted mechanism) {
+  public Travel on(Rigid mechanism) {
     double[] lengths = new double[q.length];
     double[] levers = new double[q.length];
     double least = Double.POSITIVE_INFINITY;

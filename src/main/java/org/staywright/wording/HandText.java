@@ -29,9 +29,9 @@ public final class HandText {
   private final Unit way;
   private final Wording wording;
 
-  private HandText(Fit fit, Requirements asked, Unit way, Wording wording) {
+  private HandText(Fit fit, Figures has, Requirements asked, Unit way, Wording wording) {
     this.fit = fit;
-    this.has = fit.figures();
+    this.has = has;
     this.asked = asked;
     this.way = way;
     this.wording = wording;
@@ -41,8 +41,8 @@ public final class HandText {
    * @param way that places on the way are told in
    * @param wording in the words of the job's mechanism
    */
-  public static HandText of(Fit fit, Requirements asked, Unit way, Wording wording) {
-    return new HandText(fit, asked, way, wording);
+  public static HandText of(Fit fit, Figures has, Requirements asked, Unit way, Wording wording) {
+    return new HandText(fit, has, asked, way, wording);
   }
 
   /** The verdict: what the hand has to do, what it does open, and shut where that is asked. */

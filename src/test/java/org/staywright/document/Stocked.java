@@ -63,8 +63,8 @@ public final class Stocked {
         ForceChart.withFastLimit(fit.part(), ENGLISH),
         SideView.of(lid.mechanism(), ENGLISH),
         SideView.of(lid, fit, ENGLISH),
-        HandForceChart.of(lid, fit, ENGLISH),
-        HandForceChart.forPaper(lid, fit, ENGLISH),
+        HandForceChart.of(lid, fit, fit.figures().orElseThrow(), ENGLISH),
+        HandForceChart.forPaper(lid, fit, fit.figures().orElseThrow(), ENGLISH),
         Sparkline.of(curve, 50, ENGLISH));
   }
 

@@ -98,16 +98,16 @@ class BehaviourTest {
         stays &= curve.nominal().open()[i] > 0 && curve.nominal().close()[i] > 0;
       }
       assertEquals(!stays, misses(fit, Criterion.STAYS_PUT), fit.toString());
-      assertEquals(stays, fit.figures().hand().staysPut() > 0);
+      assertEquals(stays, fit.figures().orElseThrow().hand().staysPut() > 0);
     }
-    assertNull(all(Samples.lid()).get(0).figures().hand().staysPut());
+    assertNull(all(Samples.lid()).get(0).figures().orElseThrow().hand().staysPut());
   }
 
   @Test
   void thePushOnTheLatchIsTheWorstMomentOfSpringsAndLoadAtTheHandle() {
     for (Fit fit : all(asking(Criterion.LATCH_PUSH, 5))) {
-      double push = -fit.figures().hold().closedLeast().value() / 0.8;
-      assertEquals(push, fit.figures().hold().latchPush(), 1e-9);
+      double push = -fit.figures().orElseThrow().hold().closedLeast().value() / 0.8;
+      assertEquals(push, fit.figures().orElseThrow().hold().latchPush(), 1e-9);
       assertEquals(push > 5, misses(fit, Criterion.LATCH_PUSH), fit.toString());
     }
   }

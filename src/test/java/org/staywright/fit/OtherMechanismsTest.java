@@ -67,7 +67,7 @@ class OtherMechanismsTest {
       double kelvin = job.conditions().nominal();
       double rub = spring.spring().friction(kelvin);
       for (int i = 0; i <= 60; i++) {
-        double x = fit.figures().lengths().extended() - 0.45 - 0.2 * i / 60;
+        double x = fit.figures().orElseThrow().lengths().extended() - 0.45 - 0.2 * i / 60;
         double gas = spring.force(x, kelvin);
         double up = 20 * 9.80665 + 12 - fit.count() * (gas - rub);
         double down = fit.count() * (gas + rub) - 20 * 9.80665 + 12;
@@ -75,11 +75,12 @@ class OtherMechanismsTest {
         assertEquals(down, curve.nominal().close()[i], 1e-6);
       }
       double weak = fit.count() * gasForceWeak(job, fit, 0.65) / (21 * 9.80665);
-      assertEquals(weak, fit.figures().hold().ratio().value(), 1e-9);
+      assertEquals(weak, fit.figures().orElseThrow().hold().ratio().value(), 1e-9);
       assertEquals(
           20 * 9.80665
-              - fit.count() * spring.force(fit.figures().lengths().extended() - 0.45, kelvin),
-          fit.figures().hold().closed(),
+              - fit.count()
+                  * spring.force(fit.figures().orElseThrow().lengths().extended() - 0.45, kelvin),
+          fit.figures().orElseThrow().hold().closed(),
           1e-6);
     }
   }
@@ -91,7 +92,8 @@ class OtherMechanismsTest {
     return fit.part()
         .spring()
         .law(filled, left)
-        .force(fit.figures().lengths().extended() - length, job.conditions().coldest());
+        .force(
+            fit.figures().orElseThrow().lengths().extended() - length, job.conditions().coldest());
   }
 
   @Test
@@ -111,7 +113,7 @@ class OtherMechanismsTest {
     assertEquals(0, ranking.fitsTotal());
     assertTrue(ranking.nearTotal() > 0);
     for (Fit near : ranking.near()) {
-      assertNull(near.figures().hold().ratio());
+      assertNull(near.figures().orElseThrow().hold().ratio());
       assertTrue(
           near.blockedBy().stream().anyMatch(by -> by.criterion() == Criterion.NO_GAIN),
           near.blockedBy().toString());
@@ -158,8 +160,8 @@ class OtherMechanismsTest {
   private static void same(HingedFlap flap, List<Fit> own, List<Fit> made, String where) {
     assertEquals(names(own), names(made), where);
     for (int i = 0; i < own.size(); i++) {
-      Figures a = own.get(i).figures();
-      Figures b = made.get(i).figures();
+      Figures a = own.get(i).figures().orElseThrow();
+      Figures b = made.get(i).figures().orElseThrow();
       assertEquals(
           a.hold().ratio().value(),
           b.hold().ratio().value(),

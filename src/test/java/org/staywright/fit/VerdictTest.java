@@ -132,7 +132,7 @@ class VerdictTest {
   /** The headline's numbers are the greatest of the curves, and where they say. */
   private static void curvesKeepTheirLimits(Job job, Fit fit, String what) {
     FitCurve curve = FitCurve.of(job, fit);
-    Figures.Hand hand = fit.figures().hand();
+    Figures.Hand hand = fit.figures().orElseThrow().hand();
     greatest(curve, true, hand.openWorst(), job.requirements().handOpenLimit(), what);
     greatest(curve, false, hand.closeWorst(), job.requirements().handCloseLimit(), what);
   }
@@ -165,7 +165,12 @@ class VerdictTest {
       double kelvin = corner.spring().kelvin(job.conditions());
       double opening = corner.load().of(travel)[0];
       opening +=
-          push(fit.part(), fit.count(), fit.figures().lengths().extended(), corner, job)
+          push(
+                  fit.part(),
+                  fit.count(),
+                  fit.figures().orElseThrow().lengths().extended(),
+                  corner,
+                  job)
               .at(travel.length()[0], travel.lever()[0], kelvin);
       for (Beside beside : job.beside()) {
         opening +=

@@ -39,8 +39,8 @@ class HandTextTest {
       Unit way = turns ? Unit.DEGREE : Unit.MILLIMETRE;
       double sought = way.si(turns ? 15 : 50);
       for (Fit fit : Ranking.of(RANGE, job.showing(200)).fits()) {
-        double end = fit.figures().end();
-        double extended = fit.figures().lengths().extended();
+        double end = fit.figures().orElseThrow().end();
+        double extended = fit.figures().orElseThrow().lengths().extended();
         String said = hanging(job, fit, way);
         if (job.mechanism().length(end) >= extended - SLACK) {
           assertTrue(said.contains("hangs on freely"), said);
@@ -49,7 +49,7 @@ class HandTextTest {
           assertTrue(said.contains("up to " + shown(sought, way) + " "), said);
           stuck++;
         } else {
-          double lift = fit.figures().hanging().lift();
+          double lift = fit.figures().orElseThrow().hanging().lift();
           assertTrue(job.mechanism().length(end + lift) >= extended - SLACK, said);
           assertTrue(said.contains(shown(lift, way)), said);
           assertTrue(said.contains("it hangs free"), said);
@@ -79,7 +79,7 @@ class HandTextTest {
 
   private static String hanging(Job job, Fit fit, Unit way) {
     Wording words = Wording.english().about(job.mechanism().code());
-    return HandText.of(fit, job.requirements(), way, words).hanging();
+    return HandText.of(fit, fit.figures().orElseThrow(), job.requirements(), way, words).hanging();
   }
 
   private static String shown(double si, Unit way) {

@@ -7,9 +7,7 @@ import org.staywright.caution.Caution;
 import org.staywright.caution.Caution.Figure;
 import org.staywright.caution.CautionRule;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
-import org.staywright.fit.job.SeatFigures;
 
 /** The rod is not far from the load at which it would buckle: it must be loaded straight. */
 final class NearBuckling implements CautionRule {
@@ -19,10 +17,7 @@ final class NearBuckling implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit) {
-    double factor =
-        fit.outcome() instanceof SeatFigures seat
-            ? seat.strength().bucklingFactor()
-            : ((Figures) fit.outcome()).bucklingFactor();
+    double factor = fit.outcome().bucklingFactor();
     return factor < NEAR * LEAST_BUCKLING_FACTOR
         ? Optional.of(
             Caution.warning(

@@ -5,9 +5,7 @@ import org.staywright.caution.Caution;
 import org.staywright.caution.Caution.Figure;
 import org.staywright.caution.CautionRule;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
-import org.staywright.fit.job.SeatFigures;
 import org.staywright.unit.Unit;
 
 /** The hardest stroke of the job comes near to the highest pressure of the part. */
@@ -18,10 +16,7 @@ final class NearPressure implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit) {
-    double peak =
-        fit.outcome() instanceof SeatFigures seat
-            ? seat.strength().peakPressure()
-            : ((Figures) fit.outcome()).peakPressure();
+    double peak = fit.outcome().peakPressure();
     double limit = fit.part().limits().pressure();
     return peak > NEAR * limit
         ? Optional.of(

@@ -7,7 +7,6 @@ import org.staywright.caution.CautionRule;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
-import org.staywright.mechanism.HingedFlap;
 import org.staywright.unit.Unit;
 
 /** One spring at one side of a flap twists it always: with what it pushes at its hardest. */
@@ -15,7 +14,7 @@ final class OneSided implements CautionRule {
 
   @Override
   public Optional<Caution> of(Job job, Fit fit, Figures figures) {
-    boolean alone = fit.count() == 1 && job.mechanism() instanceof HingedFlap;
+    boolean alone = fit.count() == 1 && job.mechanism().twistsOnOne();
     return alone
         ? Optional.of(
             Caution.warning(

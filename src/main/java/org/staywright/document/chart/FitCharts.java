@@ -6,7 +6,6 @@ import org.staywright.document.draw.Drawing;
 import org.staywright.document.view.SideView;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
-import org.staywright.fit.job.SeatFigures;
 import org.staywright.wording.Wording;
 
 /** The charts of a part in a job: of the force at the hand, or of a column under a seat. */
@@ -31,16 +30,18 @@ public final class FitCharts {
 
   /** One at least, the most telling first. */
   public static List<Chart> of(Job job, Fit fit, Wording wording) {
-    return fit.outcome() instanceof SeatFigures
-        ? SeatChart.all(job, fit, wording)
-        : List.of(hand(HandForceChart.of(job, fit, wording)));
+    return fit.outcome()
+        .as(
+            figures -> List.of(hand(HandForceChart.of(job, fit, figures, wording))),
+            seat -> SeatChart.all(job, fit.part(), seat, wording));
   }
 
   /** The same for a page. */
   public static List<Chart> forPaper(Job job, Fit fit, Wording wording) {
-    return fit.outcome() instanceof SeatFigures
-        ? SeatChart.forPaper(job, fit, wording)
-        : List.of(hand(HandForceChart.forPaper(job, fit, wording)));
+    return fit.outcome()
+        .as(
+            figures -> List.of(hand(HandForceChart.forPaper(job, fit, figures, wording))),
+            seat -> SeatChart.forPaper(job, fit.part(), seat, wording));
   }
 
   private static Chart hand(Drawing drawing) {

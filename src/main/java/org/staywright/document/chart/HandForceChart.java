@@ -69,9 +69,10 @@ public final class HandForceChart {
   private final double[] travel;
   private final Plot plot;
 
-  private HandForceChart(Job job, Fit fit, double width, double height, Wording wording) {
+  private HandForceChart(
+      Job job, Fit fit, Figures.Hand hand, double width, double height, Wording wording) {
     this.curve = FitCurve.of(job, fit);
-    this.hand = fit.figures().hand();
+    this.hand = hand;
     this.asked = job.requirements();
     this.unit = job.mechanism().movement() == Movement.TURNS ? DEGREE : MILLIMETRE;
     this.wording = wording;
@@ -88,13 +89,13 @@ public final class HandForceChart {
   }
 
   /** Of a fit in its job. */
-  public static Drawing of(Job job, Fit fit, Wording wording) {
-    return new HandForceChart(job, fit, 34, 20, wording).draw();
+  public static Drawing of(Job job, Fit fit, Figures figures, Wording wording) {
+    return new HandForceChart(job, fit, figures.hand(), 34, 20, wording).draw();
   }
 
   /** The same as wide as a page and no higher than it leaves, its type as large as the text. */
-  public static Drawing forPaper(Job job, Fit fit, Wording wording) {
-    return new HandForceChart(job, fit, 47, 10, wording).draw();
+  public static Drawing forPaper(Job job, Fit fit, Figures figures, Wording wording) {
+    return new HandForceChart(job, fit, figures.hand(), 47, 10, wording).draw();
   }
 
   private Drawing draw() {

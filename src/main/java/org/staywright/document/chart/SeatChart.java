@@ -20,11 +20,12 @@ import org.staywright.document.draw.Plot;
 import org.staywright.document.draw.Readings;
 import org.staywright.document.draw.Role;
 import org.staywright.document.draw.Sketch;
-import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.SeatCurve;
 import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.part.Part;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -40,36 +41,38 @@ public final class SeatChart {
   private static final double ROW_HEIGHT = 2.6;
 
   private final Job job;
-  private final Fit fit;
+  private final Part column;
   private final Plot.Extent size;
   private final Wording wording;
   private final SeatColumn seat;
   private final SeatCurve curve;
   private final double[] height;
 
-  private SeatChart(Job job, Fit fit, Plot.Extent size, Wording wording) {
+  private SeatChart(Job job, Part column, SeatFigures figures, Plot.Extent size, Wording wording) {
     this.job = job;
-    this.fit = fit;
+    this.column = column;
     this.size = size;
     this.wording = wording;
-    this.seat = (SeatColumn) job.mechanism();
-    this.curve = SeatCurve.of(job, fit);
+    this.seat = figures.seat();
+    this.curve = SeatCurve.of(job, column, figures);
     this.height = shown(curve.height(), MILLIMETRE);
   }
 
   /** All of them, those first that a sitter feels. */
-  static List<FitCharts.Chart> all(Job job, Fit fit, Wording wording) {
-    return all(job, fit, SCREEN, wording);
+  static List<FitCharts.Chart> all(Job job, Part column, SeatFigures figures, Wording wording) {
+    return all(job, column, figures, SCREEN, wording);
   }
 
   /** The same for a page. */
-  static List<FitCharts.Chart> forPaper(Job job, Fit fit, Wording wording) {
-    return all(job, fit, PAPER, wording);
+  static List<FitCharts.Chart> forPaper(
+      Job job, Part column, SeatFigures figures, Wording wording) {
+    return all(job, column, figures, PAPER, wording);
   }
 
-  private static List<FitCharts.Chart> all(Job job, Fit fit, Plot.Extent size, Wording wording) {
-    SeatChart charts = new SeatChart(job, fit, size, wording);
-    SeatCurve.Give give = charts.curve.give(job, fit);
+  private static List<FitCharts.Chart> all(
+      Job job, Part column, SeatFigures figures, Plot.Extent size, Wording wording) {
+    SeatChart charts = new SeatChart(job, column, figures, size, wording);
+    SeatCurve.Give give = charts.curve.give(job, column, figures);
     return List.of(
         new FitCharts.Chart(wording.text("seat.chart.open"), charts.open()),
         new FitCharts.Chart(wording.text("seat.chart.give"), charts.give(give)),
@@ -78,8 +81,8 @@ public final class SeatChart {
   }
 
   /** The open column, small enough for a table's row. */
-  public static Drawing small(Job job, Fit fit, Wording wording) {
-    return new SeatChart(job, fit, SCREEN, wording).small();
+  public static Drawing small(Job job, Part column, SeatFigures figures, Wording wording) {
+    return new SeatChart(job, column, figures, SCREEN, wording).small();
   }
 
   /** The open column rising and sinking, between the weight that it lifts and the one it yields. */
@@ -149,7 +152,7 @@ public final class SeatChart {
   private Drawing locked() {
     int last = height.length - 1;
     return LockedChart.forces(
-        fit.part(),
+        column,
         List.of(
             new LockedChart.LockedAt(curve.compression()[0], wording.text("seat.low")),
             new LockedChart.LockedAt(curve.compression()[0] / 2, wording.text("seat.middle")),

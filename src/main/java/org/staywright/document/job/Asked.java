@@ -38,7 +38,7 @@ final class Asked {
     this.fit = fit;
     this.wording = wording;
     // Of a column each requirement has one case, told in its name.
-    this.cases = !(fit.outcome() instanceof SeatFigures);
+    this.cases = job.mechanism().handMoves();
     this.grid =
         new Grid(
             cases
@@ -71,12 +71,16 @@ final class Asked {
     }
     double factor = fit.outcome().bucklingFactor();
     least("buckling", Assessment.LEAST_BUCKLING_FACTOR, factor, null, 1, fast);
-    if (fit.outcome() instanceof SeatFigures seat) {
-      double lock = ((LockingSpring) part.spring()).lockForce();
-      most("lock-load", lock, seat.strength().lockLoad(), NEWTON, 0, "");
-      return;
-    }
-    Figures.Strength has = fit.figures().strength();
+    fit.seat().ifPresent(seat -> lock(seat.strength()));
+    fit.figures().ifPresent(figures -> fittings(figures.strength(), fast));
+  }
+
+  private void lock(SeatFigures.Strength has) {
+    double lock = ((LockingSpring) fit.part().spring()).lockForce();
+    most("lock-load", lock, has.lockLoad(), NEWTON, 0, "");
+  }
+
+  private void fittings(Figures.Strength has, String fast) {
     double rating = Math.min(fit.rodFitting().rating(), fit.tubeFitting().rating());
     boolean pushed = has.peakMountLoad() >= has.stopLoad();
     String hardest = pushed ? fast : wording.text("document.asked.case.stop");

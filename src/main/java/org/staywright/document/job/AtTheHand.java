@@ -30,26 +30,27 @@ final class AtTheHand {
    */
   static Grid grid(Ideal ideal, Wording wording) {
     List<Grid.Head> heads = new ArrayList<>();
-    List<Hand> hands = new ArrayList<>();
+    List<Fit> fits = new ArrayList<>();
     heads.add(new Grid.Head("", 40, false));
     String force = wording.quantity(ideal.made().part().spring().force(), Unit.NEWTON, 0);
     heads.add(head("ideal.sheet.column.made", ideal.made(), force, wording));
-    hands.add(ideal.made().figures().hand());
+    fits.add(ideal.made());
     if (ideal.stock() != null) {
       heads.add(
           head("ideal.sheet.column.stock", ideal.stock(), ideal.stock().part().number(), wording));
-      hands.add(ideal.stock().figures().hand());
+      fits.add(ideal.stock());
     }
     heads.add(new Grid.Head(wording.text("ideal.sheet.column.none"), 20, true));
-    hands.add(ideal.bare().hand());
     Grid grid = new Grid(heads);
     FigureText text = FigureText.in(wording);
     for (Map.Entry<Figure, ToDoubleFunction<Hand>> row : ROWS) {
       List<String> cells = new ArrayList<>();
       cells.add(text.label(row.getKey(), 0.0));
-      for (Hand hand : hands) {
-        cells.add(most(row.getValue().applyAsDouble(hand), row.getKey(), wording));
+      for (Fit fit : fits) {
+        cells.add(most(row.getKey().value(fit), row.getKey(), wording));
       }
+      double none = row.getValue().applyAsDouble(ideal.bare().hand());
+      cells.add(most(none, row.getKey(), wording));
       grid.row(cells);
     }
     return grid;

@@ -2,6 +2,7 @@ package org.staywright.document.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.staywright.document.chart.FitCharts;
 import org.staywright.document.sheet.Sheet;
 import org.staywright.document.view.BesideText;
@@ -75,9 +76,7 @@ final class InItsJob {
 
   private List<String> doing() {
     List<String> doing = new ArrayList<>();
-    if (moved()) {
-      doing.addAll(words().headline());
-    }
+    figures().ifPresent(figures -> doing.addAll(words(figures).headline()));
     BesideText orders = new BesideText(wording);
     for (Beside each : job.beside()) {
       String brief = PartText.in(wording).brief(each.part());
@@ -88,16 +87,16 @@ final class InItsJob {
 
   /** How a spring is hung on; "" where nobody knows. */
   String hanging() {
-    return moved() ? words().hanging() : "";
+    return figures().map(figures -> words(figures).hanging()).orElse("");
   }
 
-  /** Whether it is known what a hand feels of it. */
-  private boolean moved() {
-    return fit != null && fit.outcome() instanceof Figures;
+  /** What a hand feels of it, where that is known. */
+  private Optional<Figures> figures() {
+    return Optional.ofNullable(fit).flatMap(Fit::figures);
   }
 
-  private HandText words() {
+  private HandText words(Figures figures) {
     Unit way = Figure.OPENING_ANGLE.unit(job.mechanism().movement());
-    return HandText.of(fit, job.requirements(), way, wording);
+    return HandText.of(fit, figures, job.requirements(), way, wording);
   }
 }

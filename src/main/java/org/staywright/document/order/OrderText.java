@@ -98,7 +98,7 @@ public final class OrderText {
     }
     Unit way = Figure.OPENING_ANGLE.unit(judged.kind());
     Wording words = wording.about(judged.mechanism());
-    return HandText.of(judged.fit(), judged.asked(), way, words).marks().stream()
+    return HandText.of(judged.fit(), judged.figures(), judged.asked(), way, words).marks().stream()
         .map(mark -> wording.text("document.weak", name(job.wanted().job()), mark))
         .toList();
   }

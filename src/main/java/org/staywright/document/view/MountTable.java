@@ -3,16 +3,13 @@ package org.staywright.document.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.staywright.document.draw.Sketch;
 import org.staywright.document.sheet.Sheet;
 import org.staywright.fit.job.Beside;
-import org.staywright.mechanism.ForceProfile;
-import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.SeatColumn;
-import org.staywright.mechanism.StraightLift;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -41,9 +38,7 @@ public final class MountTable {
   public List<Sheet.Facts> facts(Mounts.RodEnd rodEnd, List<Beside> beside) {
     List<Sheet.Facts> facts = new ArrayList<>();
     String heading = wording.text("document.mounts");
-    facts.add(
-        new Sheet.Facts(
-            heading, mechanism instanceof SeatColumn seat ? seat(seat) : springs(rodEnd)));
+    facts.add(new Sheet.Facts(heading, mechanism.handOrSeat(moved -> springs(rodEnd), this::seat)));
     for (Beside each : beside) {
       String what = wording.text("document.mounts.beside", new BesideText(wording).counted(each));
       facts.add(new Sheet.Facts(what, beside(each)));
@@ -52,7 +47,7 @@ public final class MountTable {
   }
 
   private List<String[]> springs(Mounts.RodEnd rodEnd) {
-    points(mechanism);
+    mechanism.rigid().ifPresent(this::points);
     add("length." + start(), millimetres(mechanism.length(mechanism.start())));
     add("length." + stop(), millimetres(mechanism.length(end)));
     if (mechanism.lateralOffset() > 0) {
@@ -65,7 +60,7 @@ public final class MountTable {
   }
 
   private List<String[]> beside(Beside each) {
-    points(each.mechanism());
+    each.mechanism().rigid().ifPresent(this::points);
     return told();
   }
 
@@ -87,44 +82,27 @@ public final class MountTable {
   }
 
   public String about() {
-    if (mechanism instanceof SeatColumn) {
-      return wording.text("document.mounts.about.seat");
-    }
-    String how = turns() ? "" : mounted() ? ".shifts" : ".lengths";
-    return wording.text("document.mounts.about" + how);
+    return wording.text(
+        "document.mounts.about"
+            + mechanism.as(load -> turns() ? "" : ".shifts", table -> ".lengths", seat -> ".seat"));
   }
 
-  private void points(Mechanism mounted) {
-    if (mounted instanceof HingedFlap flap) {
-      points(flap.mounts(), flap.mounts().moving().turned(flap.sense() * end));
-    } else if (mounted instanceof StraightLift lift) {
-      double direction = lift.direction();
-      Point moved = new Point(end * Math.cos(direction), end * Math.sin(direction));
-      points(lift.mounts(), Sketch.plus(lift.mounts().moving(), moved));
-    }
-  }
-
-  private void points(Mounts mounts, Point moved) {
-    add("frame", point(mounts.frame()));
-    add("moving." + start(), point(mounts.moving()));
-    add("moving." + stop(), point(moved));
+  private void points(Rigid load) {
+    add("frame", point(load.mounts().frame()));
+    add("moving." + start(), point(load.mounts().moving()));
+    add("moving." + stop(), point(load.pose(end).of(load.mounts().moving())));
   }
 
   private String start() {
-    return turns() ? "closed" : mounted() ? "lowest" : "shortest";
+    return turns() ? "closed" : mechanism.rigid().isPresent() ? "lowest" : "shortest";
   }
 
   private String stop() {
-    return turns() ? "open" : mounted() ? "highest" : "longest";
+    return turns() ? "open" : mechanism.rigid().isPresent() ? "highest" : "longest";
   }
 
   private boolean turns() {
     return mechanism.movement() == Mechanism.Movement.TURNS;
-  }
-
-  /** A force profile knows lengths alone. */
-  private boolean mounted() {
-    return !(mechanism instanceof ForceProfile);
   }
 
   private String point(Point point) {

@@ -56,7 +56,7 @@ final class SeatView {
     this.fit = fit;
     this.wording = wording;
     this.travel = MILLIMETRE.of(seat.end());
-    this.stroke = fit == null ? travel : MILLIMETRE.of(fit.seat().stroke());
+    this.stroke = fit == null ? travel : MILLIMETRE.of(fit.part().spring().stroke());
     this.extended =
         fit == null ? 2 * travel + BODY : MILLIMETRE.of(fit.part().spring().extendedLength());
     this.halfTube = fit == null ? 14 : MILLIMETRE.of(fit.part().spring().tubeDiameter()) / 2;

@@ -1,20 +1,19 @@
 package org.staywright.document.view;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.staywright.document.draw.Drawing;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.job.Beside;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Zones;
-import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.motion.Motion;
 import org.staywright.wording.Wording;
 
-/** The mechanism from the side, each kind in its own drawing; a force profile as its curve. */
+/** The mechanism from the side: a rigid load by its poses, a force profile as its curve. */
 public final class SideView {
 
   /** How large letters on paper are against those on the screen. */
@@ -24,7 +23,7 @@ public final class SideView {
 
   /** The mechanism alone. */
   public static Drawing of(Mechanism mechanism, Wording wording) {
-    return of(mechanism, null, null, List.of(), ViewPosition.START, 1, wording);
+    return of(mechanism, null, () -> null, List.of(), ViewPosition.START, 1, wording);
   }
 
   /** The mechanism of a job with an assessed spring; without one where it is null. */
@@ -43,9 +42,14 @@ public final class SideView {
   }
 
   private static Drawing of(Job job, Fit fit, ViewPosition stand, double letters, Wording wording) {
-    boolean pushes = fit != null && job.mechanism() instanceof ForceProfile;
-    FitCurve curve = pushes ? FitCurve.of(job, fit) : null;
-    return of(job.mechanism(), fit, curve, job.beside(), stand, letters, wording);
+    return of(
+        job.mechanism(),
+        fit,
+        () -> fit == null ? null : FitCurve.of(job, fit),
+        job.beside(),
+        stand,
+        letters,
+        wording);
   }
 
   /**
@@ -55,18 +59,14 @@ public final class SideView {
    */
   public static Drawing of(Job job, Zones zones, List<Mounts> found, Wording wording) {
     ZonesSketch sketch = new ZonesSketch(zones, found);
-    return ((Mounted) job.mechanism())
-        .as(
-            flap -> FlapView.of(flap, job.beside(), sketch, wording),
-            lift -> LiftView.of(lift, job.beside(), sketch, wording));
+    return RigidView.of(job.mechanism().rigid().orElseThrow(), job.beside(), sketch, wording);
   }
 
   /** The mechanism of a job as it moves, for a page to play. */
   public static Drawing of(Job job, Fit fit, Motion motion, Wording wording) {
     return job.mechanism()
         .as(
-            flap -> FlapView.of(flap, fit, job.beside(), motion, wording),
-            lift -> LiftView.of(lift, fit, job.beside(), motion, wording),
+            rigid -> RigidView.of(rigid, fit, job.beside(), motion, wording),
             profile -> ProfileView.of(profile, motion, wording),
             seat -> SeatView.of(seat, fit, motion, wording));
   }
@@ -74,15 +74,14 @@ public final class SideView {
   private static Drawing of(
       Mechanism mechanism,
       Fit fit,
-      FitCurve curve,
+      Supplier<FitCurve> curve,
       List<Beside> beside,
       ViewPosition stand,
       double letters,
       Wording wording) {
     return mechanism.as(
-        flap -> FlapView.of(flap, fit, beside, stand, letters, wording),
-        lift -> LiftView.of(lift, fit, beside, stand, letters, wording),
-        profile -> ProfileView.of(profile, curve, wording),
+        rigid -> RigidView.of(rigid, fit, beside, stand, letters, wording),
+        profile -> ProfileView.of(profile, curve.get(), wording),
         seat -> SeatView.of(seat, fit, letters, wording));
   }
 }

@@ -1,9 +1,11 @@
 package org.staywright.document.view;
 
+import java.util.Optional;
 import org.staywright.document.draw.Graphic;
 import org.staywright.document.draw.Role;
 import org.staywright.document.draw.Sketch;
 import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Figures;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Point;
 import org.staywright.unit.Unit;
@@ -16,19 +18,19 @@ final class UsableLengths {
 
   private final Sketch sketch;
   private final Mechanism mechanism;
-  private final Fit fit;
+  private final Optional<Figures.Lengths> usable;
   private final boolean out;
 
   UsableLengths(Sketch sketch, Mechanism mechanism, Fit fit, ViewPosition stand, double q) {
     this.sketch = sketch;
     this.mechanism = mechanism;
-    this.fit = fit;
+    this.usable = Optional.ofNullable(fit).flatMap(Fit::figures).map(Figures::lengths);
     double length = mechanism.length(q);
     this.out =
         stand.out()
-            || fit != null
-                && (length < fit.figures().lengths().compressed() - 1e-6
-                    || length > fit.figures().lengths().extended() + 1e-6);
+            || usable.stream()
+                .anyMatch(
+                    each -> length < each.compressed() - 1e-6 || length > each.extended() + 1e-6);
   }
 
   Role tube() {
@@ -41,10 +43,11 @@ final class UsableLengths {
 
   /** Its end positions as arcs about the frame mount: what lies between is its stroke. */
   void marks(Point frame, Point moving) {
-    if (fit != null) {
-      mark(frame, moving, fit.figures().lengths().compressed());
-      mark(frame, moving, fit.figures().lengths().extended());
-    }
+    usable.ifPresent(
+        lengths -> {
+          mark(frame, moving, lengths.compressed());
+          mark(frame, moving, lengths.extended());
+        });
   }
 
   private void mark(Point frame, Point moving, double length) {

@@ -19,7 +19,6 @@ import org.staywright.fit.job.SetPrice;
 import org.staywright.fit.job.Shortfall;
 import org.staywright.fit.job.SpringState;
 import org.staywright.mechanism.Mounts.RodEnd;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -69,9 +68,13 @@ public record Assessment(Rejection rejection, Fit fit, Shortfall shortfall) {
 
   /** The same without what is asked in time. */
   public static Assessment still(Job job, Paths paths, Range range, Part part, int count) {
-    if (job.mechanism() instanceof SeatColumn seat) {
-      return SeatAssessment.of(job, paths.criteria(), seat, part);
-    }
+    return job.mechanism()
+        .handOrSeat(
+            moved -> ofSprings(job, paths, range, part, count),
+            seat -> SeatAssessment.of(job, paths.criteria(), seat, part));
+  }
+
+  private static Assessment ofSprings(Job job, Paths paths, Range range, Part part, int count) {
     Optional<Rejection> early = early(job, part, count);
     if (early.isPresent()) {
       return early.get() == Rejection.STOCK

@@ -25,7 +25,6 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.staywright.fit.job.Extreme;
 import org.staywright.fit.job.Figures;
-import org.staywright.fit.job.Outcome;
 import org.staywright.fit.job.SeatFigures;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.SeatColumn;
@@ -132,18 +131,18 @@ public enum Figure implements Coded {
   private static final Pattern HYPHEN = Pattern.compile("-(.)");
 
   /** How a figure is had from a fit. */
-  private record Source(Class<? extends Outcome> from, Function<Fit, Double> of) {
+  private record Source(boolean byHand, boolean underSeat, Function<Fit, Double> of) {
 
     static Source hand(Function<Figures, Double> of) {
-      return new Source(Figures.class, fit -> of.apply((Figures) fit.outcome()));
+      return new Source(true, false, fit -> fit.outcome().as(of, seat -> null));
     }
 
     static Source seat(Function<SeatFigures, Double> of) {
-      return new Source(SeatFigures.class, fit -> of.apply((SeatFigures) fit.outcome()));
+      return new Source(false, true, fit -> fit.outcome().as(hand -> null, of));
     }
 
     static Source any(Function<Fit, Double> of) {
-      return new Source(Outcome.class, of);
+      return new Source(true, true, of);
     }
 
     static Double value(Extreme extreme) {
@@ -168,7 +167,9 @@ public enum Figure implements Coded {
   /** Those that are told of a fit, whether it comes to them or not. */
   public static List<Figure> of(Fit fit) {
     return Arrays.stream(values())
-        .filter(figure -> figure.source.from.isInstance(fit.outcome()))
+        .filter(
+            figure ->
+                fit.outcome().as(hand -> figure.source.byHand, seat -> figure.source.underSeat))
         .toList();
   }
 
@@ -178,8 +179,7 @@ public enum Figure implements Coded {
    * @param code of the mechanism
    */
   public boolean concerns(String code) {
-    boolean seated = code.equals(SeatColumn.CODE);
-    return source.from == Outcome.class || (source.from == SeatFigures.class) == seated;
+    return code.equals(SeatColumn.CODE) ? source.underSeat : source.byHand;
   }
 
   /** SI; null where it never comes to that. */

@@ -4,6 +4,7 @@ import static org.staywright.unit.Unit.ROOM;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Outcome;
 import org.staywright.fit.job.SeatFigures;
@@ -42,14 +43,14 @@ public record Fit(
     blockedBy = List.copyOf(blockedBy);
   }
 
-  /** What it does where a hand moves the load: every mechanism but a seat. */
-  public Figures figures() {
-    return (Figures) outcome;
+  /** What it does where a hand moves the load; empty under a seat. */
+  public Optional<Figures> figures() {
+    return outcome.as(Optional::of, seat -> Optional.empty());
   }
 
-  /** What it does under a seat. */
-  public SeatFigures seat() {
-    return (SeatFigures) outcome;
+  /** What it does under a seat; empty where a hand moves the load. */
+  public Optional<SeatFigures> seat() {
+    return outcome.as(figures -> Optional.empty(), Optional::of);
   }
 
   /**
@@ -58,10 +59,12 @@ public record Fit(
    */
   public double constancy() {
     ForceLaw law = part.spring().law();
-    if (outcome instanceof SeatFigures seat) {
-      return law.constancy(0, Math.min(seat.travel(), seat.stroke()), ROOM);
-    }
-    Figures.Lengths lengths = figures().lengths();
+    return outcome.as(
+        figures -> constancy(law, figures.lengths()),
+        seat -> law.constancy(0, seat.reached(), ROOM));
+  }
+
+  private static double constancy(ForceLaw law, Figures.Lengths lengths) {
     double from = lengths.extended() - lengths.max();
     return law.constancy(from, lengths.extended() - lengths.min(), ROOM);
   }

@@ -8,7 +8,6 @@ import org.staywright.fit.job.MovingPart;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts.RodEnd;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 import org.staywright.motion.Hand;
 import org.staywright.motion.MotionSetup;
@@ -42,14 +41,14 @@ public final class InTime {
     if (Double.isNaN(inertia)) {
       throw new Refusal(new Fault("movingMass", null, "> 0 kg", "moving-mass-missing"));
     }
-    extended = extended(job, fit);
+    extended = fit.outcome().extended();
     path = new Paths(job).of(extended);
     travel = path.travel();
   }
 
   /** Whether it can be told what moves, and a hand moves it. */
   public static boolean handed(Job job) {
-    return job.mechanism().inertia().isPresent() && !(job.mechanism() instanceof SeatColumn);
+    return job.mechanism().inertia().isPresent() && job.mechanism().handMoves();
   }
 
   /** Lever of the hand, m or 1. */
@@ -105,12 +104,5 @@ public final class InTime {
   static DoubleUnaryOperator rodRise(Mechanism mechanism, RodEnd at) {
     int rod = at == RodEnd.MOVING ? 1 : -1;
     return q -> rod * mechanism.rise(q).orElse(Double.NaN);
-  }
-
-  /** The length at which its springs are fully extended, m. */
-  public static double extended(Job job, Fit fit) {
-    return job.mechanism() instanceof SeatColumn seat
-        ? seat.end()
-        : fit.figures().lengths().extended();
   }
 }

@@ -7,7 +7,6 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Job.OpenStop;
 import org.staywright.fit.job.Rejection;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 
 /** The paths of one job by the spring's extended length; what they share is worked out once. */
@@ -36,7 +35,7 @@ public final class Paths {
     mechanism = job.mechanism();
     window = window(mechanism);
     whole = path(mechanism.end(), null);
-    bare = mechanism instanceof SeatColumn ? null : BareLoad.of(job, whole.travel());
+    bare = mechanism.handMoves() ? BareLoad.of(job, whole.travel()) : null;
     criteria = new Criteria(job, bare);
     if (job.requirements().openStop() == OpenStop.FLAP_STOP) {
       lengths = null;

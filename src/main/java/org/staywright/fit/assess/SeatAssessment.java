@@ -112,7 +112,7 @@ final class SeatAssessment {
             highest(strong, lowest),
             column.criticalLoad(column.extendedLength(), 0) / seat.heavy());
     return new SeatFigures(
-        column.stroke(), seat.end(), rises, sinks, Math.sqrt(lowering), bounce(lowest), strength);
+        seat, column.stroke(), rises, sinks, Math.sqrt(lowering), bounce(lowest), strength);
   }
 
   private SeatFigures.Bounce bounce(double lowest) {

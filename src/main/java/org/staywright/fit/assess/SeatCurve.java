@@ -3,8 +3,10 @@ package org.staywright.fit.assess;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.staywright.fit.job.Job;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.fit.job.SpringState;
 import org.staywright.mechanism.SeatColumn;
+import org.staywright.part.Part;
 import org.staywright.spring.ForceLaw;
 import org.staywright.spring.LockedCurve;
 import org.staywright.spring.LockedSpring;
@@ -43,13 +45,12 @@ public record SeatCurve(
    */
   public record Give(double[] stiffness, double[] light, double[] heavy, double[] settled) {}
 
-  /** The open column of a fit in its job. */
-  public static SeatCurve of(Job job, Fit fit) {
-    SeatColumn seat = (SeatColumn) job.mechanism();
+  /** The open column in its job. */
+  public static SeatCurve of(Job job, Part column, SeatFigures figures) {
     Job.Conditions conditions = job.conditions();
-    ForceLaw nominal = SpringState.NOMINAL.law(fit.part(), conditions);
-    ForceLaw weak = SpringState.WEAK.law(fit.part(), conditions);
-    ForceLaw strong = SpringState.STRONG.law(fit.part(), conditions);
+    ForceLaw nominal = SpringState.NOMINAL.law(column, conditions);
+    ForceLaw weak = SpringState.WEAK.law(column, conditions);
+    ForceLaw strong = SpringState.STRONG.law(column, conditions);
     SeatCurve curve =
         new SeatCurve(
             new double[SAMPLES],
@@ -58,7 +59,7 @@ public record SeatCurve(
             new double[SAMPLES],
             new double[SAMPLES],
             new double[SAMPLES]);
-    double travel = Math.min(seat.end(), fit.seat().stroke());
+    double travel = figures.reached();
     for (int i = 0; i < SAMPLES; i++) {
       double x = travel * (SAMPLES - 1 - i) / (SAMPLES - 1);
       curve.height[i] = travel * i / (SAMPLES - 1);
@@ -72,17 +73,16 @@ public record SeatCurve(
   }
 
   /** What it holds beyond its open force, locked in the middle of its height, nominal. */
-  public static LockedCurve lockedHalfWay(Job job, Fit fit) {
-    double travel = Math.min(job.mechanism().end(), fit.seat().stroke());
-    LockedSpring locked = SeatLock.of(job, fit.part(), SpringState.NOMINAL).at(travel / 2);
+  public static LockedCurve lockedHalfWay(Job job, Part column, SeatFigures figures) {
+    LockedSpring locked = SeatLock.of(job, column, SpringState.NOMINAL).at(figures.reached() / 2);
     return LockedCurve.of(locked, Math.min(FAR, locked.greatest()), SAMPLES);
   }
 
   /** The same column locked at each of the heights. */
-  public Give give(Job job, Fit fit) {
-    SeatColumn seat = (SeatColumn) job.mechanism();
-    SeatLock nominal = SeatLock.of(job, fit.part(), SpringState.NOMINAL);
-    SeatLock weak = SeatLock.of(job, fit.part(), SpringState.WEAK);
+  public Give give(Job job, Part column, SeatFigures figures) {
+    SeatColumn seat = figures.seat();
+    SeatLock nominal = SeatLock.of(job, column, SpringState.NOMINAL);
+    SeatLock weak = SeatLock.of(job, column, SpringState.WEAK);
     return new Give(
         over(x -> nominal.at(x).stiffness()),
         over(x -> weak.givesAtOnce(x, seat.light())),

@@ -18,7 +18,6 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Requirements;
 import org.staywright.fit.job.Still;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Family;
 import org.staywright.unit.Fault;
@@ -48,7 +47,7 @@ public final class Contradictions {
   /** None under a seat, where nothing asked depends on anything else. */
   public static List<Fault> of(Job job) {
     List<Fault> found = wherever(job);
-    if (!(job.mechanism() instanceof SeatColumn)) {
+    if (job.mechanism().handMoves()) {
       Contradictions on = new Contradictions(job);
       on.shut();
       found.addAll(on.found);
@@ -58,7 +57,7 @@ public final class Contradictions {
 
   /** Those that no other mounts could mend. */
   public static List<Fault> wherever(Job job) {
-    if (job.mechanism() instanceof SeatColumn) {
+    if (!job.mechanism().handMoves()) {
       return new ArrayList<>();
     }
     Contradictions any = new Contradictions(job);

@@ -72,20 +72,17 @@ final class Retrial {
    * @param longer what another end fitting adds to the length, m
    */
   boolean fits(Changed changed, int count, double longer) {
-    if (near.outcome() instanceof Figures was) {
-      Figures.Lengths now = was.lengths();
-      Hung hung =
-          new Hung(near.part(), count, now.compressed() + longer, now.extended() + longer, 0);
-      if (!meets(changed, hung, was)) {
-        return false;
-      }
+    if (!near.outcome().as(was -> meets(changed, count, longer, was), seat -> true)) {
+      return false;
     }
     Fit fit = Assessment.still(changed.job(), changed.paths(), range, near.part(), count).fit();
     return fit != null && fit.fits() && Opening.keeps(changed.job(), fit);
   }
 
   /** Whether the requirements would be met, strength aside. */
-  private static boolean meets(Changed in, Hung hung, Figures was) {
+  private boolean meets(Changed in, int count, double longer, Figures was) {
+    Figures.Lengths now = was.lengths();
+    Hung hung = new Hung(near.part(), count, now.compressed() + longer, now.extended() + longer, 0);
     Path path = in.paths().of(hung.extended());
     return path.blocker() == null
         && path.misfit(in.job().requirements(), hung.compressed(), hung.extended()) == null

@@ -8,13 +8,13 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.Path;
 import org.staywright.fit.assess.Paths;
 import org.staywright.fit.job.Bare;
-import org.staywright.fit.job.Figures;
+import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Outcome;
 import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Shortfall;
 import org.staywright.fit.rank.Misses;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Coded;
 import org.staywright.part.Range;
 
@@ -64,7 +64,7 @@ public record Ideal(
 
     private static boolean better(Fit made, Fit stock) {
       int misses = Misses.of(made.blockedBy()).compareTo(Misses.of(stock.blockedBy()));
-      double gain = stock.figures().hand().rms() - made.figures().hand().rms();
+      double gain = stock.outcome().effort() - made.outcome().effort();
       return misses < 0 || misses == 0 && gain >= LEAST_GAIN;
     }
   }
@@ -77,7 +77,7 @@ public record Ideal(
 
   /** Under a seat stands a column, which nothing here makes. */
   public static boolean askedOf(Job job) {
-    return !(job.mechanism() instanceof SeatColumn);
+    return job.mechanism().handMoves();
   }
 
   public static Ideal of(Job job, Range range) {
@@ -108,18 +108,18 @@ public record Ideal(
 
   /** What the stock part costs at the hand, root mean square, N; null without both. */
   public Double costsRms() {
-    return more(figures -> figures.hand().rms());
+    return more(Outcome::effort);
   }
 
   /** The same of the larger force that is held against the limit. */
   public Double costsMost() {
-    return more(figures -> figures.hand().worst());
+    return more(outcome -> Criterion.HAND_FORCE.has(bare, outcome));
   }
 
-  private Double more(ToDoubleFunction<Figures> of) {
+  private Double more(ToDoubleFunction<Outcome> of) {
     return made == null || stock == null
         ? null
-        : of.applyAsDouble(stock.figures()) - of.applyAsDouble(made.figures());
+        : of.applyAsDouble(stock.outcome()) - of.applyAsDouble(made.outcome());
   }
 
   /** The spring to have made, null where that is not the advice. */

@@ -1,7 +1,7 @@
 package org.staywright.fit.job;
 
 import java.util.Optional;
-import org.staywright.mechanism.Mounted;
+import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Travel;
 import org.staywright.motion.Drag;
 import org.staywright.motion.Strut;
@@ -23,7 +23,7 @@ import org.staywright.unit.Unit;
  * @param tube end fitting
  * @param mechanism of the job, hung on the mounts of these
  */
-public record Beside(Part part, int count, Fitting rod, Fitting tube, Mounted mechanism) {
+public record Beside(Part part, int count, Fitting rod, Fitting tube, Rigid mechanism) {
 
   /** Length at full extension with its end fittings, m. */
   public double extended() {

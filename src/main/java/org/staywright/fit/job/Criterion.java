@@ -211,16 +211,12 @@ public enum Criterion implements Coded {
 
   /** What a part has, SI; NaN where it never does, infinite where nothing speaks against it. */
   public double has(@Nullable Bare bare, Outcome outcome) {
-    return outcome instanceof SeatFigures seat
-        ? term.seat.applyAsDouble(seat)
-        : term.hand.of(bare, (Figures) outcome);
+    return outcome.has(term, bare);
   }
 
   /** Where that comes to its worst; null where it is nominal, the same in all or without bound. */
   public @Nullable Extreme worst(Outcome outcome) {
-    return outcome instanceof Figures figures && term.worst != null
-        ? term.worst.apply(figures)
-        : null;
+    return term.worst == null ? null : outcome.as(term.worst, seat -> null);
   }
 
   /** Whether what a part has meets what is asked; what never does meets nothing. */

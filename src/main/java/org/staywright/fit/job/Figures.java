@@ -1,5 +1,6 @@
 package org.staywright.fit.job;
 
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -163,6 +164,26 @@ public record Figures(
     public static double sought(boolean turning) {
       return turning ? SOUGHT_TURNING : SOUGHT_SHIFTING;
     }
+  }
+
+  @Override
+  public <T> T as(Function<Figures, T> hand, Function<SeatFigures, T> seat) {
+    return hand.apply(this);
+  }
+
+  @Override
+  public double has(Term term, @Nullable Bare bare) {
+    return term.hand.of(bare, this);
+  }
+
+  @Override
+  public double extended() {
+    return lengths.extended();
+  }
+
+  @Override
+  public @Nullable Double endSpeed() {
+    return landing.endSpeed();
   }
 
   @Override

@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.motion.Drag;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
@@ -50,7 +48,7 @@ public record Job(
 
   /** Numbers of springs that are judged: under a seat stands one column. */
   public List<Integer> counts() {
-    return mechanism instanceof SeatColumn ? List.of(1) : springCounts;
+    return mechanism.handMoves() ? springCounts : List.of(1);
   }
 
   /** With the usual weights and nothing beside the springs. */
@@ -82,7 +80,7 @@ public record Job(
 
   /** The same job with the spring hung elsewhere; only for a mechanism that has mounts. */
   public Job at(Mounts mounts) {
-    Mechanism hung = ((Mounted) mechanism).at(mounts);
+    Mechanism hung = mechanism.rigid().orElseThrow().at(mounts);
     return with(hung, springCounts, rodEnd, tubeEnd, filters, limit, beside);
   }
 
@@ -182,7 +180,7 @@ public record Job(
 
   /** Whether the spring takes an end fitting on either end: a column stands in its cones. */
   public boolean fitted() {
-    return !(mechanism instanceof SeatColumn);
+    return mechanism.handMoves();
   }
 
   /**
@@ -190,9 +188,8 @@ public record Job(
    * sitter brings to push it down with.
    */
   public double effortLimit() {
-    return mechanism instanceof SeatColumn seat
-        ? seat.light() - seat.empty()
-        : requirements.maxHandForce();
+    return mechanism.handOrSeat(
+        moved -> requirements.maxHandForce(), seat -> seat.light() - seat.empty());
   }
 
   /**

@@ -1,10 +1,14 @@
 package org.staywright.fit.job;
 
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.staywright.mechanism.SeatColumn;
+
 /**
  * What a column does under a seat. SI.
  *
+ * @param seat that it carries
  * @param stroke of the column, m
- * @param travel that the seat asks, m
  * @param risesEmpty least slow push over the empty seat's weight, weak
  * @param sinksUnderLightest lightest load over the greatest slow push against it, strong
  * @param lowering root mean square over the travel of the push that lowers the empty seat, N
@@ -12,8 +16,8 @@ package org.staywright.fit.job;
  * @param strength how hard it is worked
  */
 public record SeatFigures(
+    SeatColumn seat,
     double stroke,
-    double travel,
     double risesEmpty,
     double sinksUnderLightest,
     double lowering,
@@ -45,9 +49,40 @@ public record SeatFigures(
     return Math.max(bounce.low, Math.max(bounce.middle, bounce.high));
   }
 
+  /** That the seat asks, m. */
+  public double travel() {
+    return seat.end();
+  }
+
+  /** How far the seat goes on this column, m. */
+  public double reached() {
+    return Math.min(seat.end(), stroke);
+  }
+
+  @Override
+  public <T> T as(Function<Figures, T> ofTheHand, Function<SeatFigures, T> ofTheSeat) {
+    return ofTheSeat.apply(this);
+  }
+
+  @Override
+  public double has(Term term, @Nullable Bare bare) {
+    return term.seat.applyAsDouble(this);
+  }
+
+  /** Where the seat is highest. */
+  @Override
+  public double extended() {
+    return seat.end();
+  }
+
+  @Override
+  public @Nullable Double endSpeed() {
+    return null;
+  }
+
   @Override
   public double end() {
-    return travel;
+    return seat.end();
   }
 
   @Override

@@ -63,7 +63,7 @@ public final class Term {
   @Nullable Yield yields;
   private Predicate<Job> when = job -> true;
   private @Nullable BiFunction<Job, @Nullable Bare, @Nullable Double> asked;
-  private @Nullable ToDoubleFunction<Figures> measure;
+  private @Nullable Function<Figures, Double> measure;
 
   /** What counts as 1 of margin: NaN for all of what is asked, 0 for none. */
   private double marginScale;
@@ -165,7 +165,7 @@ public final class Term {
   }
 
   /** What is missed as a force at the hand, where nothing measures against nothing. */
-  Term measuredBy(ToDoubleFunction<Figures> newtons) {
+  Term measuredBy(Function<Figures, Double> newtons) {
     measure = newtons;
     return this;
   }
@@ -247,7 +247,7 @@ public final class Term {
       return Double.POSITIVE_INFINITY;
     }
     if (measure != null) {
-      return measure.applyAsDouble((Figures) outcome) / job.requirements().handOpenLimit();
+      return outcome.as(measure, seat -> Double.NaN) / job.requirements().handOpenLimit();
     }
     return Math.abs(needed - has) / (needed == 0 ? nothing(job) : Math.abs(needed));
   }

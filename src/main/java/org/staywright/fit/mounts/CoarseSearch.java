@@ -11,8 +11,8 @@ import org.staywright.fit.job.Requirements;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.rank.Glance;
 import org.staywright.fit.rank.Lanes;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Travel;
 
 /**
@@ -34,7 +34,7 @@ class CoarseSearch {
   private final Zones zones;
   private final UsableParts shelf;
   private final Objective aim;
-  private final Mounted mechanism;
+  private final Rigid mechanism;
   private final Travel thin;
   private final Alongside along;
   private final int[] counts;
@@ -59,7 +59,7 @@ class CoarseSearch {
     this.zones = zones;
     this.shelf = shelf;
     aim = new Objective(job, Criteria.roughly(job));
-    mechanism = (Mounted) job.mechanism();
+    mechanism = job.mechanism().rigid().orElseThrow();
     thin = mechanism.travel(mechanism.end()).every(STEP);
     along = Alongside.of(job, thin);
     openLimit = job.requirements().handOpenLimit();
@@ -77,7 +77,7 @@ class CoarseSearch {
     if (!zones.open(mounts)) {
       return null;
     }
-    Mounted hung = mechanism.at(mounts);
+    Rigid hung = mechanism.at(mounts);
     window = window(hung);
     Travel travel = thin.on(hung);
     return travel.shortest() > LEAST ? travel : null;
@@ -101,7 +101,7 @@ class CoarseSearch {
   }
 
   /** The lengths at which a spring may stop the travel, null where it is not the stop. */
-  private double[] window(Mounted hung) {
+  private double[] window(Rigid hung) {
     if (job.requirements().openStop() != OpenStop.SPRING_STOP) {
       return null;
     }

@@ -8,6 +8,7 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Outcome;
 import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Weights;
 import org.staywright.fit.rank.Standing;
@@ -60,12 +61,12 @@ public final class Objective {
   }
 
   private double place(Fit fit) {
-    Figures figures = fit.figures();
+    Outcome outcome = fit.outcome();
     double landing =
         job.rankBy() == RankBy.BALANCED
-            ? 100 * weights.landing() * Standing.landing(figures.landing().endSpeed())
+            ? 100 * weights.landing() * Standing.landing(outcome.endSpeed())
             : 0;
-    return place(figures.hand().rms(), criteria.margin(figures)) - landing;
+    return place(outcome.effort(), criteria.margin(outcome)) - landing;
   }
 
   /** What the part brings along wherever it is hung. */

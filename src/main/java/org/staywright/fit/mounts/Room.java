@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Travel;
 
 /**
@@ -36,17 +36,16 @@ public final class Room {
 
   private Room() {}
 
-  public static Zones of(Mounted mechanism) {
+  public static Zones of(Rigid mechanism) {
     Mounts mounts = mechanism.mounts();
-    Zone frame;
-    Zone moving;
-    if (mechanism instanceof HingedFlap flap) {
-      frame = patch(flap, fallsOpen(flap) ? BEYOND_THE_HINGE : BEHIND);
-      moving = patch(flap, ON_THE_FLAP);
-    } else {
-      frame = around(mounts.frame(), AROUND_FRAME * mechanism.end());
-      moving = around(mounts.moving(), AROUND_LOAD * mechanism.end());
-    }
+    Zone frame =
+        mechanism.as(
+            flap -> patch(flap, fallsOpen(flap) ? BEYOND_THE_HINGE : BEHIND),
+            lift -> around(mounts.frame(), AROUND_FRAME * lift.end()));
+    Zone moving =
+        mechanism.as(
+            flap -> patch(flap, ON_THE_FLAP),
+            lift -> around(mounts.moving(), AROUND_LOAD * lift.end()));
     return new Zones(
         whole(frame, mounts.frame()),
         whole(moving, mounts.moving()),

@@ -1,10 +1,16 @@
 package org.staywright.fit.mounts;
 
+import static org.staywright.fit.job.Criterion.COMPRESSED_RESERVE;
+import static org.staywright.fit.job.Criterion.EXTENDED_RESERVE;
+import static org.staywright.fit.job.Criterion.HAND_FORCE;
+
 import java.util.function.ToDoubleFunction;
 import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.job.Figures;
+import org.staywright.fit.assess.Paths;
+import org.staywright.fit.job.Bare;
 import org.staywright.fit.job.Job;
+import org.staywright.fit.job.Outcome;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Part;
@@ -31,8 +37,9 @@ public record Sensitivity(
 
   static Sensitivity of(Job job, Range range, Mounts mounts, Fit fit) {
     Part part = fit.part();
-    Figures[] figures = new Figures[8];
-    for (int i = 0; i < figures.length; i++) {
+    Bare bare = new Paths(job).bare();
+    Outcome[] around = new Outcome[8];
+    for (int i = 0; i < around.length; i++) {
       // Order: frame x up, x down, y up, y down, then the moving mount.
       double way = i % 2 == 0 ? STEP : -STEP;
       Point shift = i / 2 % 2 == 0 ? new Point(-way, 0) : new Point(0, -way);
@@ -45,25 +52,25 @@ public record Sensitivity(
           there.mechanism().faults().isEmpty()
               ? Assessment.of(there, range, part, fit.count())
               : null;
-      figures[i] =
-          assessment == null || assessment.fit() == null ? null : assessment.fit().figures();
+      around[i] =
+          assessment == null || assessment.fit() == null ? null : assessment.fit().outcome();
     }
     return new Sensitivity(
-        gradient(figures, fit.figures(), each -> each.hand().worst()),
-        gradient(figures, fit.figures(), each -> each.lengths().compressedReserve()),
-        gradient(figures, fit.figures(), each -> each.lengths().extendedReserve()));
+        gradient(around, fit.outcome(), each -> HAND_FORCE.has(bare, each)),
+        gradient(around, fit.outcome(), each -> COMPRESSED_RESERVE.has(bare, each)),
+        gradient(around, fit.outcome(), each -> EXTENDED_RESERVE.has(bare, each)));
   }
 
-  private static Gradient gradient(Figures[] figures, Figures here, ToDoubleFunction<Figures> of) {
+  private static Gradient gradient(Outcome[] around, Outcome here, ToDoubleFunction<Outcome> of) {
     return new Gradient(
-        new Point(slope(figures, 0, here, of), slope(figures, 2, here, of)),
-        new Point(slope(figures, 4, here, of), slope(figures, 6, here, of)));
+        new Point(slope(around, 0, here, of), slope(around, 2, here, of)),
+        new Point(slope(around, 4, here, of), slope(around, 6, here, of)));
   }
 
   private static double slope(
-      Figures[] figures, int at, Figures here, ToDoubleFunction<Figures> of) {
-    Figures up = figures[at];
-    Figures down = figures[at + 1];
+      Outcome[] around, int at, Outcome here, ToDoubleFunction<Outcome> of) {
+    Outcome up = around[at];
+    Outcome down = around[at + 1];
     if (up == null && down == null) {
       return Double.NaN;
     }

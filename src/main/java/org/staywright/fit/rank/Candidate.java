@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.function.Supplier;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.job.Figures;
 
 /**
  * A part × count that is not rejected, with what the order needs.
@@ -32,7 +31,7 @@ public record Candidate(
     Fit exact) {
 
   public static Candidate of(Criteria criteria, int row, Fit fit) {
-    Double speed = fit.outcome() instanceof Figures figures ? figures.landing().endSpeed() : null;
+    Double speed = fit.outcome().endSpeed();
     return new Candidate(
         row,
         fit.count(),

@@ -13,7 +13,6 @@ import org.staywright.fit.assess.Paths;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Rejection;
 import org.staywright.fit.job.SetPrice;
-import org.staywright.mechanism.SeatColumn;
 import org.staywright.part.Column;
 import org.staywright.part.Range;
 
@@ -78,7 +77,7 @@ public final class Screening {
   }
 
   private void run() {
-    if (job.mechanism() instanceof SeatColumn) {
+    if (!job.mechanism().handMoves()) {
       IntStream.range(0, range.size()).forEach(row -> decidePlainly(row, 1));
       return;
     }

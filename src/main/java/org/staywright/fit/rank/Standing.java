@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import org.staywright.fit.job.Job;
-import org.staywright.mechanism.HingedFlap;
 
 /** The five orders of the ranking, the order of what is near, and the balanced score. */
 public final class Standing {
@@ -21,6 +20,7 @@ public final class Standing {
   static final double ONE_SIDED = 10;
 
   private final Job job;
+  private final double effortLimit;
   private final double cheapest;
 
   /**
@@ -29,6 +29,7 @@ public final class Standing {
    */
   public Standing(Job job, List<Candidate> fits, List<Candidate> near) {
     this.job = job;
+    effortLimit = job.effortLimit();
     cheapest =
         (fits.isEmpty() ? near : fits)
             .stream()
@@ -49,7 +50,7 @@ public final class Standing {
             ? 0
             : Math.min(1, cheapest / candidate.setPrice().doubleValue());
     return new Score(
-        1 - Math.min(1, candidate.handRms() / job.effortLimit()),
+        1 - Math.min(1, candidate.handRms() / effortLimit),
         margin(candidate.margin()),
         landing(candidate.endSpeed().get()),
         price,
@@ -69,7 +70,7 @@ public final class Standing {
   }
 
   public static double lost(Job job, int count) {
-    return count == 1 && job.mechanism() instanceof HingedFlap ? ONE_SIDED : 0;
+    return count == 1 && job.mechanism().twistsOnOne() ? ONE_SIDED : 0;
   }
 
   /** Best first; what is near by what it misses; ties by part number, then count. */

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.assess.InTime;
 import org.staywright.fit.assess.Paths;
 import org.staywright.fit.job.Beside;
 import org.staywright.fit.job.Job;
@@ -92,7 +91,7 @@ final class MonteCarlo {
       spreads.temperature(),
       spreads.age()
     };
-    double extended = InTime.extended(job, fit);
+    double extended = fit.outcome().extended();
     Travel travel = new Paths(job).of(extended).travel();
     placing = StrayedGeometry.of(job.mechanism(), travel);
     specimen = new Specimen(job, fit.part(), extended, travel);

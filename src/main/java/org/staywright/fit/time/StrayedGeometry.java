@@ -36,7 +36,7 @@ final class StrayedGeometry {
 
   /** A load that is no rigid body in the plane keeps its geometry; only what it weighs strays. */
   static StrayedGeometry of(Mechanism mechanism, Travel travel) {
-    return new StrayedGeometry(travel, mechanism instanceof Rigid rigid ? rigid : null);
+    return new StrayedGeometry(travel, mechanism.rigid().orElse(null));
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.staywright.fit.time;
 
 import org.staywright.fit.job.Job;
-import org.staywright.mechanism.Rigid;
 import org.staywright.part.Part;
 
 /**
@@ -62,9 +61,7 @@ public record Uncertainties(
   }
 
   private static double massShare(Job job) {
-    return job.mechanism() instanceof Rigid rigid
-        ? rigid.masses().heaviest() / rigid.masses().nominal() - 1
-        : 0;
+    return job.mechanism().rigid().isPresent() ? job.mechanism().shares().heaviest() - 1 : 0;
   }
 
   /** With those given; NaN keeps what is there. */

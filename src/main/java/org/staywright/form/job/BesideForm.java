@@ -13,8 +13,8 @@ import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.Kind.Whole;
 import org.staywright.form.schema.Shape;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Rigid;
 import org.staywright.part.Family;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -77,7 +77,7 @@ final class BesideForm {
             .part(tree.text(number))
             .filter(found -> found.family() != Family.SEAT_COLUMN)
             .orElseThrow(() -> refusal("", "no-such-part-beside"));
-    Mounted mechanism = (Mounted) job.mechanism();
+    Rigid mechanism = job.mechanism().rigid().orElseThrow();
     Beside beside =
         new Beside(
             part,

@@ -6,7 +6,6 @@ import java.util.List;
 import org.staywright.fit.clear.Knob;
 import org.staywright.fit.job.Job.Conditions;
 import org.staywright.form.job.Turnable.Turn;
-import org.staywright.mechanism.HingedFlap;
 import org.staywright.part.Range;
 
 /**
@@ -64,10 +63,7 @@ public final class ConditionKnobs {
 
   private static Turnable tilt(String step) {
     return place(
-        "/load/tiltDeg",
-        step,
-        DEGREES,
-        (job, to) -> job.moving(((HingedFlap) job.mechanism()).tilted(to)));
+        "/load/tiltDeg", step, DEGREES, (job, to) -> job.moving(job.mechanism().tilted(to)));
   }
 
   private static Turnable place(String path, String step, double ease, Turn turn) {

@@ -7,12 +7,8 @@ import java.util.stream.Stream;
 import org.staywright.fit.clear.Knob;
 import org.staywright.fit.job.Criterion;
 import org.staywright.form.job.Turnable.Turn;
-import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
-import org.staywright.mechanism.SeatColumn;
-import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Range;
 
 /** The numbers of a job that could be changed to make a near part fit. */
@@ -33,18 +29,9 @@ public final class JobKnobs {
               either("frameMm/y", (mounts, y) -> framed(mounts, mounts.frame().x(), y)),
               either("movingMm/x", (mounts, x) -> moved(mounts, x, mounts.moving().y())),
               either("movingMm/y", (mounts, y) -> moved(mounts, mounts.moving().x(), y)),
-              less(
-                  "/load/openingAngleDeg",
-                  ANGLE_DEG,
-                  (job, end) -> job.moving(((HingedFlap) job.mechanism()).to(end))),
-              less(
-                  "/load/travelMm",
-                  LENGTH_MM,
-                  (job, end) -> job.moving(((StraightLift) job.mechanism()).to(end))),
-              less(
-                  "/load/heightTravelMm",
-                  LENGTH_MM,
-                  (job, end) -> job.moving(((SeatColumn) job.mechanism()).to(end))),
+              travelled("/load/openingAngleDeg", ANGLE_DEG),
+              travelled("/load/travelMm", LENGTH_MM),
+              travelled("/load/heightTravelMm", LENGTH_MM),
               Stream.of(Criterion.values()).flatMap(JobKnobs::asked))
           .flatMap(places -> places)
           .toList();
@@ -59,7 +46,7 @@ public final class JobKnobs {
   }
 
   private static Stream<Turnable> either(String mount, Moving moving) {
-    Turn turn = (job, to) -> job.at(moving.of(((Mounted) job.mechanism()).mounts(), to));
+    Turn turn = (job, to) -> job.at(moving.of(job.mechanism().rigid().orElseThrow().mounts(), to));
     return Stream.of("0.1", "-0.1").map(step -> built("/mounts/" + mount, step, LENGTH_MM, turn));
   }
 
@@ -71,7 +58,12 @@ public final class JobKnobs {
     return mounts.with(mounts.frame(), new Point(x, y));
   }
 
-  private static Stream<Turnable> less(String path, double ease, Turn turn) {
+  /** Less of a travel; a table of forces ends where it ends. */
+  private static Stream<Turnable> travelled(String path, double ease) {
+    Turn turn =
+        (job, end) ->
+            job.moving(
+                job.mechanism().as(load -> load.to(end), table -> table, seat -> seat.to(end)));
     return Stream.of(built(path, "-0.1", ease, turn));
   }
 

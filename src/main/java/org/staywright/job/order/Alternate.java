@@ -3,8 +3,8 @@ package org.staywright.job.order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.staywright.fit.assess.Figure;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.part.Range;
@@ -49,19 +49,20 @@ public record Alternate(
   private static Alternate compared(Fit fit, Fit chosen, String mechanism) {
     String number = fit.part().number();
     int stock = fit.part().offer().stock();
-    if (!(fit.outcome() instanceof Figures figures)) {
-      return new Alternate(number, stock, null, null, null, null, mechanism);
-    }
-    double open = figures.hand().openWorst().value();
-    double close = figures.hand().closeWorst().value();
     return new Alternate(
         number,
         stock,
-        open,
-        close,
-        chosen == null ? null : open - chosen.figures().hand().openWorst().value(),
-        chosen == null ? null : close - chosen.figures().hand().closeWorst().value(),
+        Figure.HAND_OPEN_WORST.value(fit),
+        Figure.HAND_CLOSE_WORST.value(fit),
+        more(Figure.HAND_OPEN_WORST, fit, chosen),
+        more(Figure.HAND_CLOSE_WORST, fit, chosen),
         mechanism);
+  }
+
+  /** Null without what was chosen, and where no hand moves the load. */
+  private static Double more(Figure hand, Fit fit, Fit chosen) {
+    Double now = hand.value(fit);
+    return now == null || chosen == null ? null : Double.valueOf(now - hand.value(chosen));
   }
 
   /** The first that does in every job of a line and is there in its number. */

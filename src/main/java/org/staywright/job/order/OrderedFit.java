@@ -9,18 +9,25 @@ import org.staywright.mechanism.Mechanism;
 /**
  * What a chosen part does in its job, where a hand moves the load.
  *
- * @param fit its figures
+ * @param fit of it
+ * @param figures of that
  * @param asked of it
  * @param kind of the job's mechanism, which tells the units
  * @param mechanism its code, which tells the words
  */
-public record OrderedFit(Fit fit, Requirements asked, Mechanism.Movement kind, String mechanism) {
+public record OrderedFit(
+    Fit fit, Figures figures, Requirements asked, Mechanism.Movement kind, String mechanism) {
 
   /** Null where no hand moves the load, or the part is out altogether. */
   public static OrderedFit of(Job job, Fit fit) {
-    return fit != null && fit.outcome() instanceof Figures
-        ? new OrderedFit(
-            fit, job.requirements(), job.mechanism().movement(), job.mechanism().code())
-        : null;
+    if (fit == null) {
+      return null;
+    }
+    Mechanism moved = job.mechanism();
+    return fit.outcome()
+        .as(
+            figures ->
+                new OrderedFit(fit, figures, job.requirements(), moved.movement(), moved.code()),
+            seat -> null);
   }
 }

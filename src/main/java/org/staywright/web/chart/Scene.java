@@ -11,15 +11,13 @@ import org.staywright.document.draw.Svg;
 import org.staywright.document.view.SideView;
 import org.staywright.document.view.ViewPosition;
 import org.staywright.fit.assess.Fit;
-import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Zone;
 import org.staywright.fit.mounts.Zones;
-import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Mounted;
+import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
-import org.staywright.mechanism.StraightLift;
+import org.staywright.mechanism.Rigid;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
@@ -37,34 +35,40 @@ public record Scene(Graph graph, String data) {
     Drawing drawing = SideView.of(job, fit, stand, wording);
     ObjectNode data = data(drawing);
     ArrayNode grips = data.putArray("grips");
-    double end =
-        fit != null && fit.outcome() instanceof Figures figures
-            ? figures.end()
-            : job.mechanism().end();
-    if (job.mechanism() instanceof HingedFlap flap) {
-      data.put("sense", flap.sense());
-      data.put("end", Unit.DEGREE.of(end));
-      grip(
-          grips,
-          "mounts.frameMm",
-          flap.mounts().frame(),
-          false,
-          wording.text("sideview.frame-mount"));
-      grip(
-          grips,
-          "mounts.movingMm",
-          flap.mounts().moving(),
-          true,
-          wording.text("sideview.moving-mount"));
-      grip(
-          grips, "load.centreOfMassMm", flap.centreOfMass(), true, wording.text("sideview.centre"));
-      grip(grips, "load.handleMm", flap.handle(), true, wording.text("sideview.handle"));
-    } else if (job.mechanism() instanceof StraightLift lift) {
-      data.put("direction", lift.direction());
-      data.put("end", Unit.MILLIMETRE.of(end));
-      mounts(grips, lift, wording);
-    }
+    double end = fit == null ? job.mechanism().end() : fit.outcome().end();
+    job.mechanism().rigid().ifPresent(load -> moving(data, grips, load, end, wording));
     return new Scene(Graph.of(drawing, wording.text("page.bench.view"), wording), data.toString());
+  }
+
+  /** A point of a load that its form asks for. */
+  private record Own(String field, Point at, String label) {}
+
+  private static boolean turns(Mechanism mechanism) {
+    return mechanism.movement() == Mechanism.Movement.TURNS;
+  }
+
+  /** Key of what the mount on the load is called. */
+  private static String onTheLoad(Mechanism mechanism) {
+    return turns(mechanism) ? "sideview.moving-mount" : "sideview.load-mount";
+  }
+
+  /** How a load goes along its travel, and what of it can be moved to elsewhere. */
+  private static void moving(
+      ObjectNode data, ArrayNode grips, Rigid load, double end, Wording wording) {
+    load.as(
+        flap -> data.put("sense", flap.sense()), lift -> data.put("direction", lift.direction()));
+    data.put("end", (turns(load) ? Unit.DEGREE : Unit.MILLIMETRE).of(end));
+    Mounts mounts = load.mounts();
+    grip(grips, "mounts.frameMm", mounts.frame(), false, wording.text("sideview.frame-mount"));
+    grip(grips, "mounts.movingMm", mounts.moving(), true, wording.text(onTheLoad(load)));
+    List<Own> own =
+        load.as(
+            flap ->
+                List.of(
+                    new Own("centreOfMassMm", flap.centreOfMass(), "sideview.centre"),
+                    new Own("handleMm", flap.handle(), "sideview.handle")),
+            lift -> List.of());
+    own.forEach(each -> grip(grips, "load." + each.field, each.at, true, wording.text(each.label)));
   }
 
   /**
@@ -76,8 +80,7 @@ public record Scene(Graph graph, String data) {
     Drawing drawing = SideView.of(job, zones, found, wording);
     ObjectNode data = data(drawing);
     ArrayNode grips = data.putArray("grips");
-    boolean turns = job.mechanism() instanceof HingedFlap;
-    String moving = turns ? "sideview.moving-mount" : "sideview.load-mount";
+    String moving = onTheLoad(job.mechanism());
     zone(grips, "zones.frameMm", 0, zones.frame(), wording.text("sideview.frame-mount"), wording);
     zone(grips, "zones.movingMm", 0, zones.moving(), wording.text(moving), wording);
     for (int i = 0; i < zones.keepOut().size(); i++) {
@@ -111,21 +114,6 @@ public record Scene(Graph graph, String data) {
         .put("left", drawing.box().left())
         .put("top", drawing.box().top())
         .put("scale", Svg.scale(drawing));
-  }
-
-  private static void mounts(ArrayNode grips, Mounted mounted, Wording wording) {
-    grip(
-        grips,
-        "mounts.frameMm",
-        mounted.mounts().frame(),
-        false,
-        wording.text("sideview.frame-mount"));
-    grip(
-        grips,
-        "mounts.movingMm",
-        mounted.mounts().moving(),
-        true,
-        wording.text("sideview.load-mount"));
   }
 
   /**

@@ -7,7 +7,6 @@ import org.staywright.fit.assess.Figure;
 import org.staywright.fit.assess.Figure.Subject;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
-import org.staywright.fit.job.SeatFigures;
 import org.staywright.unit.Unit;
 import org.staywright.web.chart.Graph;
 import org.staywright.web.field.ComparedFigure;
@@ -22,9 +21,10 @@ public sealed interface FitWords permits HandWords, SeatWords {
    * @param wording in the words of the job's mechanism
    */
   static FitWords of(Job job, Fit fit, Wording wording) {
-    return fit.outcome() instanceof SeatFigures
-        ? new SeatWords(job, fit, wording)
-        : new HandWords(job, fit, wording);
+    return fit.outcome()
+        .as(
+            figures -> new HandWords(job, fit, figures, wording),
+            seat -> new SeatWords(job, fit, seat, wording));
   }
 
   Job job();

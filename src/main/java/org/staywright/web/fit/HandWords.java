@@ -9,6 +9,7 @@ import org.staywright.document.view.SideView;
 import org.staywright.fit.assess.Figure;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
+import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.web.chart.Graph;
@@ -18,7 +19,7 @@ import org.staywright.wording.HandText;
 import org.staywright.wording.Wording;
 
 /** In words, what a hand feels that moves a load and what holds it. */
-record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
+record HandWords(Job job, Fit fit, Figures has, Wording wording) implements FitWords {
 
   @Override
   public List<String> sentences() {
@@ -56,7 +57,8 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
   public Graph chart() {
-    return Graph.of(HandForceChart.of(job, fit, wording), wording.text("page.fit.chart"), wording);
+    return Graph.of(
+        HandForceChart.of(job, fit, has, wording), wording.text("page.fit.chart"), wording);
   }
 
   @Override
@@ -65,7 +67,7 @@ record HandWords(Job job, Fit fit, Wording wording) implements FitWords {
   }
 
   private HandText text() {
-    return HandText.of(fit, job.requirements(), Figure.OPENING_ANGLE.unit(kind()), wording);
+    return HandText.of(fit, has, job.requirements(), Figure.OPENING_ANGLE.unit(kind()), wording);
   }
 
   private Labelled pair(String key, Figure one, Figure other) {

@@ -14,6 +14,7 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.ideal.Balance;
 import org.staywright.fit.ideal.Ideal;
+import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Job;
 import org.staywright.web.chart.Graph;
 import org.staywright.web.field.Labelled;
@@ -107,13 +108,14 @@ public record IdealView(
               + ' '
               + missed(job, stock, wording));
     } else {
-      all.add(does("ideal.stock", stock, stock.part().number(), wording));
+      all.add(does(ideal, "ideal.stock", stock, stock.part().number(), wording));
     }
     if (made == null) {
       all.add(lacking(ideal, wording));
       return all;
     }
-    all.add(does("ideal.made", made, newtons(made.part().spring().force(), wording), wording));
+    all.add(
+        does(ideal, "ideal.made", made, newtons(made.part().spring().force(), wording), wording));
     if (!made.fits()) {
       all.add(wording.text("ideal.made.near") + ' ' + missed(job, made, wording));
     }
@@ -123,13 +125,13 @@ public record IdealView(
     return all;
   }
 
-  private static String does(String key, Fit fit, String what, Wording wording) {
+  private static String does(Ideal ideal, String key, Fit fit, String what, Wording wording) {
     return wording.text(
         key,
         fit.count(),
         what,
-        most(fit.figures().hand().rms(), wording),
-        most(fit.figures().hand().worst(), wording));
+        most(fit.outcome().effort(), wording),
+        most(Criterion.HAND_FORCE.has(ideal.bare(), fit.outcome()), wording));
   }
 
   /** In newtons at the hand. */

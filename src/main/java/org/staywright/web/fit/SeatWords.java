@@ -23,7 +23,7 @@ import org.staywright.web.field.Labelled;
 import org.staywright.wording.Wording;
 
 /** In words, what a column does under a seat. */
-record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
+record SeatWords(Job job, Fit fit, SeatFigures has, Wording wording) implements FitWords {
 
   @Override
   public List<String> sentences() {
@@ -36,16 +36,14 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
         wording.text(
             "seat.verdict.locked",
             wording.text("seat.locked." + softest()),
-            wording.quantity(has().greatestBounce(), MILLIMETRE, 1, CEILING),
-            wording.quantity(has().strength().thrust(), NEWTON, 0, CEILING)));
+            wording.quantity(has.greatestBounce(), MILLIMETRE, 1, CEILING),
+            wording.quantity(has.strength().thrust(), NEWTON, 0, CEILING)));
   }
 
   /** Locked at this height it gives the most. */
   private String softest() {
-    double most = has().greatestBounce();
-    return has().bounce().low() == most
-        ? "low"
-        : has().bounce().middle() == most ? "middle" : "high";
+    double most = has.greatestBounce();
+    return has.bounce().low() == most ? "low" : has.bounce().middle() == most ? "middle" : "high";
   }
 
   @Override
@@ -63,18 +61,18 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
     return List.of(
         new Labelled(
             wording.text("seat.row.gives"),
-            wording.bare(has().greatestBounce(), MILLIMETRE, 1, CEILING)),
+            wording.bare(has.greatestBounce(), MILLIMETRE, 1, CEILING)),
         new Labelled(
             wording.text("seat.row.moves"),
             bare(Figure.RISES_EMPTY_RATIO) + " / " + bare(Figure.SINKS_UNDER_LIGHTEST_RATIO)),
         new Labelled(
             wording.text("seat.row.stroke"),
-            wording.bare(has().stroke() - has().travel(), MILLIMETRE, 0, FLOOR)));
+            wording.bare(has.stroke() - has.travel(), MILLIMETRE, 0, FLOOR)));
   }
 
   @Override
   public RawString curve() {
-    return Pictures.of(SeatChart.small(job, fit, wording));
+    return Pictures.of(SeatChart.small(job, fit.part(), has, wording));
   }
 
   @Override
@@ -89,10 +87,6 @@ record SeatWords(Job job, Fit fit, Wording wording) implements FitWords {
 
   @Override
   public OverlayChart.Line line(String letter) {
-    return OverlayChart.Line.locked(letter, SeatCurve.lockedHalfWay(job, fit));
-  }
-
-  private SeatFigures has() {
-    return fit.seat();
+    return OverlayChart.Line.locked(letter, SeatCurve.lockedHalfWay(job, fit.part(), has));
   }
 }

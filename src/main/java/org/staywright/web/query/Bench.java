@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.staywright.form.job.JobShape;
@@ -48,6 +49,21 @@ public enum Bench {
   /** Address that the files of its charts stand below. */
   public String charts() {
     return path() + "/fit";
+  }
+
+  /** All of them, in the order of the page. */
+  public List<Bench> all() {
+    return List.of(values());
+  }
+
+  /** Its name among the others. */
+  public String kind() {
+    return PageText.text("page.bench.kind." + name().toLowerCase(Locale.ROOT));
+  }
+
+  /** Whether a hand moves the load. */
+  public boolean handMoves() {
+    return this != SEAT;
   }
 
   public boolean flap() {

@@ -9,7 +9,6 @@ import org.staywright.fit.mounts.Room;
 import org.staywright.fit.mounts.Zone;
 import org.staywright.fit.mounts.Zones;
 import org.staywright.form.job.JobForm;
-import org.staywright.mechanism.Mounted;
 import org.staywright.part.Range;
 import org.staywright.unit.Refusal;
 import org.staywright.web.shell.Address;
@@ -24,9 +23,11 @@ public final class ZonesQuery {
   /** The same query; where it has no zones, those that its geometry gives to begin with. */
   public static JobQuery filled(JobQuery query, Range range) {
     try {
-      return JobForm.read(query.tree(), range).mechanism() instanceof Mounted mounted
-          ? filled(query, Room.of(mounted))
-          : query;
+      return JobForm.read(query.tree(), range)
+          .mechanism()
+          .rigid()
+          .map(load -> filled(query, Room.of(load)))
+          .orElse(query);
     } catch (Refusal unsound) {
       return query;
     }

@@ -186,8 +186,8 @@ class FamilyCautionsTest {
   private static Fit seat(double pressure, double buckling) {
     SeatFigures figures =
         new SeatFigures(
+            new SeatColumn(6, 45, 120, 0.85, 0.1),
             0.12,
-            0.1,
             1.2,
             1.2,
             100,

@@ -103,7 +103,7 @@ class ChartFileTest {
   }
 
   private static Drawing chart(Wording wording) {
-    return HandForceChart.of(LID, FIT, wording);
+    return HandForceChart.of(LID, FIT, FIT.figures().orElseThrow(), wording);
   }
 
   private static List<CSVRecord> rows(Wording wording) throws Exception {

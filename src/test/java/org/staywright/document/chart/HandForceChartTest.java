@@ -43,10 +43,11 @@ class HandForceChartTest {
   @MethodSource("sampled")
   void marksTheWorstPointOfEitherWayAndNothingLiesAboveIt(Sampled of) {
     FitCurve curve = FitCurve.of(of.job(), of.fit());
-    Figures.Hand hand = of.fit().figures().hand();
+    Figures.Hand hand = of.fit().figures().orElseThrow().hand();
     assertEquals(greatest(curve.openMost()), hand.openWorst().value(), 1e-9);
     assertEquals(greatest(curve.closeMost()), hand.closeWorst().value(), 1e-9);
-    Drawing chart = HandForceChart.of(of.job(), of.fit(), of.words(ENGLISH));
+    Drawing chart =
+        HandForceChart.of(of.job(), of.fit(), of.fit().figures().orElseThrow(), of.words(ENGLISH));
     List<Point> marks = circles(chart, Role.MARK);
     assertEquals(2, marks.size());
     assertEquals(top(chart, Role.BAND_2), marks.get(0).y(), 1e-9);
@@ -65,11 +66,11 @@ class HandForceChartTest {
   @MethodSource("sampled")
   void saysPlaceNewtonsAndCornerOfBothOnScreenAndPaper(Sampled of) {
     Wording words = of.words(ENGLISH);
-    Figures.Hand hand = of.fit().figures().hand();
+    Figures.Hand hand = of.fit().figures().orElseThrow().hand();
     for (Drawing chart :
         List.of(
-            HandForceChart.of(of.job(), of.fit(), words),
-            HandForceChart.forPaper(of.job(), of.fit(), words))) {
+            HandForceChart.of(of.job(), of.fit(), of.fit().figures().orElseThrow(), words),
+            HandForceChart.forPaper(of.job(), of.fit(), of.fit().figures().orElseThrow(), words))) {
       for (Extreme worst : List.of(hand.openWorst(), hand.closeWorst())) {
         Unit way =
             of.job().mechanism().movement() == Movement.TURNS ? Unit.DEGREE : Unit.MILLIMETRE;
@@ -94,8 +95,9 @@ class HandForceChartTest {
       Wording words = of.words(wording);
       for (Drawing chart :
           List.of(
-              HandForceChart.of(of.job(), of.fit(), words),
-              HandForceChart.forPaper(of.job(), of.fit(), words))) {
+              HandForceChart.of(of.job(), of.fit(), of.fit().figures().orElseThrow(), words),
+              HandForceChart.forPaper(
+                  of.job(), of.fit(), of.fit().figures().orElseThrow(), words))) {
         List<Graphic.Text> texts = texts(chart);
         for (int i = 0; i < texts.size(); i++) {
           Box box = texts.get(i).bounds();
@@ -122,7 +124,7 @@ class HandForceChartTest {
                     .requirements()
                     .with(Criterion.HAND_OPEN, 30.0)
                     .with(Criterion.HAND_CLOSE, 45.0));
-    Drawing chart = HandForceChart.of(two, lid.fit(), ENGLISH);
+    Drawing chart = HandForceChart.of(two, lid.fit(), lid.fit().figures().orElseThrow(), ENGLISH);
     assertEquals(
         List.of(30.0, 45.0),
         chart.readings().levels().stream().map(Readings.Level::value).sorted().toList());
@@ -135,7 +137,7 @@ class HandForceChartTest {
   void theSmallCurvesAreThoseOfTheirNumbers(Sampled of) {
     Wording words = of.words(ENGLISH);
     Drawing small = Sparkline.of(FitCurve.of(of.job(), of.fit()), 1000, words);
-    Figures.Hand hand = of.fit().figures().hand();
+    Figures.Hand hand = of.fit().figures().orElseThrow().hand();
     assertTrue(small.description().startsWith("At worst "), small.description());
     for (Extreme worst : List.of(hand.openWorst(), hand.closeWorst())) {
       String newtons = words.quantity(worst.value(), Unit.NEWTON, 0, RoundingMode.CEILING);

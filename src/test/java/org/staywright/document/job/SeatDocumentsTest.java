@@ -92,9 +92,9 @@ class SeatDocumentsTest {
 
   @Test
   void theChartsAgreeWithTheFigures() {
-    SeatFigures figures = CHOSEN.fit().seat();
-    SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit());
-    SeatCurve.Give give = curve.give(CHOSEN.job(), CHOSEN.fit());
+    SeatFigures figures = CHOSEN.fit().seat().orElseThrow();
+    SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit().part(), figures);
+    SeatCurve.Give give = curve.give(CHOSEN.job(), CHOSEN.fit().part(), figures);
     int last = curve.height().length - 1;
     assertEquals(figures.bounce().low(), give.heavy()[0], 1e-9);
     assertEquals(figures.bounce().middle(), give.heavy()[last / 2], 1e-9);
@@ -119,8 +119,9 @@ class SeatDocumentsTest {
   /** The most that it gives, where the curve is highest, is marked and told rounded up. */
   @Test
   void theMostThatItGivesIsMarked() {
-    SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit());
-    double[] heavy = curve.give(CHOSEN.job(), CHOSEN.fit()).heavy();
+    SeatFigures figures = CHOSEN.fit().seat().orElseThrow();
+    SeatCurve curve = SeatCurve.of(CHOSEN.job(), CHOSEN.fit().part(), figures);
+    double[] heavy = curve.give(CHOSEN.job(), CHOSEN.fit().part(), figures).heavy();
     double most = Arrays.stream(heavy).max().orElseThrow();
     String told = ENGLISH.quantity(most, Unit.MILLIMETRE, 1, RoundingMode.CEILING);
     for (List<FitCharts.Chart> charts :

@@ -101,12 +101,18 @@ class OrderDocumentsTest {
     String text = Printed.text(JobSheet.pdf(chosen, Orders.list(chosen), ENGLISH));
     Unit way = Figure.OPENING_ANGLE.unit(chosen.job().mechanism().movement());
     Wording words = of.words(ENGLISH);
-    HandText said = HandText.of(chosen.fit(), chosen.job().requirements(), way, words);
+    HandText said =
+        HandText.of(
+            chosen.fit(),
+            chosen.fit().figures().orElseThrow(),
+            chosen.job().requirements(),
+            way,
+            words);
     for (String sentence : said.headline()) {
       assertTrue(text.contains(Printed.spaced(sentence)), sentence + " in " + text);
     }
     assertTrue(text.contains(Printed.spaced(said.hanging())), said.hanging() + " in " + text);
-    Figures has = chosen.fit().figures();
+    Figures has = chosen.fit().figures().orElseThrow();
     boolean leaves = has.hold().open().value() <= 0;
     assertEquals(leaves, text.contains("Does not stay"), text);
     String failed = words.quantity(has.oneFailed().hand(), Unit.NEWTON, 0, RoundingMode.CEILING);
@@ -116,7 +122,7 @@ class OrderDocumentsTest {
   @Test
   void whatDoesNotStayOpenIsToldToTheBuyerInListAndMail() throws IOException {
     Chosen drawer = Sampled.of("Gas bottle drawer, up a ramp").chosen();
-    double hold = drawer.fit().figures().hold().open().value();
+    double hold = drawer.fit().figures().orElseThrow().hold().open().value();
     assertTrue(hold < 0, "" + hold);
     String newtons = ENGLISH.quantity(-hold, Unit.NEWTON, 0, RoundingMode.CEILING);
     String said = Printed.spaced("Does not stay at the end by itself: " + newtons);

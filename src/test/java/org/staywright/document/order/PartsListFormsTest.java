@@ -157,13 +157,13 @@ class PartsListFormsTest {
     String number = alternate.get("partNumber").textValue();
     Chosen other = Orders.with(LID, number);
     assertEquals(
-        other.fit().figures().hand().openWorst().value()
-            - LID.fit().figures().hand().openWorst().value(),
+        other.fit().figures().orElseThrow().hand().openWorst().value()
+            - LID.fit().figures().orElseThrow().hand().openWorst().value(),
         alternate.get("openingMoreN").doubleValue(),
         1e-3);
     assertEquals(
-        other.fit().figures().hand().closeWorst().value()
-            - LID.fit().figures().hand().closeWorst().value(),
+        other.fit().figures().orElseThrow().hand().closeWorst().value()
+            - LID.fit().figures().orElseThrow().hand().closeWorst().value(),
         alternate.get("closingMoreN").doubleValue(),
         1e-3);
   }

@@ -55,7 +55,7 @@ class ConstantForceTest {
     double exact = k * MOVING / Math.sqrt(MOVING * MOVING - k * k);
     Arrangement best = best(Math.toRadians(0.5));
     assertEquals(exact, -best.mounts().frame().y(), 0.02 * exact);
-    assertEquals(0, best.fit().figures().hand().rms(), 0.5);
+    assertEquals(0, best.fit().figures().orElseThrow().hand().rms(), 0.5);
   }
 
   @Test
@@ -72,7 +72,7 @@ class ConstantForceTest {
     }
     Arrangement best = best(end);
     assertEquals(depth, -best.mounts().frame().y(), 0.02 * depth);
-    assertEquals(least, best.fit().figures().hand().rms(), 0.02 * least);
+    assertEquals(least, best.fit().figures().orElseThrow().hand().rms(), 0.02 * least);
   }
 
   /** Of the hand force cos θ·(mgc − F·hp/L)/r over 61 angles. */

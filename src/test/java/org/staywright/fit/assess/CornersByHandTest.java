@@ -131,14 +131,14 @@ class CornersByHandTest {
     Mounts mounts = new Mounts(new Point(0.4, 0), new Point(0, 0.3), 0, RodEnd.EITHER);
     HingedFlap flap = flap(10, new Point(0, 0.25), new Point(0, 0.5), -1, 60, mounts);
     Fit fit = fit(flap, 50, 5, new double[] {0.15, 0.52});
-    Figures.Hand hand = fit.figures().hand();
+    Figures.Hand hand = fit.figures().orElseThrow().hand();
     assertEquals(26.4, hand.openWorst().value(), CLOSE);
     assertEquals(0, hand.openWorst().travel());
     assertEquals(SpringState.STRONG, hand.openWorst().corner().spring());
     assertEquals((23.3545 - 45 * 0.292243) / 0.5, hand.closeWorst().value(), CLOSE);
     assertEquals(60, Math.toDegrees(hand.closeWorst().travel()), 1e-9);
     assertEquals(new Corner(SpringState.WEAK, LoadState.HEAVY), hand.closeWorst().corner());
-    Figures.Hold hold = fit.figures().hold();
+    Figures.Hold hold = fit.figures().orElseThrow().hold();
     assertEquals(19.1082 / (55 * 0.292243), hold.ratio().value(), CLOSE);
     assertEquals(new Corner(SpringState.STRONG, LoadState.LIGHT), hold.ratio().corner());
     assertEquals((19.1082 - 55 * 0.292243) / 0.5, hold.open().value(), CLOSE);
@@ -171,13 +171,13 @@ class CornersByHandTest {
     Mounts mounts = new Mounts(new Point(0, -0.3), new Point(0.2, 0), 0, RodEnd.EITHER);
     HingedFlap flap = flap(20, new Point(0.4, 0), new Point(0.8, 0), 1, 100, mounts);
     Fit fit = fit(flap, 400, 20, new double[] {0.3, 0.5});
-    Figures.Hold hold = fit.figures().hold();
+    Figures.Hold hold = fit.figures().orElseThrow().hold();
     double light = 18 * G * 0.4 * 0.173648;
     assertEquals(light / (420 * 0.0209137), hold.ratio().value(), CLOSE);
     assertEquals(new Corner(SpringState.STRONG, LoadState.LIGHT), hold.ratio().corner());
     assertEquals((light - 420 * 0.0209137) / 0.8, hold.open().value(), CLOSE);
     assertEquals(18 * G * 0.4 - 420 * 0.06 / Math.sqrt(0.13), hold.closedLeast().value(), 0.02);
-    assertEquals(light / 0.8, fit.figures().oneFailed().hold(), CLOSE);
+    assertEquals(light / 0.8, fit.figures().orElseThrow().oneFailed().hold(), CLOSE);
   }
 
   /** The same lid on a spring that still opens at 100°: then nothing closes in any corner. */
@@ -186,10 +186,11 @@ class CornersByHandTest {
     Mounts mounts = new Mounts(new Point(0.1, -0.3), new Point(0.2, 0), 0, RodEnd.EITHER);
     HingedFlap flap = flap(20, new Point(0.4, 0), new Point(0.8, 0), 1, 100, mounts);
     Fit fit = fit(flap, 200, 10, new double[] {0.28, 0.52});
-    assertNull(fit.figures().hold().ratio());
+    assertNull(fit.figures().orElseThrow().hold().ratio());
     double light = 18 * G * 0.4 * 0.173648;
     double lever = flap.lever(Math.toRadians(100));
     assertTrue(lever > 0);
-    assertEquals((light + 190 * lever) / 0.8, fit.figures().hold().open().value(), CLOSE);
+    assertEquals(
+        (light + 190 * lever) / 0.8, fit.figures().orElseThrow().hold().open().value(), CLOSE);
   }
 }

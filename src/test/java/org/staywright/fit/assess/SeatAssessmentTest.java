@@ -54,7 +54,7 @@ class SeatAssessmentTest {
   }
 
   private static SeatFigures figures(Job job) {
-    return judged(job, Seats.column()).fit().seat();
+    return judged(job, Seats.column()).fit().seat().orElseThrow();
   }
 
   private static List<Criterion> missed(Job job) {
@@ -93,7 +93,7 @@ class SeatAssessmentTest {
     var tree = Seats.tree(9, 60, 70, 90);
     tree.withObject("/conditions").put("minC", 0).put("serviceYears", 5).put("cyclesPerYear", 2000);
     Part part = Seats.column("force_class_n=200", "force_tolerance_n=20");
-    SeatFigures has = judged(JobForm.read(tree), part).fit().seat();
+    SeatFigures has = judged(JobForm.read(tree), part).fit().seat().orElseThrow();
     double left = 1 - 5 * 0.02 - 5 * 2000 / 1e4 * 0.015;
     // F1 is 180 N in place of pressure()'s 350.
     double filled = (180 + RUB + AIR * ROD) / (350 + RUB + AIR * ROD);
@@ -125,7 +125,7 @@ class SeatAssessmentTest {
           .put("minC", step > 0 ? 0 : 20)
           .put("serviceYears", step > 1 ? 5 : 0);
       Part part = Seats.column("force_tolerance_n=" + (step > 2 ? 20 : 0));
-      double bounce = judged(JobForm.read(tree), part).fit().seat().greatestBounce();
+      double bounce = judged(JobForm.read(tree), part).fit().seat().orElseThrow().greatestBounce();
       assertTrue(bounce > before, "at step " + step);
       before = bounce;
     }

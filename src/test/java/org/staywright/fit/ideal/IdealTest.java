@@ -138,7 +138,7 @@ class IdealTest {
     double gas = ideal.made().part().spring().force() + ideal.made().part().spring().friction();
     assertEquals(WEIGHT, gas, 0.02 * WEIGHT);
     assertEquals(1, ideal.made().part().spring().progression(), 0.04);
-    assertEquals(ideal.made().figures().lengths().extendedReserve(), 4e-3, 1e-9);
+    assertEquals(ideal.made().figures().orElseThrow().lengths().extendedReserve(), 4e-3, 1e-9);
   }
 
   @ParameterizedTest
@@ -157,11 +157,12 @@ class IdealTest {
       Job job = JobForm.read(JsonText.read(in.readAllBytes()).tree()).forSpringsToMake();
       Ideal ideal = Ideal.of(job, RANGE);
       assertTrue(ideal.made() != null && ideal.made().fits() && !ideal.stockFails());
-      double stock = ideal.stock().figures().hand().rms();
+      double stock = ideal.stock().figures().orElseThrow().hand().rms();
       assertTrue(
-          ideal.made().figures().hand().rms() <= 1.03 * stock,
-          ideal.made().figures().hand().rms() + " against " + stock);
-      assertEquals(stock - ideal.made().figures().hand().rms(), ideal.costsRms(), 1e-9);
+          ideal.made().figures().orElseThrow().hand().rms() <= 1.03 * stock,
+          ideal.made().figures().orElseThrow().hand().rms() + " against " + stock);
+      assertEquals(
+          stock - ideal.made().figures().orElseThrow().hand().rms(), ideal.costsRms(), 1e-9);
     }
   }
 

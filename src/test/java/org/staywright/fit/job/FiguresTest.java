@@ -63,9 +63,9 @@ class FiguresTest {
     Job job = Samples.lid();
     Fit fit = someFit(job);
     ChargedSpring law = (ChargedSpring) fit.part().spring().law();
-    double extended = fit.figures().lengths().extended();
-    double least = law.force(extended - fit.figures().lengths().max(), 293.15);
-    double greatest = law.force(extended - fit.figures().lengths().min(), 293.15);
+    double extended = fit.figures().orElseThrow().lengths().extended();
+    double least = law.force(extended - fit.figures().orElseThrow().lengths().max(), 293.15);
+    double greatest = law.force(extended - fit.figures().orElseThrow().lengths().min(), 293.15);
     assertEquals(least / greatest, fit.constancy(), 1e-12);
     assertTrue(fit.constancy() < 1);
   }
@@ -90,8 +90,9 @@ class FiguresTest {
             * (flap.centreOfMass().turned(end).y() - flap.centreOfMass().y());
     ChargedSpring spring = fit.part().spring().asGasSpring().orElseThrow().charged();
     double kelvin = job.conditions().nominal();
-    double before = fit.figures().lengths().extended() - travel.length()[0];
-    double after = fit.figures().lengths().extended() - travel.length()[travel.last()];
+    double before = fit.figures().orElseThrow().lengths().extended() - travel.length()[0];
+    double after =
+        fit.figures().orElseThrow().lengths().extended() - travel.length()[travel.last()];
     double gas = freeEnergy(spring, after, kelvin) - freeEnergy(spring, before, kelvin);
     double volume =
         spring.spring().gasVolume(after, kelvin) - spring.spring().gasVolume(before, kelvin);
@@ -136,16 +137,24 @@ class FiguresTest {
   @Test
   void theHoldRatioIsLeftOutWhereNothingClosesInAnyCorner() {
     assertNotNull(
-        someFit(lid(flap(80, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().hold().ratio());
+        someFit(lid(flap(80, 0, mounts(0)), Job.OpenStop.FLAP_STOP))
+            .figures()
+            .orElseThrow()
+            .hold()
+            .ratio());
     assertNull(
-        someFit(lid(flap(95, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().hold().ratio());
+        someFit(lid(flap(95, 0, mounts(0)), Job.OpenStop.FLAP_STOP))
+            .figures()
+            .orElseThrow()
+            .hold()
+            .ratio());
   }
 
   @Test
   void springStopEndsTheTravelWhereTheSpringIsFullyExtended() {
     Job job = lid(flap(80, 0, mounts(0)), Job.OpenStop.SPRING_STOP);
     for (Fit fit : Ranking.of(RANGE, job).fits()) {
-      Figures figures = fit.figures();
+      Figures figures = fit.figures().orElseThrow();
       assertEquals(figures.lengths().extended(), figures.lengths().open(), 1e-9);
       assertEquals(80, Math.toDegrees(figures.end()), 5);
       assertTrue(figures.strength().stopLoad() >= 0);

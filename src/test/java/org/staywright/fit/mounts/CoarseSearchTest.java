@@ -11,7 +11,6 @@ import org.staywright.fit.RandomRange;
 import org.staywright.fit.Samples;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Job;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Travel;
 import org.staywright.part.Range;
@@ -36,8 +35,8 @@ class CoarseSearchTest {
       Job drawn = i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random);
       Job job =
           i % 2 == 0 ? drawn : drawn.asking(drawn.requirements().with(Criterion.HOLD_OPEN, 20));
-      Mounts hung = ((Mounted) job.mechanism()).mounts();
-      Zones zones = Room.of((Mounted) job.mechanism());
+      Mounts hung = job.mechanism().rigid().orElseThrow().mounts();
+      Zones zones = Room.of(job.mechanism().rigid().orElseThrow());
       UsableParts parts = new UsableParts(job, range);
       CoarseSearch bounded = new CoarseSearch(job, zones, parts, 1);
       CoarseSearch whole =

@@ -20,7 +20,6 @@ import org.staywright.fit.rank.Candidate;
 import org.staywright.fit.rank.Screening;
 import org.staywright.fit.rank.Standing;
 import org.staywright.mechanism.Mechanism;
-import org.staywright.mechanism.Mounted;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
 import org.staywright.part.Range;
@@ -98,7 +97,7 @@ class MountGridTest {
     Range range = RandomRange.of(random, PARTS);
     Job drawn = i % 3 == 2 ? Samples.randomLift(random) : Samples.randomJob(random);
     Job job = behaving ? drawn.asking(asked(i / 3, drawn)) : drawn;
-    Zones zones = around(random, ((Mounted) job.mechanism()).mounts());
+    Zones zones = around(random, job.mechanism().rigid().orElseThrow().mounts());
     List<Candidate> grid = grid(job, range, zones);
     if (grid.isEmpty()) {
       return false;

@@ -66,8 +66,8 @@ class MountSearchTest {
     double before = 0;
     Set<Object> seen = new HashSet<>();
     for (Arrangement each : found.arrangements()) {
-      assertTrue(each.fit().figures().hand().rms() >= before);
-      before = each.fit().figures().hand().rms();
+      assertTrue(each.fit().figures().orElseThrow().hand().rms() >= before);
+      before = each.fit().figures().orElseThrow().hand().rms();
       assertTrue(seen.add(List.of(each.fit().part().number(), each.fit().count(), each.mounts())));
     }
     assertTrue(
@@ -107,6 +107,7 @@ class MountSearchTest {
     return Assessment.of(there, RANGE, at.fit().part(), at.fit().count())
         .fit()
         .figures()
+        .orElseThrow()
         .hand()
         .worst();
   }

@@ -57,7 +57,7 @@ public final class ChanceChecks {
     int end = travel.last();
     double left = SpringState.gasLeft(LID.conditions(), fit.part().wear());
     ForceLaw law = fit.part().spring().law(1, left);
-    double x = fit.figures().lengths().extended() - travel.length()[end];
+    double x = fit.figures().orElseThrow().lengths().extended() - travel.length()[end];
     return fit.count()
         * law.force(x, LID.conditions().nominal())
         * travel.lever()[end]

@@ -68,7 +68,7 @@ class ChanceTest {
     Travel travel = LID.mechanism().travel(LID.mechanism().end());
     int end = travel.last();
     double left = PART.wear().gasLeft(years, LID.conditions().cyclesPerYear());
-    double x = FIT.figures().lengths().extended() - travel.length()[end];
+    double x = FIT.figures().orElseThrow().lengths().extended() - travel.length()[end];
     double moment =
         FIT.count()
                 * PART.spring().law(1, left).force(x, LID.conditions().nominal())

@@ -28,8 +28,8 @@ class TimeFiguresTest {
   @Test
   void slowStrokesAreThoseOfTheHandCurve() {
     TimeFigures.Taken slow = BEHAVIOUR.strokes().get(0);
-    assertEquals(FIT.figures().hand().open(), slow.opening(), 0.05);
-    assertEquals(FIT.figures().hand().close(), slow.closing(), 0.05);
+    assertEquals(FIT.figures().orElseThrow().hand().open(), slow.opening(), 0.05);
+    assertEquals(FIT.figures().orElseThrow().hand().close(), slow.closing(), 0.05);
   }
 
   @Test

@@ -29,6 +29,7 @@ import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.LoadState;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.job.Stay;
 import org.staywright.fit.rank.Ranking;
@@ -220,7 +221,8 @@ class HeadlineTest {
   }
 
   private static void gives(Job job, Fit fit, List<String> said) {
-    SeatCurve.Give give = SeatCurve.of(job, fit).give(job, fit);
+    SeatFigures figures = fit.seat().orElseThrow();
+    SeatCurve.Give give = SeatCurve.of(job, fit.part(), figures).give(job, fit.part(), figures);
     double most = Unit.MILLIMETRE.of(Arrays.stream(give.heavy()).max().orElseThrow());
     double told = first(said.get(1)).doubleValue();
     assertTrue(told >= most - 1e-6 && told < most + 0.1, told + " of " + most);

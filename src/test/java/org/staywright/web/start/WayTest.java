@@ -21,7 +21,6 @@ import org.staywright.fit.rank.Ranking;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.mounts.MountsRequest;
 import org.staywright.form.schema.JsonText;
-import org.staywright.mechanism.Mounted;
 import org.staywright.part.Range;
 import org.staywright.wording.Wording;
 
@@ -56,8 +55,9 @@ class WayTest {
   @Tag("full")
   void theFinderFindsArrangementsInTheZonesThatItsGeometryGives(Way way) {
     Job job = JobForm.read(way.job());
-    Zones room = Room.of((Mounted) job.mechanism());
-    assertTrue(room.frame().holds(((Mounted) job.mechanism()).mounts().frame()), way.code());
+    Zones room = Room.of(job.mechanism().rigid().orElseThrow());
+    assertTrue(
+        room.frame().holds(job.mechanism().rigid().orElseThrow().mounts().frame()), way.code());
     Found found = MountSearch.of(RANGE, job, room, 1, Progress.UNSEEN);
     assertTrue(
         found.arrangements().size() >= 3,
