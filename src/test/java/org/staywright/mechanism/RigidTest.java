@@ -1,9 +1,12 @@
 package org.staywright.mechanism;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.staywright.mechanism.Mounts.RodEnd;
 
@@ -34,7 +37,7 @@ class RigidTest {
         assertEquals(rise, load.rise(q).orElseThrow(), 1e-12, load.code());
         Point way = way(load.pose(q), load.mounts().moving());
         double lever = dot(apart, way) / length;
-        assertEquals(lever, ((Mounted) load).lever(q), 1e-12, load.code());
+        assertEquals(lever, load.lever(q), 1e-12, load.code());
       }
     }
   }
@@ -85,7 +88,7 @@ class RigidTest {
   void hungElsewhereOnlyItsMountsAreOthers() {
     Mounts elsewhere = new Mounts(at(0.2, -0.3), at(0.4, 0.1), 0, RodEnd.FRAME);
     for (Rigid load : loads()) {
-      Mounted hung = ((Mounted) load).at(elsewhere);
+      Rigid hung = load.at(elsewhere);
       assertEquals(Math.hypot(0.2, 0.4), hung.length(0), 1e-12);
       assertEquals(RodEnd.FRAME, hung.rodEnd());
       assertEquals(0, hung.lateralOffset());
@@ -116,7 +119,7 @@ class RigidTest {
     assertEquals("force-profile", side(profile));
     assertEquals("seat-column", side(seat));
     for (Rigid load : loads()) {
-      assertSame(load, ((Mounted) load).<Mechanism>as(flap -> flap, lift -> lift));
+      assertSame(load, load.<Mechanism>as(flap -> flap, lift -> lift));
       assertEquals(side(load), load.code());
     }
     assertEquals(side(profile), profile.code());
@@ -125,12 +128,44 @@ class RigidTest {
     assertEquals(Mechanism.Movement.SHIFTS, loads().get(2).movement());
   }
 
+  @Test
+  void whatManyAskOfAMechanismIsOneAnswerOfItsKind() {
+    Mechanism flap = loads().get(0);
+    Mechanism lift = loads().get(2);
+    Mechanism profile = new ForceProfile(List.of());
+    Mechanism seat = new SeatColumn(10, 50, 100, 0.8, 0.1);
+    assertEquals(Optional.of(flap), flap.rigid());
+    assertEquals(Optional.empty(), profile.rigid());
+    assertTrue(flap.handMoves() && lift.handMoves() && profile.handMoves());
+    assertFalse(seat.handMoves());
+    assertTrue(flap.twistsOnOne());
+    assertFalse(lift.twistsOnOne() || profile.twistsOnOne() || seat.twistsOnOne());
+    assertSame(lift, lift.tilted(0.3));
+    assertEquals("seat", seat.<String>handOrSeat(hand -> "hand", sitting -> "seat"));
+    assertEquals("hand", lift.<String>handOrSeat(hand -> "hand", sitting -> "seat"));
+    assertEquals("rigid", lift.<String>as(rigid -> "rigid", table -> "table", sitting -> "seat"));
+    assertEquals(
+        "table", profile.<String>as(rigid -> "rigid", table -> "table", sitting -> "seat"));
+  }
+
+  @Test
+  void aPoseTakesAPointWhereTheLoadTakesIt() {
+    Pose pose = new Pose(Math.cos(0.4), Math.sin(0.4), 0.2, -0.1, 1, 0, 0);
+    Point there = at(0.3, 0.7).turned(0.4);
+    assertEquals(there.x(), pose.turned(at(0.3, 0.7)).x(), 1e-12);
+    assertEquals(there.y(), pose.turned(at(0.3, 0.7)).y(), 1e-12);
+    assertEquals(there.x() + 0.2, pose.of(at(0.3, 0.7)).x(), 1e-12);
+    assertEquals(there.y() - 0.1, pose.of(at(0.3, 0.7)).y(), 1e-12);
+    assertEquals(at(0.2, -0.1), pose.shift());
+  }
+
   private static String side(Mechanism load) {
-    return load.as(
-        flap -> "hinged-flap",
-        lift -> "straight-lift",
-        profile -> "force-profile",
-        seat -> "seat-column");
+    return load.side(
+        new Mechanism.Sides<>(
+            flap -> "hinged-flap",
+            lift -> "straight-lift",
+            profile -> "force-profile",
+            seat -> "seat-column"));
   }
 
   private static Point taken(Pose pose, Point point) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.staywright.fit.Samples;
 import org.staywright.fit.job.Criterion;
@@ -13,10 +14,12 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Job.OpenStop;
 import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Rejection;
+import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.Masses;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.SeatColumn;
 import org.staywright.mechanism.StraightLift;
 
 /** A lift along its spring: the spring is 0.3 m long at the bottom and grows by the travel. */
@@ -92,6 +95,37 @@ class PathsTest {
   void theWindowIsFiveDegreesOfAFlapAndTenMillimetresOfALift() {
     assertEquals(Math.toRadians(5), Paths.window(Samples.lid().mechanism()), 1e-12);
     assertEquals(10e-3, Paths.window(lift(90, 0)), 1e-12);
+  }
+
+  /** Level, and eased by a guide that takes less than the hand's limit. */
+  @Test
+  void aLoadThatStaysAndIsEasilyMovedNeedsNoSpringUnlessItIsTheStopOrMoreIsAsked() {
+    StraightLift level = lift(0, 20);
+    assertFalse(new Paths(job(level, OpenStop.FLAP_STOP)).bare().springNeeded());
+    assertTrue(new Paths(job(level, OpenStop.SPRING_STOP)).bare().springNeeded());
+    assertTrue(new Paths(job(lift(0, 60), OpenStop.FLAP_STOP)).bare().springNeeded());
+    assertTrue(new Paths(job(lift(90, 20), OpenStop.FLAP_STOP)).bare().springNeeded());
+  }
+
+  @Test
+  void aHandMovesWhatIsKnownToWeighSomething() {
+    assertTrue(InTime.handed(job(lift(90, 0), OpenStop.FLAP_STOP)));
+    ForceProfile table =
+        new ForceProfile(
+            List.of(new ForceProfile.Point(0.3, 100), new ForceProfile.Point(0.4, 90)));
+    assertFalse(InTime.handed(job(table, OpenStop.FLAP_STOP)));
+    assertFalse(InTime.handed(job(new SeatColumn(10, 50, 100, 0.8, 0.1), OpenStop.FLAP_STOP)));
+  }
+
+  @Test
+  void theRodHangsAtTheLowerMountUnlessSomebodyWishesElse() {
+    assertEquals(
+        Mounts.RodEnd.FRAME, Assessment.rodEnd(job(lift(90, 0), OpenStop.FLAP_STOP)));
+    assertEquals(
+        Mounts.RodEnd.MOVING, Assessment.rodEnd(job(lift(-90, 0), OpenStop.FLAP_STOP)));
+    Mounts wish = new Mounts(new Point(0, 0), new Point(0, 0.3), 0, Mounts.RodEnd.MOVING);
+    assertEquals(
+        Mounts.RodEnd.MOVING, Assessment.rodEnd(job(lift(90, 0).at(wish), OpenStop.FLAP_STOP)));
   }
 
   /** Work and energy: what weighs most falls the whole way, less friction. */

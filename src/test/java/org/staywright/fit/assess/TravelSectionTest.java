@@ -22,6 +22,10 @@ class TravelSectionTest {
     assertEquals(new TravelSection(0, 15), TravelSection.of(TRAVEL, null, 0.345));
     assertEquals(new TravelSection(5, 60), TravelSection.of(TRAVEL, 0.255, null));
     assertEquals(new TravelSection(0, 60), TravelSection.of(TRAVEL, null, null));
+    // At a sample itself none besides is needed.
+    double[] q = TRAVEL.q();
+    assertEquals(new TravelSection(5, 15), TravelSection.of(TRAVEL, q[5], q[15]));
+    assertEquals(new TravelSection(5, 15), TravelSection.within(TRAVEL, q[5], q[15]));
     assertEquals(new TravelSection(0, 1), TravelSection.of(TRAVEL, 0.1, 0.205));
   }
 
