@@ -3,7 +3,10 @@ package org.staywright.mechanism;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** A mechanism that moves a rigid load in the plane, its spring on two mounts that might be elsewhere. */
+/**
+ * A mechanism that moves a rigid load in the plane, its spring on two mounts that might be
+ * elsewhere.
+ */
 public sealed interface Rigid extends Mechanism permits HingedFlap, StraightLift {
 
   /** What differs by mechanism, one side each. */

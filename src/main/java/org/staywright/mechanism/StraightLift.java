@@ -20,8 +20,7 @@ import org.staywright.unit.Fault;
  * @param mounts of the spring, the moving one at the lowest position
  */
 public record StraightLift(
-    Masses masses, double end, double direction, double friction, Mounts mounts)
-    implements Rigid {
+    Masses masses, double end, double direction, double friction, Mounts mounts) implements Rigid {
 
   public static final String CODE = "straight-lift";
 

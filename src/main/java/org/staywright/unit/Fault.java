@@ -1,5 +1,7 @@
 package org.staywright.unit;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One thing wrong with an input: where it stands, what it was, what would have been right.
  *
@@ -8,7 +10,7 @@ package org.staywright.unit;
  * @param bound what would have been accepted, in symbols that need no translation ("&gt; 0 kg")
  * @param code key of the sentence that explains the fault and its mend
  */
-public record Fault(String where, Object value, String bound, String code) {
+public record Fault(String where, @Nullable Object value, String bound, String code) {
 
   /** The same fault at another place: a record of the core knows its field, not the document. */
   public Fault at(String place) {

@@ -41,8 +41,7 @@ public final class HandText {
    * @param way that places on the way are told in
    * @param wording in the words of the job's mechanism
    */
-  public static HandText of(
-      Fit fit, Figures has, Requirements asked, Unit way, Wording wording) {
+  public static HandText of(Fit fit, Figures has, Requirements asked, Unit way, Wording wording) {
     return new HandText(fit, has, asked, way, wording);
   }
 

@@ -20,8 +20,9 @@ import org.staywright.unit.Units;
  *
  * <p>The sentence of {@code part.brief} stands under that key in {@code
  * wording/part/part.properties} (German in {@code part_de.properties}), in the notation of {@link
- * MessageFormat}: {@link Topics}. Numbers go in as text made by {@link #number}, so that the pattern never formats
- * them. [mm] in a sentence is the unit that its reader measures lengths in, [5 mm] a length in it.
+ * MessageFormat}: {@link Topics}. Numbers go in as text made by {@link #number}, so that the
+ * pattern never formats them. [mm] in a sentence is the unit that its reader measures lengths in,
+ * [5 mm] a length in it.
  */
 public final class Wording {
 

@@ -78,7 +78,8 @@ class OtherMechanismsTest {
       assertEquals(weak, fit.figures().orElseThrow().hold().ratio().value(), 1e-9);
       assertEquals(
           20 * 9.80665
-              - fit.count() * spring.force(fit.figures().orElseThrow().lengths().extended() - 0.45, kelvin),
+              - fit.count()
+                  * spring.force(fit.figures().orElseThrow().lengths().extended() - 0.45, kelvin),
           fit.figures().orElseThrow().hold().closed(),
           1e-6);
     }
@@ -91,7 +92,8 @@ class OtherMechanismsTest {
     return fit.part()
         .spring()
         .law(filled, left)
-        .force(fit.figures().orElseThrow().lengths().extended() - length, job.conditions().coldest());
+        .force(
+            fit.figures().orElseThrow().lengths().extended() - length, job.conditions().coldest());
   }
 
   @Test

@@ -37,7 +37,10 @@ class SampleJobsTest {
     stool.put("limit", 200);
     Ranking ranking = Ranking.of(RANGE, JobForm.read(stool));
     assertEquals(ranking.fitsTotal(), ranking.fits().size());
-    long stiff = ranking.fits().stream().filter(fit -> fit.seat().orElseThrow().greatestBounce() < 0.03).count();
+    long stiff =
+        ranking.fits().stream()
+            .filter(fit -> fit.seat().orElseThrow().greatestBounce() < 0.03)
+            .count();
     assertTrue(stiff >= 12, stiff + " of " + ranking.fitsTotal());
   }
 

@@ -165,7 +165,12 @@ class VerdictTest {
       double kelvin = corner.spring().kelvin(job.conditions());
       double opening = corner.load().of(travel)[0];
       opening +=
-          push(fit.part(), fit.count(), fit.figures().orElseThrow().lengths().extended(), corner, job)
+          push(
+                  fit.part(),
+                  fit.count(),
+                  fit.figures().orElseThrow().lengths().extended(),
+                  corner,
+                  job)
               .at(travel.length()[0], travel.lever()[0], kelvin);
       for (Beside beside : job.beside()) {
         opening +=

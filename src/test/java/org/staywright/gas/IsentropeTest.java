@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class IsentropeTest {
 
@@ -107,8 +108,16 @@ class IsentropeTest {
   @Test
   void refusesAStrokeThatEndsTooHotOrTooCold() {
     double start = Isotherm.at(353.15).density(100e5);
-    assertThrows(BeyondEquation.class, () -> Isentrope.temperature(start, 353.15, 5 * start));
-    double cold = Isotherm.at(233.15).density(100e5);
-    assertThrows(BeyondEquation.class, () -> Isentrope.temperature(cold, 233.15, 0.3 * cold));
+    BeyondEquation hot = beyond(() -> Isentrope.temperature(start, 353.15, 5 * start));
+    assertEquals(BeyondEquation.Quantity.TEMPERATURE, hot.quantity());
+    assertTrue(hot.value() > 624, "went to " + hot.value());
+    double chill = Isotherm.at(233.15).density(100e5);
+    BeyondEquation cold = beyond(() -> Isentrope.temperature(chill, 233.15, 0.3 * chill));
+    assertTrue(cold.value() < 150, "went to " + cold.value());
+    assertEquals("≥ 150 and ≤ 624 K", cold.bound().text());
+  }
+
+  private static BeyondEquation beyond(Executable stroke) {
+    return assertThrows(BeyondEquation.class, stroke);
   }
 }

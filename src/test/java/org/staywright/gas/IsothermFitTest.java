@@ -35,6 +35,21 @@ class IsothermFitTest {
   }
 
   @Test
+  void tellsItsOwnError() {
+    Isotherm isotherm = Isotherm.at(293.15);
+    for (double[] range : new double[][] {{9, 280}, {150, 280}, {1, 400}}) {
+      double told = IsothermFit.of(isotherm, range[0], range[1]).error();
+      assertEquals(1, worst(isotherm, range[0], range[1]) / told, 0.5);
+    }
+  }
+
+  @Test
+  void isTheCloserTheLessItSpans() {
+    Isotherm isotherm = Isotherm.at(293.15);
+    assertTrue(worst(isotherm, 200, 280) < 1e-3 * worst(isotherm, 9, 280));
+  }
+
+  @Test
   void handsOutTheCoefficientsItComputesWith() {
     IsothermFit fit = IsothermFit.of(Isotherm.at(253.15), 10, 280);
     double[] c = fit.coefficients();

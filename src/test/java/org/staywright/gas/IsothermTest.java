@@ -21,6 +21,7 @@ class IsothermTest {
   void becomesIdealAsTheGasThins() {
     for (double kelvin = 213.15; kelvin <= 623.15; kelvin += 10) {
       Isotherm isotherm = Isotherm.at(kelvin);
+      assertEquals(kelvin, isotherm.kelvin());
       assertEquals(1, isotherm.compressibility(1e-6), 1e-8);
       assertEquals(1e-6 * SPECIFIC * kelvin, isotherm.pressure(1e-6), 1e-8);
       Isotherm.State state = isotherm.state(1e-6);

@@ -28,6 +28,11 @@ class BodyTest {
     near(whole, Body.of(pieces));
   }
 
+  @Test
+  void aPanelBalancesInItsMiddle() {
+    near(new Body(12, new Point(0.5, 0.2)), Body.panel(12, new Point(0.1, 0), new Point(0.9, 0.4)));
+  }
+
   /** A flap of known centre, hung on a hinge without a spring: the force that balances it. */
   @Test
   void twoWeighingsFindTheCentreWhereverItIs() {

@@ -153,6 +153,27 @@ class HingedFlapTest {
     assertEquals(List.of("mounts-pass-through"), codes(behind, at(0.3, 0), -1, 1.2));
   }
 
+  /** Where they start on the circle does not matter, only how far apart. */
+  @Test
+  void refusesMountsThatPassThroughEachOtherWhereverTheyStart() {
+    Point moving = at(0.3, 0).turned(Math.toRadians(25));
+    Point ahead = at(0.3, 0).turned(Math.toRadians(65));
+    assertEquals(List.of("mounts-pass-through"), codes(ahead, moving, 1, 1.2));
+    assertEquals(List.of(), codes(ahead, moving, 1, Math.toRadians(30)));
+    // Half a millimetre before they meet.
+    assertEquals(List.of("mounts-pass-through"), codes(ahead, moving, 1, Math.toRadians(39.9)));
+  }
+
+  @Test
+  void takesAMillimetreForApart() {
+    assertEquals(List.of(), codes(at(0.001, 0), at(0.002, 0), 1, 1));
+    assertEquals(List.of(), codes(at(0, 0.3), at(0.001, 0), 1, 0.5));
+    HingedFlap flap = new Flap(0, 10, at(0.5, 0), 1, 1, 0, at(0.1, -0.2), at(0.3, 0)).made();
+    HingedFlap held =
+        new HingedFlap(flap.masses(), flap.centreOfMass(), at(0.001, 0), 1, 1, 0, 0, flap.mounts());
+    assertEquals(List.of(), held.faults());
+  }
+
   @Test
   void refusesMountsAtTheHinge() {
     assertEquals(List.of("mount-at-hinge"), codes(at(0, 0), at(0.3, 0), 1, 1.2));

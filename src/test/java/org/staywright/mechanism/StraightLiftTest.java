@@ -3,6 +3,7 @@ package org.staywright.mechanism;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.staywright.mechanism.Mounts.RodEnd;
@@ -103,6 +104,20 @@ class StraightLiftTest {
       }
     }
     assertTrue(found > 100);
+  }
+
+  @Test
+  void takesAMillimetreForApartAndNothingLess() {
+    assertEquals(List.of(), lift(0.002).faults());
+    assertEquals("mounts-coincide", lift(0.0015).faults().get(0).code());
+    assertEquals("moving", lift(0.0015).faults().get(0).where());
+  }
+
+  /** Upwards, beside a frame mount 1 mm from the plumb line. */
+  private static StraightLift lift(double x) {
+    Mounts any = new Mounts(new Point(9, 9), new Point(9, 9), 0, RodEnd.EITHER);
+    Mounts mounts = any.with(new Point(0.001, 0), new Point(x, 0));
+    return new StraightLift(new Masses(1, 1, 1), 0.2, Math.PI / 2, 0, mounts);
   }
 
   private static Point sum(Point a, Point b) {

@@ -55,6 +55,16 @@ class BoundTest {
   }
 
   @Test
+  void anOpenEndIsRefusedAndAClosedOneTaken() {
+    assertFalse(Bound.above(3, 7, "").holds(3));
+    assertTrue(Bound.above(3, 7, "").holds(7));
+    assertTrue(Bound.between(3, 7, "").holds(3));
+    assertTrue(below(7, "").holds(6.999));
+    assertFalse(below(7, "").holds(7));
+    assertFalse(below(7, "").holds(8));
+  }
+
+  @Test
   void aFaultMovesToAnotherPlace() {
     Fault fault = MASS.fault("mass", -3).at("#/load/massKg");
     assertEquals(new Fault("#/load/massKg", -3, "> 0 and ≤ 2000 kg", "out-of-bounds"), fault);

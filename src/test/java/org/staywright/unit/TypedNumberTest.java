@@ -25,6 +25,7 @@ class TypedNumberTest {
       value = {
         "12.5; 12.5",
         "0,5; 0.5",
+        ",5; 0.5",
         "−3; -3",
         "1.5E-3; 0.0015",
         "12+8; 20",
@@ -48,6 +49,7 @@ class TypedNumberTest {
         "5' 6 1/2''; 1689.1",
         "5'-6\"; 1676.4",
         "5 ft 6 in; 1676.4",
+        "5'6'; 3352.8",
         "12+8 in; 508",
         "3*40 cm; 1200",
         "1 in + 3 mm; 28.4",
@@ -161,6 +163,8 @@ class TypedNumberTest {
 
   @Test
   void refusesWhatIsFarTooLong() {
+    assertEquals("30", read("1+".repeat(29) + " 1", Unit.MILLIMETRE).toPlainString());
+    assertEquals("too-long", refusal("1+".repeat(30) + "1", Unit.MILLIMETRE, false).code());
     assertEquals("too-long", refusal("1+".repeat(40) + "1", Unit.MILLIMETRE, false).code());
   }
 

@@ -79,7 +79,8 @@ class WordingUnitsTest {
   void noSentenceFixesTheUnitOfAGap() throws IOException {
     Map<String, String> found = new TreeMap<>();
     try (Stream<Path> files = Files.walk(Path.of("src/main/resources/wording"))) {
-      for (Path file : files.filter(p -> p.toString().matches(".*(?<!api)\\.properties")).toList()) {
+      for (Path file :
+          files.filter(p -> p.toString().matches(".*(?<!api)\\.properties")).toList()) {
         Properties sentences = new Properties();
         try (Reader in = Files.newBufferedReader(file)) {
           sentences.load(in);

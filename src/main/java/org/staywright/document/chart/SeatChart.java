@@ -64,11 +64,13 @@ public final class SeatChart {
   }
 
   /** The same for a page. */
-  static List<FitCharts.Chart> forPaper(Job job, Part column, SeatFigures figures, Wording wording) {
+  static List<FitCharts.Chart> forPaper(
+      Job job, Part column, SeatFigures figures, Wording wording) {
     return all(job, column, figures, PAPER, wording);
   }
 
-  private static List<FitCharts.Chart> all(Job job, Part column, SeatFigures figures, Plot.Extent size, Wording wording) {
+  private static List<FitCharts.Chart> all(
+      Job job, Part column, SeatFigures figures, Plot.Extent size, Wording wording) {
     SeatChart charts = new SeatChart(job, column, figures, size, wording);
     SeatCurve.Give give = charts.curve.give(job, column, figures);
     return List.of(

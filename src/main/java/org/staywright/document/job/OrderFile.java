@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import org.staywright.document.order.OrderLines;
 import org.staywright.document.order.PartsListCsv;
-import org.staywright.document.order.PartsListJson;
+import org.staywright.document.order.PartsListAnswer;
 import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.order.PartsListXlsx;
 import org.staywright.document.order.QuotationRequest;
@@ -17,7 +17,7 @@ public enum OrderFile {
   PDF("parts-list.pdf", Type.PDF, PartsListPdf::of),
   XLSX("parts-list.xlsx", Type.XLSX, PartsListXlsx::of),
   CSV("parts-list.csv", Type.CSV, PartsListCsv::of),
-  JSON("parts-list.json", Type.JSON, PartsListJson::of),
+  JSON("parts-list.json", Type.JSON, PartsListAnswer::of),
   QUOTATION("quotation-request.pdf", Type.PDF, QuotationRequest::pdf),
   SHEET(
       "job-sheet.pdf", Type.PDF, (jobs, list, wording) -> JobSheet.pdf(jobs.get(0), list, wording)),

@@ -114,10 +114,6 @@ record FlapSketch(HingedFlap flap, double end, Wording wording) implements LoadS
 
   private Graphic.Arc sweep() {
     return new Graphic.Arc(
-        Role.TRAVEL,
-        HINGE,
-        tip().distance(),
-        Math.atan2(tip().y(), tip().x()),
-        flap.sense() * end);
+        Role.TRAVEL, HINGE, tip().distance(), Math.atan2(tip().y(), tip().x()), flap.sense() * end);
   }
 }

@@ -13,7 +13,9 @@ import org.staywright.mechanism.StraightLift;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
 
-/** A guided load as a block between its mount and the rail, which runs away from the frame mount. */
+/**
+ * A guided load as a block between its mount and the rail, which runs away from the frame mount.
+ */
 record LiftSketch(StraightLift lift, double end, Wording wording) implements LoadSketch {
 
   /** Half the block along its way, in type sizes. */

@@ -38,9 +38,7 @@ public final class MountTable {
   public List<Sheet.Facts> facts(Mounts.RodEnd rodEnd, List<Beside> beside) {
     List<Sheet.Facts> facts = new ArrayList<>();
     String heading = wording.text("document.mounts");
-    facts.add(
-        new Sheet.Facts(
-            heading, mechanism.handOrSeat(moved -> springs(rodEnd), this::seat)));
+    facts.add(new Sheet.Facts(heading, mechanism.handOrSeat(moved -> springs(rodEnd), this::seat)));
     for (Beside each : beside) {
       String what = wording.text("document.mounts.beside", new BesideText(wording).counted(each));
       facts.add(new Sheet.Facts(what, beside(each)));

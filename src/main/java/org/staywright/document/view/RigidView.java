@@ -160,8 +160,7 @@ final class RigidView {
     gravity();
     LoadSketch.Words words = load.words();
     label(words);
-    return sketch.drawing(
-        words.title(), words.about() + BesideSketch.named(besides, wording), em);
+    return sketch.drawing(words.title(), words.about() + BesideSketch.named(besides, wording), em);
   }
 
   private Drawing draw(ZonesSketch zones) {

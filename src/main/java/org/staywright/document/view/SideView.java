@@ -42,7 +42,14 @@ public final class SideView {
   }
 
   private static Drawing of(Job job, Fit fit, ViewPosition stand, double letters, Wording wording) {
-    return of(job.mechanism(), fit, () -> fit == null ? null : FitCurve.of(job, fit), job.beside(), stand, letters, wording);
+    return of(
+        job.mechanism(),
+        fit,
+        () -> fit == null ? null : FitCurve.of(job, fit),
+        job.beside(),
+        stand,
+        letters,
+        wording);
   }
 
   /**

@@ -74,8 +74,7 @@ public record SeatCurve(
 
   /** What it holds beyond its open force, locked in the middle of its height, nominal. */
   public static LockedCurve lockedHalfWay(Job job, Part column, SeatFigures figures) {
-    LockedSpring locked =
-        SeatLock.of(job, column, SpringState.NOMINAL).at(figures.reached() / 2);
+    LockedSpring locked = SeatLock.of(job, column, SpringState.NOMINAL).at(figures.reached() / 2);
     return LockedCurve.of(locked, Math.min(FAR, locked.greatest()), SAMPLES);
   }
 

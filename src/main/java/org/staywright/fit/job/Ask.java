@@ -1,5 +1,6 @@
 package org.staywright.fit.job;
 
+import org.jspecify.annotations.Nullable;
 import org.staywright.unit.Bound;
 
 /**
@@ -9,7 +10,7 @@ import org.staywright.unit.Bound;
  * @param bound of its number, in the unit of the field; null where it is a yes or no
  * @param fallback what is asked where nothing is given, in that unit; null for nothing
  */
-public record Ask(String field, Bound bound, Double fallback) {
+public record Ask(String field, @Nullable Bound bound, @Nullable Double fallback) {
 
   /** A question answered by yes or no. */
   public boolean flag() {

@@ -13,6 +13,7 @@ import static org.staywright.unit.Unit.SECOND;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Coded;
 import org.staywright.unit.Bound;
@@ -137,7 +138,7 @@ public enum Criterion implements Coded {
   NO_GAIN(
       above(NEWTON)
           .asked((job, bare) -> bare != null && !bare.springNeeded() ? 0.0 : null)
-          .has((bare, figures) -> bare.gain(figures.hand()))),
+          .has((bare, figures) -> bare == null ? Double.NaN : bare.gain(figures.hand()))),
   /** In time; asked after only where nothing else is missed. */
   STOP_SPEED(
       atMost(MILLIMETRE_PER_SECOND)
@@ -194,7 +195,7 @@ public enum Criterion implements Coded {
   }
 
   /** Unit at the boundary for a travel that turns or shifts, null for a plain ratio. */
-  public Unit unit(Mechanism.Movement kind) {
+  public @Nullable Unit unit(Mechanism.Movement kind) {
     return kind == Mechanism.Movement.TURNS ? term.turning : term.shifting;
   }
 
@@ -204,17 +205,17 @@ public enum Criterion implements Coded {
   }
 
   /** What is asked, SI; null where it is not. */
-  public Double asked(Job job, Bare bare) {
+  public @Nullable Double asked(Job job, @Nullable Bare bare) {
     return concerns(job.mechanism()) ? term.asked(this, job, bare) : null;
   }
 
   /** What a part has, SI; NaN where it never does, infinite where nothing speaks against it. */
-  public double has(Bare bare, Outcome outcome) {
+  public double has(@Nullable Bare bare, Outcome outcome) {
     return outcome.has(term, bare);
   }
 
   /** Where that comes to its worst; null where it is nominal, the same in all or without bound. */
-  public Extreme worst(Outcome outcome) {
+  public @Nullable Extreme worst(Outcome outcome) {
     return term.worst == null ? null : outcome.as(term.worst, seat -> null);
   }
 
@@ -277,7 +278,7 @@ public enum Criterion implements Coded {
   }
 
   /** From what on margin is counted; null where it does not count. */
-  public Double marginFrom(Job job, Bare bare) {
+  public @Nullable Double marginFrom(Job job, @Nullable Bare bare) {
     return concerns(job.mechanism()) ? term.marginFrom(asked(job, bare)) : null;
   }
 

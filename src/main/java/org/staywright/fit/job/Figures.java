@@ -1,6 +1,7 @@
 package org.staywright.fit.job;
 
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a part does in a job where a hand moves the load. SI.
@@ -79,10 +80,10 @@ public record Figures(
       double rms,
       Extreme openWorst,
       Extreme closeWorst,
-      Double selfOpensFrom,
+      @Nullable Double selfOpensFrom,
       Double selfOpensFromWorst,
-      Double staysFrom,
-      Double staysPut) {
+      @Nullable Double staysFrom,
+      @Nullable Double staysPut) {
 
     /** The larger of both in the worst corner. */
     public double worst() {
@@ -110,20 +111,20 @@ public record Figures(
    *     where none does
    */
   public record Hold(
-      Extreme ratio,
+      @Nullable Extreme ratio,
       Extreme open,
       double closed,
       Extreme closedLeast,
       double latchPush,
       double shuts,
-      Double overCentre) {}
+      @Nullable Double overCentre) {}
 
   /**
    * @param endSpeed of the handle as damping lets it arrive at the open end, greatest of all
    *     corners, m/s; null where nothing damps
    * @param undampedStop whether the spring is the stop and nothing damps it there
    */
-  public record Landing(Double endSpeed, boolean undampedStop) {}
+  public record Landing(@Nullable Double endSpeed, boolean undampedStop) {}
 
   /**
    * @param peakPressure highest absolute gas pressure, fast and strong, Pa
@@ -154,7 +155,7 @@ public record Figures(
    * @param lift how far past the stop it hangs free, rad or m; 0 at the stop, null where nowhere
    *     near
    */
-  public record Hanging(double press, Double lift) {
+  public record Hanging(double press, @Nullable Double lift) {
 
     private static final double SOUGHT_TURNING = Math.toRadians(15);
     private static final double SOUGHT_SHIFTING = 50e-3;
@@ -171,7 +172,7 @@ public record Figures(
   }
 
   @Override
-  public double has(Term term, Bare bare) {
+  public double has(Term term, @Nullable Bare bare) {
     return term.hand.of(bare, this);
   }
 
@@ -181,7 +182,7 @@ public record Figures(
   }
 
   @Override
-  public Double endSpeed() {
+  public @Nullable Double endSpeed() {
     return landing.endSpeed();
   }
 

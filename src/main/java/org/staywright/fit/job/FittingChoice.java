@@ -3,6 +3,7 @@ package org.staywright.fit.job;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Fitting;
 import org.staywright.part.Price;
 
@@ -29,7 +30,7 @@ public final class FittingChoice {
         .toList();
   }
 
-  private static BigDecimal each(Fitting fitting) {
+  private static @Nullable BigDecimal each(Fitting fitting) {
     Price price = fitting.offer().price();
     return price == null ? null : price.each(1);
   }

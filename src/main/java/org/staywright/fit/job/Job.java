@@ -2,6 +2,7 @@ package org.staywright.fit.job;
 
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Mounts;
 import org.staywright.motion.Drag;
@@ -197,7 +198,7 @@ public record Job(
    * @param type wanted, null where a number is given
    * @param number wanted, null where a type is given
    */
-  public record FittingWish(FittingType type, String number) {}
+  public record FittingWish(@Nullable FittingType type, @Nullable String number) {}
 
   /**
    * @param coldest K
@@ -220,5 +221,5 @@ public record Job(
    * @param finish wanted, null for any
    * @param inStockOnly whether the shelf must hold enough
    */
-  public record Filters(Set<Family> families, Finish finish, boolean inStockOnly) {}
+  public record Filters(Set<Family> families, @Nullable Finish finish, boolean inStockOnly) {}
 }

@@ -1,6 +1,7 @@
 package org.staywright.fit.job;
 
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** What a part does in a job: of one kind where a hand moves the load, of another under a seat. */
 public sealed interface Outcome permits Figures, SeatFigures {
@@ -9,7 +10,7 @@ public sealed interface Outcome permits Figures, SeatFigures {
   <T> T as(Function<Figures, T> hand, Function<SeatFigures, T> seat);
 
   /** What it has of what is asked, SI. */
-  double has(Term term, Bare bare);
+  double has(Term term, @Nullable Bare bare);
 
   /** Where the travel ends, rad or m. */
   double end();
@@ -18,7 +19,7 @@ public sealed interface Outcome permits Figures, SeatFigures {
   double extended();
 
   /** With which it meets its open stop, m/s; null where nothing damps. */
-  Double endSpeed();
+  @Nullable Double endSpeed();
 
   /** What the order of least effort goes by, N. */
   double effort();

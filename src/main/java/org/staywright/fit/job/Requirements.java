@@ -3,6 +3,8 @@ package org.staywright.fit.job;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.staywright.fit.job.Job.OpenStop;
 
 /**
  * What is asked of the springs. SI.
@@ -11,7 +13,8 @@ import java.util.Map;
  * @param openStop what ends the travel; null under a seat
  * @param still where it is to stay put, null where that is not asked
  */
-public record Requirements(Map<Criterion, Double> limits, Job.OpenStop openStop, Still still) {
+public record Requirements(
+    Map<Criterion, Double> limits, @Nullable OpenStop openStop, @Nullable Still still) {
 
   public Requirements {
     Map<Criterion, Double> copy = new EnumMap<>(Criterion.class);
@@ -25,7 +28,7 @@ public record Requirements(Map<Criterion, Double> limits, Job.OpenStop openStop,
       double minHoldRatio,
       double compressedReserve,
       double extendedReserve,
-      Job.OpenStop openStop) {
+      OpenStop openStop) {
     return new Requirements(
         Map.of(
             Criterion.HAND_FORCE, maxHandForce,
@@ -49,7 +52,7 @@ public record Requirements(Map<Criterion, Double> limits, Job.OpenStop openStop,
   }
 
   /** What is asked, null where it is not. */
-  public Double limit(Criterion criterion) {
+  public @Nullable Double limit(Criterion criterion) {
     return limits.get(criterion);
   }
 
@@ -78,12 +81,12 @@ public record Requirements(Map<Criterion, Double> limits, Job.OpenStop openStop,
 
   /** Stroke left at the shortest length, m. */
   public double compressedReserve() {
-    return limits.get(Criterion.COMPRESSED_RESERVE);
+    return limits.getOrDefault(Criterion.COMPRESSED_RESERVE, Double.NaN);
   }
 
   /** Stroke left at the longest length, m. */
   public double extendedReserve() {
-    return limits.get(Criterion.EXTENDED_RESERVE);
+    return limits.getOrDefault(Criterion.EXTENDED_RESERVE, Double.NaN);
   }
 
   /** Whether anything is asked that only a motion can tell. */

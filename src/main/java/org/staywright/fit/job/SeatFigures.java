@@ -1,6 +1,7 @@
 package org.staywright.fit.job;
 
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.SeatColumn;
 
 /**
@@ -64,7 +65,7 @@ public record SeatFigures(
   }
 
   @Override
-  public double has(Term term, Bare bare) {
+  public double has(Term term, @Nullable Bare bare) {
     return term.seat.applyAsDouble(this);
   }
 
@@ -75,7 +76,7 @@ public record SeatFigures(
   }
 
   @Override
-  public Double endSpeed() {
+  public @Nullable Double endSpeed() {
     return null;
   }
 

@@ -2,6 +2,7 @@ package org.staywright.fit.job;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Fitting;
 import org.staywright.part.Offer;
 
@@ -11,7 +12,7 @@ import org.staywright.part.Offer;
  * @param amount net, at the breaks for the count, null where a price is missing
  * @param days until the last piece is here, 0 where the shelf suffices
  */
-public record SetPrice(BigDecimal amount, int days) {
+public record SetPrice(@Nullable BigDecimal amount, int days) {
 
   /** Of springs that need no end fittings. */
   public static SetPrice of(int count, Offer spring) {

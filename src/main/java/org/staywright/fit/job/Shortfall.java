@@ -1,5 +1,6 @@
 package org.staywright.fit.job;
 
+import org.jspecify.annotations.Nullable;
 import org.staywright.unit.Unit;
 
 /**
@@ -9,4 +10,4 @@ import org.staywright.unit.Unit;
  * @param has what it has
  * @param unit of both at the boundary, null for a plain number
  */
-public record Shortfall(double needed, double has, Unit unit) {}
+public record Shortfall(double needed, double has, @Nullable Unit unit) {}

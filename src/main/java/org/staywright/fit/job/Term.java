@@ -7,6 +7,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.ForceProfile;
 import org.staywright.mechanism.HingedFlap;
 import org.staywright.mechanism.Mechanism;
@@ -28,7 +29,7 @@ public final class Term {
 
   /** What a part has where a hand moves the load. */
   interface Has {
-    double of(Bare bare, Figures figures);
+    double of(@Nullable Bare bare, Figures figures);
   }
 
   static final Set<String> FLAP = Set.of(HingedFlap.CODE);
@@ -45,13 +46,13 @@ public final class Term {
   private static final double LENGTH = 10e-3;
 
   final Sense sense;
-  final Unit turning;
-  final Unit shifting;
+  final @Nullable Unit turning;
+  final @Nullable Unit shifting;
   final int decimals;
   final List<Ask> asks = new ArrayList<>();
   Set<String> mechanisms = BY_HAND;
   Has hand = (bare, figures) -> Double.NaN;
-  Function<Figures, Extreme> worst;
+  @Nullable Function<Figures, @Nullable Extreme> worst;
   ToDoubleFunction<SeatFigures> seat = figures -> Double.NaN;
   boolean inTime;
   boolean ofTheLoad;
@@ -59,18 +60,18 @@ public final class Term {
   boolean atTheEnd;
   boolean holding;
   boolean telling;
-  Yield yields;
+  @Nullable Yield yields;
   private Predicate<Job> when = job -> true;
-  private BiFunction<Job, Bare, Double> asked;
-  private Function<Figures, Double> measure;
+  private @Nullable BiFunction<Job, @Nullable Bare, @Nullable Double> asked;
+  private @Nullable Function<Figures, Double> measure;
 
   /** What counts as 1 of margin: NaN for all of what is asked, 0 for none. */
   private double marginScale;
 
   /** What margin counts from where nothing is asked. */
-  private Double marginFrom;
+  private @Nullable Double marginFrom;
 
-  private Term(Sense sense, Unit turning, Unit shifting, int decimals) {
+  private Term(Sense sense, @Nullable Unit turning, @Nullable Unit shifting, int decimals) {
     this.sense = sense;
     this.turning = turning;
     this.shifting = shifting;
@@ -89,7 +90,7 @@ public final class Term {
     return new Term(Sense.AT_MOST, turning, shifting, 0);
   }
 
-  static Term atLeast(Unit unit) {
+  static Term atLeast(@Nullable Unit unit) {
     return new Term(Sense.AT_LEAST, unit, unit, unit == null ? 2 : 0);
   }
 
@@ -101,7 +102,7 @@ public final class Term {
     return new Term(Sense.ABOVE, turning, shifting, 1);
   }
 
-  static double orNever(Double figure) {
+  static double orNever(@Nullable Double figure) {
     return figure == null ? Double.NaN : figure;
   }
 
@@ -114,17 +115,17 @@ public final class Term {
     return field(name, bound, null);
   }
 
-  Term field(String name, Bound bound, Double fallback) {
+  Term field(String name, @Nullable Bound bound, @Nullable Double fallback) {
     asks.add(new Ask(name, bound, fallback));
     return this;
   }
 
   /** What is asked, where that is not just the number of its field. */
-  Term asked(Function<Job, Double> of) {
+  Term asked(Function<Job, @Nullable Double> of) {
     return asked((job, bare) -> of.apply(job));
   }
 
-  Term asked(BiFunction<Job, Bare, Double> of) {
+  Term asked(BiFunction<Job, @Nullable Bare, @Nullable Double> of) {
     asked = of;
     return this;
   }
@@ -149,11 +150,11 @@ public final class Term {
   }
 
   /** A figure in its worst corner; without bound where it is null. */
-  Term worst(Function<Figures, Extreme> of) {
+  Term worst(Function<Figures, @Nullable Extreme> of) {
     worst = of;
     return has(
         figures -> {
-          Extreme extreme = of.apply(figures);
+          @Nullable Extreme extreme = of.apply(figures);
           return extreme == null ? Double.POSITIVE_INFINITY : extreme.value();
         });
   }
@@ -234,7 +235,7 @@ public final class Term {
     return term;
   }
 
-  Double asked(Criterion criterion, Job job, Bare bare) {
+  @Nullable Double asked(Criterion criterion, Job job, @Nullable Bare bare) {
     if (!when.test(job)) {
       return null;
     }
@@ -264,10 +265,12 @@ public final class Term {
   }
 
   /** From what on margin is counted; null where it does not count. */
-  Double marginFrom(Double asked) {
+  @Nullable Double marginFrom(@Nullable Double asked) {
     Double from = asked == null ? marginFrom : asked;
-    boolean counts = from != null && marginScale != 0;
-    return counts && (from != 0 || !Double.isNaN(marginScale)) ? from : null;
+    if (from == null || marginScale == 0) {
+      return null;
+    }
+    return from != 0 || !Double.isNaN(marginScale) ? from : null;
   }
 
   double above(double from, double has) {

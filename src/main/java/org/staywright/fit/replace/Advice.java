@@ -3,6 +3,7 @@ package org.staywright.fit.replace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 
 /**
@@ -12,7 +13,7 @@ import org.staywright.part.Coded;
  * @param gauge that it is about, null for none
  * @param figures that its sentence takes, SI
  */
-public record Advice(Code code, Gauge gauge, List<Double> figures) {
+public record Advice(Code code, @Nullable Gauge gauge, List<Double> figures) {
 
   /** What is advised. */
   public enum Code implements Coded {
@@ -52,7 +53,7 @@ public record Advice(Code code, Gauge gauge, List<Double> figures) {
    * @param years since it was made, null where unknown
    */
   public static List<Advice> of(
-      Measurements old, Replacements answer, Optional<GasLeft> gas, Double years) {
+      Measurements old, Replacements answer, Optional<GasLeft> gas, @Nullable Double years) {
     List<Advice> all = new ArrayList<>();
     if (answer.matchesNothing()) {
       all.add(of(Code.NOTHING_MATCHES));
@@ -63,7 +64,7 @@ public record Advice(Code code, Gauge gauge, List<Double> figures) {
       all.add(of(Code.ENDS_ASSUMED));
     }
     if (old.scale() != null) {
-      scale(old, answer, gas, years, all);
+      scale(old.scale(), answer, gas, years, all);
     }
     return all;
   }
@@ -75,18 +76,18 @@ public record Advice(Code code, Gauge gauge, List<Double> figures) {
       all.add(of(Code.FORCE_UNKNOWN));
     } else if (flap != null && printed == null) {
       all.add(of(Code.FORCE_FROM_FLAP, flap.value(), flap.plusMinus()));
-    } else if (flap != null && flap.disagrees(printed)) {
+    } else if (flap != null && printed != null && flap.disagrees(printed)) {
       all.add(of(Code.PRINTED_DISAGREES, printed.value(), flap.value(), flap.plusMinus()));
     }
   }
 
   private static void scale(
-      Measurements old,
+      ScaleReading scale,
       Replacements answer,
       Optional<GasLeft> gas,
-      Double years,
+      @Nullable Double years,
       List<Advice> all) {
-    if (old.scale().force().value() > ScaleReading.MOST_BY_HAND) {
+    if (scale.force().value() > ScaleReading.MOST_BY_HAND) {
       all.add(of(Code.NOT_ON_A_SCALE, ScaleReading.MOST_BY_HAND));
     }
     if (gas.isEmpty()) {

@@ -2,6 +2,7 @@ package org.staywright.fit.replace;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.fit.replace.Difference.Effect;
 import org.staywright.fit.replace.Difference.What;
@@ -26,23 +27,23 @@ final class Comparison {
 
   private final Measurements old;
   private final Part part;
-  private final Fitting rod;
-  private final Fitting tube;
+  private final @Nullable Fitting rod;
+  private final @Nullable Fitting tube;
   private final double reach;
   private final List<Difference> found = new ArrayList<>();
   private boolean travel;
   private boolean fittings;
 
-  private Comparison(Measurements old, Part part, Fitting rod, Fitting tube) {
+  private Comparison(Measurements old, Part part, @Nullable Fitting rod, @Nullable Fitting tube) {
     this.old = old;
     this.part = part;
     this.rod = rod;
     this.tube = tube;
-    this.reach = rod == null ? 0 : rod.lengthToCentre() + tube.lengthToCentre();
+    this.reach = rod == null || tube == null ? 0 : rod.lengthToCentre() + tube.lengthToCentre();
   }
 
   /** A part with the fittings chosen for it; null for none. */
-  static Comparison of(Measurements old, Part part, Fitting rod, Fitting tube) {
+  static Comparison of(Measurements old, Part part, @Nullable Fitting rod, @Nullable Fitting tube) {
     Comparison comparison = new Comparison(old, part, rod, tube);
     comparison.family();
     comparison.thicknesses();
@@ -110,7 +111,7 @@ final class Comparison {
         Effect.SHORTER_CLOSED);
   }
 
-  private Gauge first(Gauge... gauges) {
+  private @Nullable Gauge first(Gauge... gauges) {
     for (Gauge gauge : gauges) {
       if (old.size(gauge) != null) {
         return gauge;
@@ -119,11 +120,11 @@ final class Comparison {
     return null;
   }
 
-  private void travel(What what, Gauge gauge, double now, Effect longer, Effect shorter) {
-    if (gauge == null) {
+  private void travel(What what, @Nullable Gauge gauge, double now, Effect longer, Effect shorter) {
+    Reading reading = gauge == null ? null : old.size(gauge);
+    if (reading == null) {
       return;
     }
-    Reading reading = old.size(gauge);
     size(what, reading, now, longer, shorter);
     travel |= Math.abs(now - reading.value()) > Math.max(SAME, BEYOND * reading.plusMinus());
   }
@@ -144,7 +145,7 @@ final class Comparison {
     }
   }
 
-  private void size(What what, Reading reading, double now, Effect more, Effect less) {
+  private void size(What what, @Nullable Reading reading, double now, Effect more, Effect less) {
     if (reading != null && Math.abs(now - reading.value()) > reading.plusMinus()) {
       add(what, reading.value(), now, now > reading.value() ? more : less, Double.NaN);
     }
@@ -170,7 +171,7 @@ final class Comparison {
   }
 
   /** As printed; else what the flap asks, where the part lies beyond what that leaves open. */
-  private Double forceBefore() {
+  private @Nullable Double forceBefore() {
     Reading flap = old.size(Gauge.FLAP_FORCE);
     if (old.printedForce() != null || flap == null) {
       return old.printedForce();
@@ -187,21 +188,21 @@ final class Comparison {
     }
     end(What.ROD_END, old.rodEnd(), rod);
     end(What.TUBE_END, old.tubeEnd(), tube);
-    if (old.ball() != null && rod != null) {
-      double nearest = nearest(rod.ballDiameter(), tube.ballDiameter());
-      if (Math.abs(nearest - old.ball().value()) > old.ball().plusMinus() + EXACT) {
-        add(What.BALL_DIAMETER, old.ball().value(), nearest, Effect.OTHER_BALL, Double.NaN);
+    Reading ball = old.ball();
+    if (ball != null && rod != null && tube != null) {
+      double nearest = nearest(ball.value(), rod.ballDiameter(), tube.ballDiameter());
+      if (Math.abs(nearest - ball.value()) > ball.plusMinus() + EXACT) {
+        add(What.BALL_DIAMETER, ball.value(), nearest, Effect.OTHER_BALL, Double.NaN);
         fittings = true;
       }
     }
   }
 
-  private double nearest(double one, double other) {
-    double ball = old.ball().value();
+  private static double nearest(double ball, double one, double other) {
     return Math.abs(one - ball) <= Math.abs(other - ball) ? one : other;
   }
 
-  private void end(What what, FittingWish wish, Fitting fitting) {
+  private void end(What what, @Nullable FittingWish wish, @Nullable Fitting fitting) {
     if (wish == null) {
       return;
     }
@@ -210,8 +211,8 @@ final class Comparison {
             && (wish.number() == null
                 ? fitting.type() == wish.type()
                 : fitting.number().equals(wish.number()));
-    if (!same) {
-      Object before = wish.number() == null ? wish.type() : wish.number();
+    Object before = wish.number() == null ? wish.type() : wish.number();
+    if (!same && before != null) {
       Object after =
           fitting == null ? "–" : wish.number() == null ? fitting.type() : fitting.number();
       word(what, before, after, Effect.OTHER_END);

@@ -13,6 +13,7 @@ import static org.staywright.fit.replace.Gauge.TUBE_DIAMETER;
 import static org.staywright.fit.replace.Gauge.TUBE_LENGTH;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Readings that no spring can have together, whatever their stated uncertainty allows.
@@ -21,7 +22,7 @@ import java.util.List;
  * @param limit what it must not exceed
  * @param less what of the limit it must leave; null for nothing, else wrong = limit − less
  */
-public record Contradiction(Gauge wrong, Gauge limit, Gauge less) {
+public record Contradiction(Gauge wrong, Gauge limit, @Nullable Gauge less) {
 
   /** Beyond the stated half-widths by so much a sum is no slip of the tape any more, m. */
   private static final double SLACK = 10e-3;

@@ -1,5 +1,6 @@
 package org.staywright.fit.replace;
 
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
@@ -32,13 +33,13 @@ public record Difference(What what, Object old, Object now, Effect effect, doubl
     DAMPING(null),
     FINISH(null);
 
-    private final Unit unit;
+    private final @Nullable Unit unit;
 
-    What(Unit unit) {
+    What(@Nullable Unit unit) {
       this.unit = unit;
     }
 
-    public Unit unit() {
+    public @Nullable Unit unit() {
       return unit;
     }
   }

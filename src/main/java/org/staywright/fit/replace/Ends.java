@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.FittingChoice;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.part.Fitting;
@@ -87,7 +88,7 @@ final class Ends {
             old.ball().logDensity(rod.ballDiameter()), old.ball().logDensity(tube.ballDiameter()));
   }
 
-  private List<Fitting> wished(FittingWish wish, String thread) {
+  private List<Fitting> wished(@Nullable FittingWish wish, String thread) {
     return wish == null ? any(thread) : suiting(wish, thread);
   }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -20,7 +21,7 @@ import org.staywright.unit.Refusal;
  *     its weight keeps it open by itself, or may
  * @param by what the force follows from
  */
-public record FlapForce(Span force, Span hold, By by) {
+public record FlapForce(Span force, @Nullable Span hold, By by) {
 
   private static final int DRAWS = 4000;
   private static final int SEED = 1;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
 import org.staywright.unit.Fault;
 
 /**
@@ -33,8 +34,8 @@ public record FlapSurvey(
     Reading frameMount,
     Reading movingMount,
     Reading centresOpen,
-    Reading centresClosed,
-    Reading rises) {
+    @Nullable Reading centresClosed,
+    @Nullable Reading rises) {
 
   private static final double LEAST_OPENING = Math.toRadians(10);
 

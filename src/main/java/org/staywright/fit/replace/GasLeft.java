@@ -1,6 +1,7 @@
 package org.staywright.fit.replace;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.part.Part;
 import org.staywright.spring.Spring;
@@ -34,7 +35,7 @@ public record GasLeft(double share, double plusMinus) {
    * @param printed force when new, N; null for that of the part
    * @return empty where the part cannot be pushed in so far or no share explains the reading
    */
-  public static Optional<GasLeft> of(ScaleReading scale, Part part, Double printed) {
+  public static Optional<GasLeft> of(ScaleReading scale, Part part, @Nullable Double printed) {
     Spring spring = part.spring();
     double factor = printed == null ? 1 : printed / spring.force();
     if (!scale.within(spring)) {

@@ -1,5 +1,6 @@
 package org.staywright.fit.replace;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Column;
 import org.staywright.part.Price;
 import org.staywright.part.Range;
@@ -107,7 +109,7 @@ final class Groups {
         .toList();
   }
 
-  private java.math.BigDecimal each(int row) {
+  private @Nullable BigDecimal each(int row) {
     Price price = range.offer(row).price();
     return price == null ? null : price.each(1);
   }

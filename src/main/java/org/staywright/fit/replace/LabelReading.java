@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 
@@ -17,7 +18,8 @@ import org.staywright.unit.Unit;
  * @param understood piece by piece
  * @param asked pieces that could mean several things or nothing
  */
-public record LabelReading(Double force, String madeIn, List<Piece> understood, List<Piece> asked) {
+public record LabelReading(
+    @Nullable Double force, @Nullable String madeIn, List<Piece> understood, List<Piece> asked) {
 
   /** What a piece of a label is, or what must be asked about it. */
   public enum Meaning implements Coded {

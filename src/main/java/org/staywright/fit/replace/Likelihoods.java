@@ -50,7 +50,7 @@ final class Likelihoods {
       all.fittings();
     }
     if (old.scale() != null) {
-      all.scale();
+      all.scale(old.scale());
     }
     return all.logs;
   }
@@ -108,13 +108,13 @@ final class Likelihoods {
     }
   }
 
-  private void scale() {
+  private void scale(ScaleReading scale) {
     double best = Double.NEGATIVE_INFINITY;
     for (double log : logs) {
       best = Math.max(best, log);
     }
     for (int row = 0; row < logs.length; row++) {
-      logs[row] += logs[row] < best - BEHIND ? -BEHIND : scale(range.part(row));
+      logs[row] += logs[row] < best - BEHIND ? -BEHIND : scale(scale, range.part(row));
     }
   }
 
@@ -122,8 +122,7 @@ final class Likelihoods {
    * An old spring has lost some gas or none, any share being as likely as another: the reading is
    * spread evenly up to what the part shows when new, with a normal error on top of it.
    */
-  private double scale(Part part) {
-    ScaleReading scale = old.scale();
+  private static double scale(ScaleReading scale, Part part) {
     if (!scale.within(part.spring())) {
       return NEVER;
     }

@@ -1,6 +1,7 @@
 package org.staywright.fit.replace;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.Job.FittingWish;
 import org.staywright.part.Family;
 import org.staywright.part.Finish;
@@ -22,16 +23,16 @@ import org.staywright.part.Finish;
  */
 public record Measurements(
     Map<Gauge, Reading> sizes,
-    Reading ball,
-    FittingWish rodEnd,
-    FittingWish tubeEnd,
-    String rodThread,
-    Finish finish,
-    Boolean endDamped,
-    Family family,
-    ScaleReading scale,
+    @Nullable Reading ball,
+    @Nullable FittingWish rodEnd,
+    @Nullable FittingWish tubeEnd,
+    @Nullable String rodThread,
+    @Nullable Finish finish,
+    @Nullable Boolean endDamped,
+    @Nullable Family family,
+    @Nullable ScaleReading scale,
     int springCount,
-    Double handleTravel) {
+    @Nullable Double handleTravel) {
 
   public Measurements {
     sizes = Map.copyOf(sizes);
@@ -54,12 +55,12 @@ public record Measurements(
   }
 
   /** Null where it was not measured. */
-  public Reading size(Gauge gauge) {
+  public @Nullable Reading size(Gauge gauge) {
     return sizes.get(gauge);
   }
 
   /** Force printed on the tube, N; null where unknown. */
-  public Double printedForce() {
+  public @Nullable Double printedForce() {
     Reading printed = size(Gauge.PRINTED_FORCE);
     return printed == null ? null : printed.value();
   }
@@ -79,7 +80,7 @@ public record Measurements(
    * What the spring moves in place; its stroke where the mounts were not measured, null for
    * neither.
    */
-  Double travel() {
+  @Nullable Double travel() {
     Reading closed = size(Gauge.CENTRES_CLOSED);
     Reading open = size(Gauge.CENTRES_OPEN);
     if (closed != null && open != null) {

@@ -1,6 +1,7 @@
 package org.staywright.fit.replace;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.part.Coded;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -23,8 +24,8 @@ public record Replacement(
     List<String> alike,
     Interchange kind,
     List<Difference> differences,
-    Fitting rodFitting,
-    Fitting tubeFitting) {
+    @Nullable Fitting rodFitting,
+    @Nullable Fitting tubeFitting) {
 
   /** How a part stands in for the old spring. */
   public enum Interchange implements Coded {
@@ -43,7 +44,9 @@ public record Replacement(
 
   /** Both fittings from shoulder to centre, m; 0 for none. */
   public double reach() {
-    return rodFitting == null ? 0 : rodFitting.lengthToCentre() + tubeFitting.lengthToCentre();
+    return rodFitting == null || tubeFitting == null
+        ? 0
+        : rodFitting.lengthToCentre() + tubeFitting.lengthToCentre();
   }
 
   /**

@@ -63,10 +63,7 @@ public final class ConditionKnobs {
 
   private static Turnable tilt(String step) {
     return place(
-        "/load/tiltDeg",
-        step,
-        DEGREES,
-        (job, to) -> job.moving(job.mechanism().tilted(to)));
+        "/load/tiltDeg", step, DEGREES, (job, to) -> job.moving(job.mechanism().tilted(to)));
   }
 
   private static Turnable place(String path, String step, double ease, Turn turn) {

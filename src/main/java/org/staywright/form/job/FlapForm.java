@@ -33,8 +33,10 @@ final class FlapForm implements MountedForm {
           required("opens", Choice.of(COUNTERCLOCKWISE, "clockwise")),
           required("openingAngleDeg", Amount.positive(270, DEGREE)),
           withDefault("tiltDeg", Amount.between(-180, 180, DEGREE), 0),
-          withDefault("hingeFrictionNm", Amount.between(0, 1000, NEWTON_METRE), 0.5).in(Section.MORE_GEOMETRY),
-          withDefault("sealMomentNm", Amount.between(-1000, 1000, NEWTON_METRE), 0).in(Section.BEHAVIOUR),
+          withDefault("hingeFrictionNm", Amount.between(0, 1000, NEWTON_METRE), 0.5)
+              .in(Section.MORE_GEOMETRY),
+          withDefault("sealMomentNm", Amount.between(-1000, 1000, NEWTON_METRE), 0)
+              .in(Section.BEHAVIOUR),
           withDefault("sealAngleDeg", Amount.positive(90, DEGREE), 5).in(Section.BEHAVIOUR),
           optional("inertiaKgM2", new Amount(Bound.above(0, 100_000, "kg·m²"))));
 

@@ -38,7 +38,11 @@ public final class JobShape {
   /** The groups of fields in which a job is asked for. */
   public enum Section implements Group {
     LOAD(
-        false, "name", "load.massKg", "load.lightestMassKg", "load.massTolerancePercent",
+        false,
+        "name",
+        "load.massKg",
+        "load.lightestMassKg",
+        "load.massTolerancePercent",
         "load.frictionN"),
     MOUNTS(false),
     REQUIREMENTS(false),
@@ -124,8 +128,10 @@ public final class JobShape {
               .in(Section.LOAD),
           optional("mounts", LoadShape.MOUNTS).in(Section.MOUNTS),
           optional("zones", ZonesShape.ZONES),
-          withDefault("beside", new Many(BesideForm.SHAPE, 0, BesideForm.MOST), List.of()).in(Section.BESIDE),
-          withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2)).in(Section.MOUNTS),
+          withDefault("beside", new Many(BesideForm.SHAPE, 0, BesideForm.MOST), List.of())
+              .in(Section.BESIDE),
+          withDefault("springCounts", new Listing(new Whole(1, 8), 8), List.of(1, 2))
+              .in(Section.MOUNTS),
           withDefaults("fittings", FITTINGS).in(Section.FILTERS),
           withDefaults("conditions", CONDITIONS).in(Section.CONDITIONS),
           withDefaults("requirements", RequirementsShape.ALL).in(Section.REQUIREMENTS),
@@ -152,12 +158,15 @@ public final class JobShape {
       fields.keySet().removeAll(List.of("mounts", "zones", "beside"));
       fields.computeIfPresent("springCounts", (name, counts) -> counts.in(Section.LOAD));
     }
-    fields.put("requirements", withDefaults("requirements", RequirementsShape.of(load)).in(Section.REQUIREMENTS));
+    fields.put(
+        "requirements",
+        withDefaults("requirements", RequirementsShape.of(load)).in(Section.REQUIREMENTS));
     if (!load.handMoved()) {
       fields.keySet().removeAll(List.of("springCounts", "fittings"));
       Map<String, Field> filters = new LinkedHashMap<>(FILTERS.fields());
       filters.remove("families");
-      fields.put("filters", withDefaults("filters", new Shape("filters", filters)).in(Section.FILTERS));
+      fields.put(
+          "filters", withDefaults("filters", new Shape("filters", filters)).in(Section.FILTERS));
     }
     return new Shape(JOB.name(), fields);
   }

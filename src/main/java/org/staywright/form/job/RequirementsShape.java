@@ -68,9 +68,7 @@ final class RequirementsShape {
     if (criterion.ofTheLengths() || criterion.inTime()) {
       return Section.MORE_GEOMETRY;
     }
-    return criterion.holding() || ask.fallback() != null
-        ? Section.REQUIREMENTS
-        : Section.BEHAVIOUR;
+    return criterion.holding() || ask.fallback() != null ? Section.REQUIREMENTS : Section.BEHAVIOUR;
   }
 
   private static Field field(Ask ask, boolean usual) {

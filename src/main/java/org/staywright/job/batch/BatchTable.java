@@ -1,6 +1,5 @@
 package org.staywright.job.batch;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -8,7 +7,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.staywright.form.batch.BatchResultAnswer;
 import org.staywright.form.job.JobFile;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.job.task.Task;
 
 /** Batches in the database: their jobs as they came, and what came of each. */
@@ -93,15 +94,15 @@ class BatchTable {
   }
 
   /** A job that another instance has judged meanwhile stays as it is: both found the same. */
-  void put(String id, List<ObjectNode> results) {
-    for (ObjectNode result : results) {
+  void put(String id, List<BatchResultAnswer> results) {
+    for (BatchResultAnswer result : results) {
       SavedBatchJob.update(
           "verdict = :verdict, result = :result"
               + " where batch = :batch and number = :number and verdict is null",
-          Parameters.with("verdict", result.get("verdict").textValue())
-              .and("result", result.toString())
+          Parameters.with("verdict", AnswerJson.code(result.verdict()))
+              .and("result", AnswerJson.tree(result).toString())
               .and("batch", id)
-              .and("number", result.get("row").intValue()));
+              .and("number", result.row()));
     }
   }
 

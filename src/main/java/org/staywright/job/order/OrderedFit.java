@@ -16,11 +16,7 @@ import org.staywright.mechanism.Mechanism;
  * @param mechanism its code, which tells the words
  */
 public record OrderedFit(
-    Fit fit,
-    Figures figures,
-    Requirements asked,
-    Mechanism.Movement kind,
-    String mechanism) {
+    Fit fit, Figures figures, Requirements asked, Mechanism.Movement kind, String mechanism) {
 
   /** Null where no hand moves the load, or the part is out altogether. */
   public static OrderedFit of(Job job, Fit fit) {

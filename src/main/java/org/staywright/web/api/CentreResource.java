@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -18,8 +17,8 @@ import org.staywright.web.api.request.Query;
 public class CentreResource {
 
   @POST
-  public ObjectNode find(byte[] body, UriInfo uri) {
+  public CentreForm.CentreAnswer centreOfMass(byte[] body, UriInfo uri) {
     Query.none(uri);
-    return CentreForm.answer(CentreForm.read(JsonBody.read(body)));
+    return CentreForm.CentreAnswer.of(CentreForm.read(JsonBody.read(body)));
   }
 }

@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -10,7 +9,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.staywright.document.job.OrderFile;
-import org.staywright.document.order.PartsListJson;
+import org.staywright.document.order.PartsListAnswer;
 import org.staywright.form.order.ListRequest;
 import org.staywright.form.schema.JsonText;
 import org.staywright.job.Chosen;
@@ -36,28 +35,28 @@ public class CommonListResource {
   @POST
   @Path("parts-lists.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode json(byte[] body, UriInfo uri) {
-    return PartsListJson.of(ordering.list(chosen(body, uri)), Preference.now().metric());
+  public PartsListAnswer commonList(byte[] body, UriInfo uri) {
+    return PartsListAnswer.of(ordering.list(chosen(body, uri)), Preference.now().metric());
   }
 
   @POST
   @Path("parts-lists.csv")
   @Produces(PartsListResource.CSV)
-  public Response csv(byte[] body, UriInfo uri) {
+  public Response commonListCsv(byte[] body, UriInfo uri) {
     return file(OrderFile.CSV, body, uri);
   }
 
   @POST
   @Path("parts-lists.xlsx")
   @Produces(PartsListResource.XLSX)
-  public Response xlsx(byte[] body, UriInfo uri) {
+  public Response commonListXlsx(byte[] body, UriInfo uri) {
     return file(OrderFile.XLSX, body, uri);
   }
 
   @POST
   @Path("parts-lists.pdf")
   @Produces(PartsListResource.PDF)
-  public Response pdf(byte[] body, UriInfo uri) {
+  public Response commonListPdf(byte[] body, UriInfo uri) {
     return file(OrderFile.PDF, body, uri);
   }
 

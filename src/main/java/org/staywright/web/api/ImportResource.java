@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.staywright.form.stock.StockShape;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.intake.ImportOptions;
@@ -21,6 +22,7 @@ import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 import org.staywright.web.shell.ProgramMetrics;
@@ -42,7 +44,10 @@ public class ImportResource {
 
   @POST
   @Consumes({StockResource.CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
-  public Response take(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+  @APIResponseSchema(ImportAnswer.class)
+  @Refuses({409, 503})
+  public Response importStock(
+      InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     JsonNode query = Query.read(StockShape.IMPORT, uri);
     return answer(inbox.take(body, query.path("name").asText("import")), query, prefer, uri);
   }
@@ -50,7 +55,9 @@ public class ImportResource {
   /** The same file once more, tried in another way or taken in as it was tried. */
   @POST
   @Path("{id}")
-  public Response again(
+  @APIResponseSchema(ImportAnswer.class)
+  @Refuses({409, 422, 503})
+  public Response importAgain(
       @PathParam("id") String id, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     JsonNode query = Query.read(StockShape.AGAIN, uri);
     Inbox.Kept file = inbox.find(id).orElseThrow(() -> new NotThere("stock.no-file", id));
@@ -65,17 +72,20 @@ public class ImportResource {
             query.path("friction").asText(),
             query.path("columns").asText(""));
     if (Prefer.async(prefer)) {
-      return TaskResource.accepted(
-          tasks.start(progress -> ImportJson.of(run(file, dry, options, progress::goOn))), uri);
+      return TaskResource.begun(
+          tasks, progress -> answer(run(file, dry, options, progress::goOn)), uri);
     }
     Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
     if (outcome.checked().clean()) {
-      return Response.ok(ImportJson.of(outcome)).build();
+      return Response.ok(answer(outcome)).build();
     }
     return Problem.of(
             Preference.now().metric(), 422, "stock.problem", outcome.checked().faultCount())
-        .with(ImportJson.of(outcome))
-        .response();
+        .response(answer(outcome));
+  }
+
+  private static ImportAnswer answer(Imports.Outcome outcome) {
+    return ImportAnswer.of(outcome, Preference.now().metric());
   }
 
   private Imports.Outcome run(
@@ -87,7 +97,7 @@ public class ImportResource {
   @GET
   @Path("{id}/faults.csv")
   @Produces(StockResource.CSV)
-  public Response faults(@PathParam("id") String id, UriInfo uri) {
+  public Response importFaults(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     return Download.kept(
         inbox.faults(id).orElseThrow(() -> new NotThere("stock.no-faults", id)).toFile(),

@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -11,7 +10,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.staywright.document.job.OrderFile;
 import org.staywright.document.order.OrderLines;
-import org.staywright.document.order.PartsListJson;
+import org.staywright.document.order.PartsListAnswer;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
@@ -41,49 +40,49 @@ public class PartsListResource {
   @GET
   @Path("parts-list.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode json(@PathParam("id") String id, UriInfo uri) {
-    return PartsListJson.of(list(id, uri), Preference.now().metric());
+  public PartsListAnswer partsList(@PathParam("id") String id, UriInfo uri) {
+    return PartsListAnswer.of(list(id, uri), Preference.now().metric());
   }
 
   @GET
   @Path("parts-list.csv")
   @Produces(CSV)
-  public Response csv(@PathParam("id") String id, UriInfo uri) {
+  public Response partsListCsv(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.CSV, id, uri);
   }
 
   @GET
   @Path("parts-list.xlsx")
   @Produces(XLSX)
-  public Response xlsx(@PathParam("id") String id, UriInfo uri) {
+  public Response partsListXlsx(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.XLSX, id, uri);
   }
 
   @GET
   @Path("parts-list.pdf")
   @Produces(PDF)
-  public Response pdf(@PathParam("id") String id, UriInfo uri) {
+  public Response partsListPdf(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.PDF, id, uri);
   }
 
   @GET
   @Path("quotation-request.pdf")
   @Produces(PDF)
-  public Response quotation(@PathParam("id") String id, UriInfo uri) {
+  public Response quotationRequest(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.QUOTATION, id, uri);
   }
 
   @GET
   @Path("order-lines.txt")
   @Produces(OrderFile.Type.TEXT)
-  public String lines(@PathParam("id") String id, UriInfo uri) {
+  public String orderLines(@PathParam("id") String id, UriInfo uri) {
     return OrderLines.of(list(id, uri), Preference.now().wording());
   }
 
   @GET
   @Path("job-sheet.pdf")
   @Produces(PDF)
-  public Response sheet(@PathParam("id") String id, UriInfo uri) {
+  public Response jobSheet(@PathParam("id") String id, UriInfo uri) {
     return file(OrderFile.SHEET, id, uri);
   }
 

@@ -68,8 +68,7 @@ public record Scene(Graph graph, String data) {
                     new Own("centreOfMassMm", flap.centreOfMass(), "sideview.centre"),
                     new Own("handleMm", flap.handle(), "sideview.handle")),
             lift -> List.of());
-    own.forEach(
-        each -> grip(grips, "load." + each.field, each.at, true, wording.text(each.label)));
+    own.forEach(each -> grip(grips, "load." + each.field, each.at, true, wording.text(each.label)));
   }
 
   /**

@@ -57,7 +57,8 @@ record HandWords(Job job, Fit fit, Figures has, Wording wording) implements FitW
 
   @Override
   public Graph chart() {
-    return Graph.of(HandForceChart.of(job, fit, has, wording), wording.text("page.fit.chart"), wording);
+    return Graph.of(
+        HandForceChart.of(job, fit, has, wording), wording.text("page.fit.chart"), wording);
   }
 
   @Override

@@ -114,7 +114,8 @@ public record IdealView(
       all.add(lacking(ideal, wording));
       return all;
     }
-    all.add(does(ideal, "ideal.made", made, newtons(made.part().spring().force(), wording), wording));
+    all.add(
+        does(ideal, "ideal.made", made, newtons(made.part().spring().force(), wording), wording));
     if (!made.fits()) {
       all.add(wording.text("ideal.made.near") + ' ' + missed(job, made, wording));
     }

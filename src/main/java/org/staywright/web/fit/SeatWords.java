@@ -43,9 +43,7 @@ record SeatWords(Job job, Fit fit, SeatFigures has, Wording wording) implements 
   /** Locked at this height it gives the most. */
   private String softest() {
     double most = has.greatestBounce();
-    return has.bounce().low() == most
-        ? "low"
-        : has.bounce().middle() == most ? "middle" : "high";
+    return has.bounce().low() == most ? "low" : has.bounce().middle() == most ? "middle" : "high";
   }
 
   @Override

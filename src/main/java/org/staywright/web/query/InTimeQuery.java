@@ -10,8 +10,8 @@ import java.util.Set;
 import org.staywright.fit.job.Corner;
 import org.staywright.fit.time.Uncertainties;
 import org.staywright.form.schema.Field;
-import org.staywright.form.schema.Group;
 import org.staywright.form.schema.FlatForm;
+import org.staywright.form.schema.Group;
 import org.staywright.form.schema.JsonText;
 import org.staywright.form.schema.Shape;
 import org.staywright.form.time.ChanceRequest;
@@ -104,7 +104,8 @@ public record InTimeQuery(JobQuery job, Pick pick, Shape shape, Typed typed) {
   public static Shape shape(String type) {
     Map<String, Field> fields = new LinkedHashMap<>(MotionRequest.SHAPE.fields());
     Field load = fields.remove(LOAD);
-    fields.put(LOAD_STATE, new Field(LOAD_STATE, load.kind(), load.required(), load.fallback(), null));
+    fields.put(
+        LOAD_STATE, new Field(LOAD_STATE, load.kind(), load.required(), load.fallback(), null));
     fields.putAll(ChanceRequest.SHAPE.fields());
     fields.keySet().removeAll(GIVEN);
     if (!type.equals(ForceProfile.CODE)) {

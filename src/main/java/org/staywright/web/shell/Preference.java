@@ -23,8 +23,7 @@ public record Preference(Locale language, Units units) {
 
   private static final long YEAR = 365L * 24 * 3600;
 
-  private static final Preference USUAL = 
-      new Preference(Language.first().locale(), Units.METRIC);
+  private static final Preference USUAL = new Preference(Language.first().locale(), Units.METRIC);
 
   /** Of the request at hand; the first language and metric where there is none. */
   public static Preference now() {
@@ -82,7 +81,9 @@ public record Preference(Locale language, Units units) {
     String header = request.request().getHeader("Accept-Language");
     try {
       Locale best =
-          header == null ? null : Locale.lookup(Locale.LanguageRange.parse(header), Language.locales());
+          header == null
+              ? null
+              : Locale.lookup(Locale.LanguageRange.parse(header), Language.locales());
       return best == null ? USUAL.language : best;
     } catch (IllegalArgumentException unreadable) {
       return USUAL.language;

@@ -46,7 +46,8 @@ class HandForceChartTest {
     Figures.Hand hand = of.fit().figures().orElseThrow().hand();
     assertEquals(greatest(curve.openMost()), hand.openWorst().value(), 1e-9);
     assertEquals(greatest(curve.closeMost()), hand.closeWorst().value(), 1e-9);
-    Drawing chart = HandForceChart.of(of.job(), of.fit(), of.fit().figures().orElseThrow(), of.words(ENGLISH));
+    Drawing chart =
+        HandForceChart.of(of.job(), of.fit(), of.fit().figures().orElseThrow(), of.words(ENGLISH));
     List<Point> marks = circles(chart, Role.MARK);
     assertEquals(2, marks.size());
     assertEquals(top(chart, Role.BAND_2), marks.get(0).y(), 1e-9);
@@ -95,7 +96,8 @@ class HandForceChartTest {
       for (Drawing chart :
           List.of(
               HandForceChart.of(of.job(), of.fit(), of.fit().figures().orElseThrow(), words),
-              HandForceChart.forPaper(of.job(), of.fit(), of.fit().figures().orElseThrow(), words))) {
+              HandForceChart.forPaper(
+                  of.job(), of.fit(), of.fit().figures().orElseThrow(), words))) {
         List<Graphic.Text> texts = texts(chart);
         for (int i = 0; i < texts.size(); i++) {
           Box box = texts.get(i).bounds();

@@ -114,7 +114,9 @@ class BesidePapersTest {
             .formatted(
                 ENGLISH.quantity(-most, Unit.NEWTON, 0, RoundingMode.FLOOR),
                 ENGLISH.quantity(q, Unit.DEGREE, 0));
-    Drawing chart = HandForceChart.of(PAIRED.job(), PAIRED.fit(), PAIRED.fit().figures().orElseThrow(), ENGLISH);
+    Drawing chart =
+        HandForceChart.of(
+            PAIRED.job(), PAIRED.fit(), PAIRED.fit().figures().orElseThrow(), ENGLISH);
     assertTrue(chart.description().contains(said), said + " in " + chart.description());
     assertTrue(chart.description().contains("Nominal at most 0"), chart.description());
     String sheet = printed(JobSheet.pdf(PAIRED, Orders.list(PAIRED), ENGLISH));

@@ -146,6 +146,12 @@ class CornersByHandTest {
     assertEquals(new Corner(SpringState.STRONG, LoadState.LIGHT), hold.ratio().corner());
     assertEquals((19.1082 - 55 * 0.292243) / 0.5, hold.open().value(), CLOSE);
     assertEquals(45 * 0.24, hold.closedLeast().value(), CLOSE);
+    // The strong spring: 55 N over π/4·(10 mm)² above the air.
+    Figures.Strength strength = fit.figures().orElseThrow().strength();
+    assertEquals(55, strength.peakMountLoad(), 2e-2);
+    assertEquals(101_325 + 55 / (Math.PI / 4 * 1e-4), strength.peakPressure(), 500);
+    assertEquals(0, strength.stopLoad());
+    assertEquals(0, strength.swing());
     assertEquals(-45 * 0.24 / 0.5, hold.latchPush(), 2 * CLOSE);
     Bare bare = new Paths(Samples.job(flap, Job.OpenStop.FLAP_STOP, RankBy.BALANCED)).bare();
     assertEquals(23.3545 / 0.5, bare.hand().closeWorst().value(), CLOSE);
@@ -193,6 +199,7 @@ class CornersByHandTest {
     double light = 18 * G * 0.4 * 0.173648;
     double lever = flap.lever(Math.toRadians(100));
     assertTrue(lever > 0);
-    assertEquals((light + 190 * lever) / 0.8, fit.figures().orElseThrow().hold().open().value(), CLOSE);
+    assertEquals(
+        (light + 190 * lever) / 0.8, fit.figures().orElseThrow().hold().open().value(), CLOSE);
   }
 }

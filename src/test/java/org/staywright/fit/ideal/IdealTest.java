@@ -161,7 +161,8 @@ class IdealTest {
       assertTrue(
           ideal.made().figures().orElseThrow().hand().rms() <= 1.03 * stock,
           ideal.made().figures().orElseThrow().hand().rms() + " against " + stock);
-      assertEquals(stock - ideal.made().figures().orElseThrow().hand().rms(), ideal.costsRms(), 1e-9);
+      assertEquals(
+          stock - ideal.made().figures().orElseThrow().hand().rms(), ideal.costsRms(), 1e-9);
     }
   }
 

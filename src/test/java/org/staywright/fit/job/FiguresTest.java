@@ -91,7 +91,8 @@ class FiguresTest {
     ChargedSpring spring = fit.part().spring().asGasSpring().orElseThrow().charged();
     double kelvin = job.conditions().nominal();
     double before = fit.figures().orElseThrow().lengths().extended() - travel.length()[0];
-    double after = fit.figures().orElseThrow().lengths().extended() - travel.length()[travel.last()];
+    double after =
+        fit.figures().orElseThrow().lengths().extended() - travel.length()[travel.last()];
     double gas = freeEnergy(spring, after, kelvin) - freeEnergy(spring, before, kelvin);
     double volume =
         spring.spring().gasVolume(after, kelvin) - spring.spring().gasVolume(before, kelvin);
@@ -136,9 +137,17 @@ class FiguresTest {
   @Test
   void theHoldRatioIsLeftOutWhereNothingClosesInAnyCorner() {
     assertNotNull(
-        someFit(lid(flap(80, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().orElseThrow().hold().ratio());
+        someFit(lid(flap(80, 0, mounts(0)), Job.OpenStop.FLAP_STOP))
+            .figures()
+            .orElseThrow()
+            .hold()
+            .ratio());
     assertNull(
-        someFit(lid(flap(95, 0, mounts(0)), Job.OpenStop.FLAP_STOP)).figures().orElseThrow().hold().ratio());
+        someFit(lid(flap(95, 0, mounts(0)), Job.OpenStop.FLAP_STOP))
+            .figures()
+            .orElseThrow()
+            .hold()
+            .ratio());
   }
 
   @Test

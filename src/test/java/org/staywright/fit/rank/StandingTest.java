@@ -12,6 +12,10 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.RankBy;
 import org.staywright.fit.job.Weights;
+import org.staywright.mechanism.Masses;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Point;
+import org.staywright.mechanism.StraightLift;
 import org.staywright.part.Range;
 
 class StandingTest {
@@ -87,5 +91,57 @@ class StandingTest {
     Candidate b1 = candidate(5, 2, 10, 0.1, "40.00", 7);
     Standing standing = new Standing(Samples.lid(), List.of(a1, a2, b1), List.of());
     assertEquals(List.of(a1, a2, b1), Stream.of(b1, a2, a1).sorted(standing.order()).toList());
+  }
+
+  @Test
+  void aTermIsNeverBelowNoneNorAboveAll() {
+    assertEquals(0, Standing.margin(-1));
+    assertEquals(0.2, Standing.margin(0.1), 1e-12);
+    assertEquals(1, Standing.margin(0.7));
+    assertEquals(0, Standing.landing(null));
+    assertEquals(1, Standing.landing(0.0));
+    assertEquals(0.75, Standing.landing(0.25));
+    assertEquals(0, Standing.landing(3.0));
+    Score score = new Standing(Samples.lid(), ALL, List.of()).terms(candidate(6, 2, 80, 0, "0", 7));
+    assertEquals(0, score.effort());
+    assertEquals(0, score.price());
+    assertEquals(0.5, score.supply(), 1e-12);
+  }
+
+  @Test
+  void onlyOneSpringAtAFlapIsOneSided() {
+    Mounts mounts = new Mounts(new Point(0, 0), new Point(0.3, 0), 0, Mounts.RodEnd.EITHER);
+    StraightLift lift = new StraightLift(new Masses(5, 5, 5), 0.2, 0, 0, mounts);
+    assertEquals(10, Standing.lost(Samples.lid(), 1));
+    assertEquals(0, Standing.lost(Samples.lid(), 2));
+    Job lifting = Samples.job(lift, Samples.lid().requirements().openStop(), RankBy.BALANCED);
+    assertEquals(0, Standing.lost(lifting, 1));
+  }
+
+  @Test
+  void whereNothingFitsTheCheapestOfTheNearSetsThePrice() {
+    Standing standing = new Standing(Samples.lid(), List.of(), ALL);
+    assertEquals(0.5, standing.terms(CALM).price(), 1e-12);
+    assertEquals(1, standing.terms(CHEAP).price(), 1e-12);
+  }
+
+  @Test
+  void whatIsNearComesByItsMissesWhateverTheOrder() {
+    Candidate little = near(1, new Misses(1, 0.1), 60);
+    Candidate more = near(0, new Misses(1, 0.3), 10);
+    Candidate twice = near(2, new Misses(2, 0.05), 5);
+    Candidate calmer = near(3, new Misses(1, 0.1), 20);
+    Job lid = Samples.lid();
+    Job job = Samples.job(lid.mechanism(), lid.requirements().openStop(), RankBy.LOWEST_COST);
+    Standing standing = new Standing(job, List.of(), List.of(little, more, twice, calmer));
+    assertEquals(
+        List.of(calmer, little, more, twice),
+        Stream.of(twice, more, little, calmer).sorted(standing.order()).toList());
+    assertEquals(
+        List.of(PRICELESS, calmer), Stream.of(calmer, PRICELESS).sorted(standing.order()).toList());
+  }
+
+  private static Candidate near(int row, Misses misses, double rms) {
+    return new Candidate(row, 2, misses, rms, 0, () -> null, BigDecimal.TEN, 0, null);
   }
 }

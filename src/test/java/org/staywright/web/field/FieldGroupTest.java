@@ -28,8 +28,7 @@ class FieldGroupTest {
     for (Bench bench : Bench.values()) {
       FormFields form = form(bench.shape(), List.of());
       List<String> grouped = new ArrayList<>();
-      form.groups()
-          .forEach(group -> group.members().forEach(member -> grouped.add(member.name())));
+      form.groups().forEach(group -> group.members().forEach(member -> grouped.add(member.name())));
       TreeSet<String> points = new TreeSet<>(grouped);
       assertEquals(points.size(), grouped.size(), bench + " asks twice");
       List<String> all =

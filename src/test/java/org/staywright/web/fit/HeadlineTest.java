@@ -30,6 +30,7 @@ import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.SeatFigures;
 import org.staywright.fit.job.LoadState;
+import org.staywright.fit.job.SeatFigures;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.job.Stay;
 import org.staywright.fit.rank.Ranking;

@@ -56,7 +56,8 @@ class WayTest {
   void theFinderFindsArrangementsInTheZonesThatItsGeometryGives(Way way) {
     Job job = JobForm.read(way.job());
     Zones room = Room.of(job.mechanism().rigid().orElseThrow());
-    assertTrue(room.frame().holds(job.mechanism().rigid().orElseThrow().mounts().frame()), way.code());
+    assertTrue(
+        room.frame().holds(job.mechanism().rigid().orElseThrow().mounts().frame()), way.code());
     Found found = MountSearch.of(RANGE, job, room, 1, Progress.UNSEEN);
     assertTrue(
         found.arrangements().size() >= 3,
