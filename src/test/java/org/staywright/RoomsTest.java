@@ -99,7 +99,7 @@ class RoomsTest {
     room("web.batch", "shell", "stock");
     room("web.api.request");
     room("web.api", "api.request", "shell", "fit", "replace");
-    room("web.api.document");
+    room("web.api.document", "api", "api.request");
   }
 
   private static void room(String name, String... used) {

@@ -8,13 +8,9 @@ import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.staywright.form.schema.AnswerShape;
-import org.staywright.form.schema.JsonNumber;
 import org.staywright.form.schema.JsonText;
 import org.staywright.form.schema.Kind.Amount;
 import org.staywright.form.schema.Kind.Choice;
@@ -69,12 +65,6 @@ public final class CentreForm {
           optional("panel", PANEL),
           optional("parts", new Many(PART, 1, 100)),
           optional("weighing", WEIGHING));
-
-  public static final Shape ANSWER =
-      Shape.of(
-          "centre",
-          required("massKg", AnswerShape.NUMBER),
-          required("centreOfMassMm", LoadShape.POINT));
 
   private CentreForm() {}
 
@@ -154,15 +144,5 @@ public final class CentreForm {
     double opened = sense * tree.si("/weighing/" + angle, DEGREE);
     return new Body.Weighing(
         opened + tree.si("/weighing/tiltDeg", DEGREE), tree.number("/weighing/" + force));
-  }
-
-  /** As a job has it. */
-  public static ObjectNode answer(Body body) {
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("massKg", JsonNumber.of(body.mass()));
-    ObjectNode centre = json.putObject("centreOfMassMm");
-    centre.set("x", JsonNumber.of(body.centre().x(), MILLIMETRE));
-    centre.set("y", JsonNumber.of(body.centre().y(), MILLIMETRE));
-    return json;
   }
 }

@@ -4,7 +4,7 @@ import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.CELSIUS;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Unit;
@@ -12,25 +12,28 @@ import org.staywright.unit.Unit;
 /**
  * What of a gas left which bounds of its equation of state, in units of daily use.
  *
- * @param quantity its code
+ * @param quantity that left them
  * @param value in the unit of the bound
  * @param bound where it may be
  */
-public record GasBeyond(String quantity, double value, Bound bound) {
+public record GasBeyond(
+    BeyondEquation.Quantity quantity,
+    double value,
+    @Schema(implementation = String.class) Bound bound) {
 
   public static GasBeyond of(BeyondEquation beyond) {
-    String quantity = beyond.quantity().name().toLowerCase(Locale.ROOT);
-    Bound si = beyond.bound();
     return switch (beyond.quantity()) {
-      case TEMPERATURE -> in(CELSIUS, quantity, beyond.value(), si);
-      case PRESSURE -> in(BAR, quantity, beyond.value(), si);
-      case DENSITY -> new GasBeyond(quantity, beyond.value(), si);
+      case TEMPERATURE -> in(CELSIUS, beyond);
+      case PRESSURE -> in(BAR, beyond);
+      case DENSITY -> new GasBeyond(beyond.quantity(), beyond.value(), beyond.bound());
     };
   }
 
-  private static GasBeyond in(Unit unit, String quantity, double value, Bound si) {
-    Bound bound = Bound.between(tidy(unit.of(si.low())), tidy(unit.of(si.high())), unit.symbol());
-    return new GasBeyond(quantity, unit.of(value), bound);
+  private static GasBeyond in(Unit unit, BeyondEquation beyond) {
+    double low = tidy(unit.of(beyond.bound().low()));
+    double high = tidy(unit.of(beyond.bound().high()));
+    Bound bound = Bound.between(low, high, unit.symbol());
+    return new GasBeyond(beyond.quantity(), unit.of(beyond.value()), bound);
   }
 
   /** Without the noise of conversion. */
@@ -39,10 +42,6 @@ public record GasBeyond(String quantity, double value, Bound bound) {
   }
 
   public void addTo(ObjectNode answer) {
-    answer
-        .putObject("beyond")
-        .put("quantity", quantity)
-        .put("value", value)
-        .put("bound", bound.text());
+    answer.set("beyond", AnswerJson.tree(this));
   }
 }

@@ -1,7 +1,9 @@
 package org.staywright.form.schema;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.staywright.unit.Unit;
@@ -31,10 +33,31 @@ public final class JsonNumber {
     if (!Double.isFinite(value)) {
       return JsonNodeFactory.instance.nullNode();
     }
-    double rounded = new BigDecimal(value, new MathContext(figures)).doubleValue();
-    if (rounded == Math.rint(rounded) && Math.abs(rounded) < WHOLE) {
-      return JsonNodeFactory.instance.numberNode((long) rounded);
+    double rounded = rounded(value, figures);
+    return whole(rounded)
+        ? JsonNodeFactory.instance.numberNode((long) rounded)
+        : JsonNodeFactory.instance.numberNode(rounded);
+  }
+
+  /** The same without a tree. */
+  static void write(JsonGenerator json, double value) throws IOException {
+    if (!Double.isFinite(value)) {
+      json.writeNull();
+      return;
     }
-    return JsonNodeFactory.instance.numberNode(rounded);
+    double rounded = rounded(value, FIGURES);
+    if (whole(rounded)) {
+      json.writeNumber((long) rounded);
+    } else {
+      json.writeNumber(rounded);
+    }
+  }
+
+  private static double rounded(double value, int figures) {
+    return new BigDecimal(value, new MathContext(figures)).doubleValue();
+  }
+
+  private static boolean whole(double rounded) {
+    return rounded == Math.rint(rounded) && Math.abs(rounded) < WHOLE;
   }
 }

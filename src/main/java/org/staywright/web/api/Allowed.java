@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** Which methods an address takes, for the header that RFC 9110 wants beside a 405. */
 public final class Allowed {
 
-  private static final List<Served> ROUTES =
+  private static final List<Method> METHODS =
       Stream.of(
               PartResource.class,
               FittingResource.class,
@@ -28,8 +28,11 @@ public final class Allowed {
               JobResource.class,
               PartsListResource.class,
               CommonListResource.class)
-          .flatMap(resource -> Stream.of(resource.getDeclaredMethods()).flatMap(Allowed::routes))
+          .flatMap(resource -> Stream.of(resource.getDeclaredMethods()))
+          .filter(method -> routes(method).findAny().isPresent())
           .toList();
+
+  private static final List<Served> ROUTES = METHODS.stream().flatMap(Allowed::routes).toList();
 
   /** An address and one method it takes. */
   private record Served(String path, String method) {}
@@ -50,6 +53,11 @@ public final class Allowed {
   /** "GET /api/v1/parts" and all the others. */
   public static List<String> routes() {
     return ROUTES.stream().map(route -> route.method() + " " + route.path()).toList();
+  }
+
+  /** What serves them: each is named as its operation is in the interface document. */
+  public static List<Method> methods() {
+    return METHODS;
   }
 
   private static Stream<Served> routes(Method method) {

@@ -24,6 +24,7 @@ import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
 import org.staywright.form.stock.BackupShape;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
 
 /** Everything there is as one file, and back. */
 @Path("/api/v1")
@@ -67,7 +68,8 @@ public class BackupResource {
   @POST
   @Path("restore")
   @Consumes({ZIP, MediaType.APPLICATION_OCTET_STREAM})
-  public ObjectNode restore(InputStream body, UriInfo uri) throws IOException {
+  @Refuses(503)
+  public ObjectNode restoreBackup(InputStream body, UriInfo uri) throws IOException {
     boolean dry = Query.read(BackupShape.QUERY, uri).path("dryRun").booleanValue();
     java.nio.file.Path file = Files.createTempFile("staywright-restore", ".zip");
     try {

@@ -21,6 +21,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.StringJoiner;
 import org.apache.commons.csv.CSVPrinter;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.staywright.form.batch.BatchJson;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.table.RowFile;
@@ -30,6 +31,7 @@ import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Preference;
 
 /** Many jobs at once: begun, and their results as they come. */
@@ -49,7 +51,9 @@ public class BatchResource {
 
   @POST
   @Consumes({MediaType.APPLICATION_JSON, StockResource.CSV})
-  public Response begin(byte[] body, HttpHeaders headers, UriInfo uri) {
+  @APIResponseSchema(value = TaskAnswer.class, responseCode = "202")
+  @Refuses(503)
+  public Response addBatch(byte[] body, HttpHeaders headers, UriInfo uri) {
     JsonNode query = Query.read(BatchJson.QUERY, uri);
     boolean json = headers.getMediaType().getSubtype().equals("json");
     JobFile file = json ? JobFile.json(body, current.get()) : JobFile.csv(body, current.get());
@@ -58,8 +62,7 @@ public class BatchResource {
       told.put("rows", file.rows().size()).put("faultCount", file.faultCount());
       ImportJson.list(told.putArray("faults"), file.faults());
       return Problem.of(Preference.now().metric(), 422, "batch.faulty", file.faultCount())
-          .with(told)
-          .response();
+          .response(told);
     }
     Batch batch = batches.begin(query.path("name").asText("batch"), file.rows());
     return Response.accepted(task(batch))
@@ -68,7 +71,7 @@ public class BatchResource {
   }
 
   @GET
-  public ObjectNode list(UriInfo uri) {
+  public ObjectNode listBatches(UriInfo uri) {
     Query.none(uri);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     ArrayNode items = json.putArray("items");
@@ -86,7 +89,7 @@ public class BatchResource {
   /** What there is so far: some 2 kB a job. */
   @GET
   @Path("{id}/results.json")
-  public String results(@PathParam("id") String id, UriInfo uri) {
+  public String batchResults(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     find(id);
     StringJoiner items = new StringJoiner(",\n", "{\"items\":[\n", "\n]}\n");
@@ -97,7 +100,7 @@ public class BatchResource {
   @GET
   @Path("{id}/results.csv")
   @Produces(StockResource.CSV)
-  public Response table(@PathParam("id") String id, UriInfo uri) {
+  public Response batchResultsCsv(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     find(id);
     StreamingOutput rows =
@@ -136,13 +139,8 @@ public class BatchResource {
   }
 
   /** As its task tells it. */
-  static ObjectNode task(Batch batch) {
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("state", batch.state().code());
-    json.put("done", batch.tally().done());
-    json.put("total", batch.total());
-    json.set("result", json(batch));
-    return json;
+  static TaskAnswer task(Batch batch) {
+    return new TaskAnswer(batch.state(), batch.tally().done(), batch.total(), json(batch));
   }
 
   private static ObjectNode json(Batch batch) {

@@ -1,12 +1,12 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
+import org.staywright.form.job.CentreAnswer;
 import org.staywright.form.job.CentreForm;
 import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
@@ -18,8 +18,8 @@ import org.staywright.web.api.request.Query;
 public class CentreResource {
 
   @POST
-  public ObjectNode find(byte[] body, UriInfo uri) {
+  public CentreAnswer centreOfMass(byte[] body, UriInfo uri) {
     Query.none(uri);
-    return CentreForm.answer(CentreForm.read(JsonBody.read(body)));
+    return CentreAnswer.of(CentreForm.read(JsonBody.read(body)));
   }
 }

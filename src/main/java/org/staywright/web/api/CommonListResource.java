@@ -36,14 +36,14 @@ public class CommonListResource {
   @POST
   @Path("parts-lists.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode json(byte[] body, UriInfo uri) {
+  public ObjectNode commonList(byte[] body, UriInfo uri) {
     return PartsListJson.of(list(body, uri), Preference.now().metric());
   }
 
   @POST
   @Path("parts-lists.csv")
   @Produces(PartsListResource.CSV)
-  public Response csv(byte[] body, UriInfo uri) {
+  public Response commonListCsv(byte[] body, UriInfo uri) {
     return PartsListResource.attached(
         PartsListCsv.of(list(body, uri), Preference.now().wording()), "parts-list.csv");
   }
@@ -51,7 +51,7 @@ public class CommonListResource {
   @POST
   @Path("parts-lists.xlsx")
   @Produces(PartsListResource.XLSX)
-  public Response xlsx(byte[] body, UriInfo uri) {
+  public Response commonListXlsx(byte[] body, UriInfo uri) {
     return PartsListResource.attached(
         PartsListXlsx.of(list(body, uri), Preference.now().wording()), "parts-list.xlsx");
   }
@@ -59,7 +59,7 @@ public class CommonListResource {
   @POST
   @Path("parts-lists.pdf")
   @Produces(PartsListResource.PDF)
-  public Response pdf(byte[] body, UriInfo uri) {
+  public Response commonListPdf(byte[] body, UriInfo uri) {
     return PartsListResource.shown(
         PartsListPdf.of(list(body, uri), Preference.now().wording()), "parts-list.pdf");
   }

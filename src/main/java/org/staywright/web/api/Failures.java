@@ -1,7 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
@@ -35,7 +33,7 @@ public final class Failures {
 
   @ServerExceptionMapper
   public Response faulty(Refusal refusal) {
-    return Problem.of(wording(), 422).at(refusal.faults()).response();
+    return Problem.of(wording(), 422).at(refusal.faults(), wording()).response();
   }
 
   @ServerExceptionMapper
@@ -47,10 +45,8 @@ public final class Failures {
       String advice = BeyondWords.of(beyond, asked, Preference.now().wording());
       return Response.status(422).entity(ErrorPages.page(422, advice)).build();
     }
-    ObjectNode more = JsonNodeFactory.instance.objectNode();
-    beyond.addTo(more);
     String sentence = BeyondWords.of(beyond, asked, wording());
-    return Problem.saying(422, sentence, wording()).with(more).response();
+    return Problem.saying(422, sentence, wording()).by(beyond).response();
   }
 
   @ServerExceptionMapper
@@ -66,7 +62,7 @@ public final class Failures {
 
   @ServerExceptionMapper
   Response badQuery(BadQuery bad) {
-    return Problem.of(wording(), bad.status(), "problem.bad-query").in(bad.faults()).response();
+    return Problem.of(wording(), bad.status(), "problem.bad-query").in(bad.faults(), wording()).response();
   }
 
   @ServerExceptionMapper

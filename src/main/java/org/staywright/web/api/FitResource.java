@@ -80,7 +80,7 @@ public class FitResource {
 
   @POST
   @Path("curve")
-  public ObjectNode curve(byte[] body, UriInfo uri) {
+  public ObjectNode fitCurve(byte[] body, UriInfo uri) {
     Query.none(uri);
     CurveRequest asked = CurveRequest.read(JsonBody.read(body), current.get());
     return CurveJson.of(asked.job(), FitCurve.of(asked.job(), fit(asked)));
@@ -88,7 +88,7 @@ public class FitResource {
 
   @POST
   @Path("motion")
-  public ObjectNode motion(byte[] body, UriInfo uri) {
+  public ObjectNode fitMotion(byte[] body, UriInfo uri) {
     Query.none(uri);
     MotionRequest asked = MotionRequest.read(JsonBody.read(body), current.get());
     Job job = asked.of().job();
@@ -97,7 +97,7 @@ public class FitResource {
 
   @POST
   @Path("chance")
-  public ObjectNode chance(byte[] body, UriInfo uri) {
+  public ObjectNode fitChance(byte[] body, UriInfo uri) {
     Query.none(uri);
     ChanceRequest asked = ChanceRequest.read(JsonBody.read(body), current.get());
     Job job = asked.of().job();
@@ -123,7 +123,7 @@ public class FitResource {
   /** What would be made for a job, beside the best of the range. */
   @POST
   @Path("ideal")
-  public ObjectNode ideal(byte[] body, UriInfo uri) {
+  public ObjectNode fitIdeal(byte[] body, UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
     Job job = JobForm.read(JobForm.withDefaults(JsonBody.read(body)), range);
@@ -137,7 +137,7 @@ public class FitResource {
   /** Why a part is where it is in the ranking, in every number asked for. */
   @POST
   @Path("why")
-  public ObjectNode why(byte[] body, UriInfo uri) {
+  public ObjectNode fitWhy(byte[] body, UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
     WhyJson.Request asked = WhyJson.read(JsonBody.read(body), range);

@@ -30,7 +30,7 @@ public class FittingResource {
   }
 
   @GET
-  public ObjectNode list(UriInfo uri) {
+  public ObjectNode listFittings(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.FITTINGS, uri);
     return PageJson.of(query, SearchShape.fittings(query).in(current.get()), this::json);
   }

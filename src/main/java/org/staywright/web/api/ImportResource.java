@@ -21,6 +21,7 @@ import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Preference;
 import org.staywright.web.shell.ProgramMetrics;
 
@@ -41,7 +42,8 @@ public class ImportResource {
 
   @POST
   @Consumes({StockResource.CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
-  public Response take(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+  @Refuses({409, 503})
+  public Response importStock(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     JsonNode query = Query.read(StockShape.IMPORT, uri);
     return answer(inbox.take(body, query.path("name").asText("import")), query, prefer, uri);
   }
@@ -49,7 +51,8 @@ public class ImportResource {
   /** The same file once more, tried in another way or taken in as it was tried. */
   @POST
   @Path("{id}")
-  public Response again(
+  @Refuses({409, 422, 503})
+  public Response importAgain(
       @PathParam("id") String id, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     JsonNode query = Query.read(StockShape.AGAIN, uri);
     Inbox.Kept file = inbox.find(id).orElseThrow(() -> new NotThere("stock.no-file", id));
@@ -64,8 +67,8 @@ public class ImportResource {
             query.path("friction").asText(),
             query.path("columns").asText(""));
     if (Prefer.async(prefer)) {
-      return TaskResource.accepted(
-          tasks.start(progress -> ImportJson.of(run(file, dry, options, progress::goOn))), uri);
+      return TaskResource.begun(
+          tasks, progress -> ImportJson.of(run(file, dry, options, progress::goOn)), uri);
     }
     Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
     if (outcome.checked().clean()) {
@@ -73,8 +76,7 @@ public class ImportResource {
     }
     return Problem.of(
             Preference.now().metric(), 422, "stock.problem", outcome.checked().faultCount())
-        .with(ImportJson.of(outcome))
-        .response();
+        .response(ImportJson.of(outcome));
   }
 
   private Imports.Outcome run(
@@ -86,7 +88,7 @@ public class ImportResource {
   @GET
   @Path("{id}/faults.csv")
   @Produces(StockResource.CSV)
-  public Response faults(@PathParam("id") String id, UriInfo uri) {
+  public Response importFaults(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     return PartsListResource.attached(
         inbox.faults(id).orElseThrow(() -> new NotThere("stock.no-faults", id)).toFile(),

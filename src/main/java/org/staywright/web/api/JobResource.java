@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
@@ -15,10 +14,13 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.jboss.resteasy.reactive.RestResponse;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.part.SearchShape;
-import org.staywright.form.table.PageJson;
+import org.staywright.form.table.Page;
 import org.staywright.job.JobJson;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
@@ -46,32 +48,36 @@ public class JobResource {
   }
 
   @GET
-  public ObjectNode list(UriInfo uri) {
-    JsonNode query = Query.read(SearchShape.PAGES, uri);
-    return PageJson.of(
-        query, jobs.count(), jobs.page(PageJson.page(query), PageJson.size(query)), JobJson::of);
+  public Page<SavedJobAnswer> listJobs(UriInfo uri) {
+    Page.Asked asked = Page.Asked.of(Query.read(SearchShape.PAGES, uri));
+    return asked.of(jobs.count(), jobs.page(asked.page(), asked.size()), SavedJobAnswer::of);
   }
 
   @POST
-  public Response add(byte[] body, UriInfo uri) {
+  @APIResponseSchema(value = SavedJobAnswer.class, responseCode = "201")
+  public Response addJob(byte[] body, UriInfo uri) {
     Query.none(uri);
     ObjectNode document = JobForm.withDefaults(JsonBody.read(body));
     JobForm.read(document, current.get());
     SavedJob saved = jobs.add(document);
     URI location = uri.getAbsolutePathBuilder().path(saved.id.toString()).build();
-    return tagged(Response.created(location), saved);
+    return Response.created(location)
+        .entity(SavedJobAnswer.of(saved))
+        .header(HttpHeaders.ETAG, IfMatch.tag(saved))
+        .build();
   }
 
   @GET
   @Path("{id}")
-  public Response job(@PathParam("id") String id, UriInfo uri) {
+  public RestResponse<SavedJobAnswer> job(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
-    return tagged(Response.ok(), find(id));
+    return tagged(find(id));
   }
 
   @PUT
   @Path("{id}")
-  public Response change(
+  @Parameter(ref = HttpHeaders.IF_MATCH)
+  public RestResponse<SavedJobAnswer> changeJob(
       @PathParam("id") String id, byte[] body, UriInfo uri, HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
@@ -79,12 +85,13 @@ public class JobResource {
     ObjectNode document = JobForm.withDefaults(JobJson.writable(JsonBody.read(body)));
     Range range = seen.choice == null ? null : ordering.range(seen.choice.revision());
     JobForm.read(document, range == null ? current.get() : range);
-    return tagged(Response.ok(), jobs.change(seen.id, version, document, range));
+    return tagged(jobs.change(seen.id, version, document, range));
   }
 
   @DELETE
   @Path("{id}")
-  public void remove(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+  @Parameter(ref = HttpHeaders.IF_MATCH)
+  public void removeJob(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
     jobs.remove(seen.id, IfMatch.version(headers, seen));
@@ -92,28 +99,32 @@ public class JobResource {
 
   @PUT
   @Path("{id}/choice")
-  public Response choose(
+  @Parameter(ref = HttpHeaders.IF_MATCH)
+  public RestResponse<SavedJobAnswer> choose(
       @PathParam("id") String id, byte[] body, UriInfo uri, HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
     ChoiceForm wish = ChoiceForm.read(JsonBody.read(body));
-    return tagged(Response.ok(), jobs.choose(seen.id, version, current.get(), wish));
+    return tagged(jobs.choose(seen.id, version, current.get(), wish));
   }
 
   @DELETE
   @Path("{id}/choice")
-  public Response unchoose(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+  @Parameter(ref = HttpHeaders.IF_MATCH)
+  public RestResponse<SavedJobAnswer> unchoose(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
-    return tagged(Response.ok(), jobs.unchoose(seen.id, IfMatch.version(headers, seen)));
+    return tagged(jobs.unchoose(seen.id, IfMatch.version(headers, seen)));
   }
 
   private SavedJob find(String id) {
     return FoundJob.by(id, jobs);
   }
 
-  private static Response tagged(Response.ResponseBuilder answer, SavedJob job) {
-    return answer.entity(JobJson.of(job)).header(HttpHeaders.ETAG, IfMatch.tag(job)).build();
+  private static RestResponse<SavedJobAnswer> tagged(SavedJob job) {
+    return RestResponse.ResponseBuilder.ok(SavedJobAnswer.of(job))
+        .header(HttpHeaders.ETAG, IfMatch.tag(job))
+        .build();
   }
 }

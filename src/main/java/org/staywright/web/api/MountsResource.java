@@ -42,12 +42,12 @@ public class MountsResource {
   }
 
   @POST
-  public Response find(byte[] body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+  public Response findMounts(byte[] body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     Query.none(uri);
     MountsRequest asked = MountsRequest.read(JsonBody.read(body));
     Range range = current.get();
     return Prefer.async(prefer)
-        ? TaskResource.accepted(tasks.start(progress -> found(asked, range, progress)), uri)
+        ? TaskResource.begun(tasks, progress -> found(asked, range, progress), uri)
         : Response.ok(found(asked, range, Progress.UNSEEN)).build();
   }
 

@@ -25,6 +25,7 @@ import org.staywright.unit.Unit;
 import org.staywright.web.api.request.LockedQuery;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.PartText;
 
@@ -40,7 +41,7 @@ public class PartResource {
   }
 
   @GET
-  public ObjectNode list(UriInfo uri) {
+  public ObjectNode listParts(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.PARTS, uri);
     Range range = current.get();
     int size = PageJson.size(query);
@@ -60,7 +61,8 @@ public class PartResource {
 
   @GET
   @Path("{partNumber}/curve")
-  public ObjectNode curve(@PathParam("partNumber") String partNumber, UriInfo uri) {
+  @Refuses(422)
+  public ObjectNode partCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
     JsonNode query = Query.read(SearchShape.CURVE, uri);
     Part part = find(partNumber);
     double kelvin = Unit.CELSIUS.si(query.get("temperatureC").doubleValue());
@@ -73,6 +75,7 @@ public class PartResource {
 
   @GET
   @Path("{partNumber}/locked-curve")
+  @Refuses(422)
   public ObjectNode lockedCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
     JsonNode query = Query.read(SearchShape.LOCKED_CURVE, uri);
     return CurveJson.of(LockedQuery.curve(find(partNumber), query));

@@ -46,14 +46,14 @@ public class PartsListResource {
   @GET
   @Path("parts-list.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode json(@PathParam("id") String id, UriInfo uri) {
+  public ObjectNode partsList(@PathParam("id") String id, UriInfo uri) {
     return PartsListJson.of(list(id, uri), Preference.now().metric());
   }
 
   @GET
   @Path("parts-list.csv")
   @Produces(CSV)
-  public Response csv(@PathParam("id") String id, UriInfo uri) {
+  public Response partsListCsv(@PathParam("id") String id, UriInfo uri) {
     return attached(
         PartsListCsv.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".csv");
   }
@@ -61,7 +61,7 @@ public class PartsListResource {
   @GET
   @Path("parts-list.xlsx")
   @Produces(XLSX)
-  public Response xlsx(@PathParam("id") String id, UriInfo uri) {
+  public Response partsListXlsx(@PathParam("id") String id, UriInfo uri) {
     return attached(
         PartsListXlsx.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".xlsx");
   }
@@ -69,7 +69,7 @@ public class PartsListResource {
   @GET
   @Path("parts-list.pdf")
   @Produces(PDF)
-  public Response pdf(@PathParam("id") String id, UriInfo uri) {
+  public Response partsListPdf(@PathParam("id") String id, UriInfo uri) {
     return shown(
         PartsListPdf.of(list(id, uri), Preference.now().wording()), "parts-list-" + id + ".pdf");
   }
@@ -77,7 +77,7 @@ public class PartsListResource {
   @GET
   @Path("quotation-request.pdf")
   @Produces(PDF)
-  public Response quotation(@PathParam("id") String id, UriInfo uri) {
+  public Response quotationRequest(@PathParam("id") String id, UriInfo uri) {
     return shown(
         QuotationRequest.pdf(list(id, uri), Preference.now().wording()),
         "quotation-request-" + id + ".pdf");
@@ -86,14 +86,14 @@ public class PartsListResource {
   @GET
   @Path("order-lines.txt")
   @Produces("text/plain;charset=UTF-8")
-  public String lines(@PathParam("id") String id, UriInfo uri) {
+  public String orderLines(@PathParam("id") String id, UriInfo uri) {
     return OrderLines.of(list(id, uri), Preference.now().wording());
   }
 
   @GET
   @Path("job-sheet.pdf")
   @Produces(PDF)
-  public Response sheet(@PathParam("id") String id, UriInfo uri) {
+  public Response jobSheet(@PathParam("id") String id, UriInfo uri) {
     Chosen chosen = chosen(id, uri);
     byte[] pdf = JobSheet.pdf(chosen, ordering.list(List.of(chosen)), Preference.now().wording());
     return shown(pdf, "job-sheet-" + id + ".pdf");

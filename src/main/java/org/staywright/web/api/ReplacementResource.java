@@ -33,7 +33,7 @@ public class ReplacementResource {
   }
 
   @POST
-  public ObjectNode find(byte[] body, UriInfo uri) {
+  public ObjectNode replace(byte[] body, UriInfo uri) {
     Query.none(uri);
     Wording wording = Preference.now().metric();
     ReplacementForm form = ReplacementForm.read(JsonBody.read(body));

@@ -25,6 +25,7 @@ import org.staywright.stock.Stock;
 import org.staywright.stock.file.StockCsv;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.api.request.Refuses;
 
 /** The range itself: given out, and its revisions. */
 @Path("/api/v1/stock")
@@ -44,7 +45,7 @@ public class StockResource {
   @GET
   @Path("export.csv")
   @Produces(CSV)
-  public Response export(UriInfo uri) {
+  public Response exportStock(UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
     StreamingOutput rows =
@@ -55,7 +56,7 @@ public class StockResource {
   @GET
   @Path("sample.csv")
   @Produces(CSV)
-  public Response sample(UriInfo uri) {
+  public Response stockSample(UriInfo uri) {
     Query.none(uri);
     return PartsListResource.attached(SampleFile.csv(), "stock-sample.csv");
   }
@@ -63,7 +64,7 @@ public class StockResource {
   @GET
   @Path("sample.xlsx")
   @Produces(PartsListResource.XLSX)
-  public Response sampleWorkbook(UriInfo uri) {
+  public Response stockSampleXlsx(UriInfo uri) {
     Query.none(uri);
     return PartsListResource.attached(SampleFile.workbook(), "stock-sample.xlsx");
   }
@@ -87,7 +88,7 @@ public class StockResource {
   /** What came, changed and went between two revisions. */
   @GET
   @Path("revisions/{n}/changes")
-  public ObjectNode changes(@PathParam("n") String n, UriInfo uri) {
+  public ObjectNode revisionChanges(@PathParam("n") String n, UriInfo uri) {
     int since = Query.read(StockShape.CHANGES, uri).path("since").asInt();
     RevisionDifference found = stock.difference(known(Integer.toString(since)), known(n));
     ObjectNode json = JsonNodeFactory.instance.objectNode();
@@ -119,7 +120,8 @@ public class StockResource {
 
   @POST
   @Path("revisions/{n}/restore")
-  public ObjectNode restore(@PathParam("n") String n, UriInfo uri) {
+  @Refuses(409)
+  public ObjectNode restoreRevision(@PathParam("n") String n, UriInfo uri) {
     Query.none(uri);
     int revision = stock.restore(known(n), "revision " + known(n));
     return JsonNodeFactory.instance.objectNode().put("revision", revision);

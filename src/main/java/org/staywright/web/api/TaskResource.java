@@ -1,8 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -34,8 +31,9 @@ public class TaskResource {
   }
 
   /** What a caller gets who would rather not wait. */
-  static Response accepted(Task task, UriInfo uri) {
-    return Response.accepted(json(task))
+  static Response begun(Tasks tasks, Task.Work work, UriInfo uri) {
+    Task task = tasks.start(progress -> new TaskAnswer.Made(work.run(progress)));
+    return Response.accepted(TaskAnswer.of(task))
         .location(uri.getBaseUriBuilder().path("api/v1/tasks").path(task.id()).build())
         .header("Preference-Applied", Prefer.ASYNC)
         .build();
@@ -43,15 +41,15 @@ public class TaskResource {
 
   @GET
   @Path("{id}")
-  public ObjectNode task(@PathParam("id") String id, UriInfo uri) {
+  public TaskAnswer task(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     // A batch outlives the program that began it, and so does its task.
-    return batches.find(id).map(BatchResource::task).orElseGet(() -> json(find(id)));
+    return batches.find(id).map(BatchResource::task).orElseGet(() -> TaskAnswer.of(find(id)));
   }
 
   @DELETE
   @Path("{id}")
-  public void stop(@PathParam("id") String id, UriInfo uri) {
+  public void stopTask(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     if (batches.find(id).isPresent()) {
       batches.stop(id);
@@ -65,16 +63,7 @@ public class TaskResource {
   private Task find(String id) {
     return tasks
         .find(id)
-        .filter(task -> task.result() == null || task.result() instanceof JsonNode)
+        .filter(task -> task.result() == null || task.result() instanceof TaskAnswer.Made)
         .orElseThrow(() -> new NotThere(UNKNOWN, id));
-  }
-
-  private static ObjectNode json(Task task) {
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("state", task.state().code());
-    json.put("done", task.done());
-    json.put("total", task.total());
-    json.set("result", (JsonNode) task.result());
-    return json;
   }
 }

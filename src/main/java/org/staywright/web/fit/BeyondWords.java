@@ -1,5 +1,6 @@
 package org.staywright.web.fit;
 
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.schema.GasBeyond;
 import org.staywright.unit.Unit;
 import org.staywright.wording.Wording;
@@ -21,7 +22,7 @@ public final class BeyondWords {
     String mend = "problem.gas.mend." + asked;
     return wording.text(
         "problem.gas",
-        wording.text("problem.gas." + beyond.quantity()),
+        wording.text("problem.gas." + AnswerJson.code(beyond.quantity())),
         value,
         wording.bound(beyond.bound()),
         wording.text(wording.knows(mend) ? mend : "problem.gas.mend"));

@@ -15,7 +15,9 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.form.job.CentreAnswer;
 import org.staywright.form.job.CentreForm;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
 import org.staywright.mechanism.Body;
@@ -102,7 +104,7 @@ public final class CentrePage {
   }
 
   private static Result result(JobQuery job, Body body, Wording wording) {
-    JsonNode found = CentreForm.answer(body);
+    JsonNode found = AnswerJson.tree(CentreAnswer.of(body));
     JobQuery with =
         job.with("load.massKg", found.get("massKg").asText())
             .with("load.centreOfMassMm.x", found.at("/centreOfMassMm/x").asText())

@@ -14,8 +14,6 @@ import org.staywright.fit.job.Ask;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Rejection;
 import org.staywright.form.job.JobShape;
-import org.staywright.form.schema.Field;
-import org.staywright.form.schema.Shape;
 import org.staywright.mechanism.Mechanism.Movement;
 import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
@@ -33,9 +31,9 @@ final class About {
   private About() {}
 
   /** Null where nothing is to be said. What is a job is told like one, also a saved one. */
-  static String of(Shape shape, Field field) {
-    String own = of(shape.name() + '.' + field.name());
-    return own == null ? of(shape.name().replaceFirst("^.*?-", "") + '.' + field.name()) : own;
+  static String of(String object, String field) {
+    String own = of(object + '.' + field);
+    return own == null ? of(object.replaceFirst("^.*?-", "") + '.' + field) : own;
   }
 
   private static String of(String place) {

@@ -1,48 +1,50 @@
 package org.staywright.web.api.document;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
-import java.util.LinkedHashMap;
+import jakarta.ws.rs.core.HttpHeaders;
+import java.lang.reflect.Method;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
 import org.eclipse.microprofile.openapi.models.PathItem;
 import org.eclipse.microprofile.openapi.models.media.Content;
+import org.eclipse.microprofile.openapi.models.media.MediaType;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 import org.staywright.form.job.JobAnswer;
-import org.staywright.form.mounts.FoundAnswer;
-import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.Shape;
-import org.staywright.form.stock.StockShape;
-import org.staywright.web.api.PartsListResource;
-import org.staywright.web.api.StockResource;
+import org.staywright.web.api.Allowed;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
+import org.staywright.web.api.request.Refuses;
 import org.staywright.wording.Wording;
 
-/** The OpenAPI document, made from the same shapes that the input is read with. */
+/**
+ * The OpenAPI document as the extension finds it in resources and records, and what it cannot find
+ * there: what is sent, by the shapes that read it; with which problems it is refused; what it all
+ * means.
+ */
 @OpenApiFilter(OpenApiFilter.RunStage.BUILD)
 public final class ApiDocument implements OASFilter {
 
-  private static final Pattern NAME = Pattern.compile("\\{(\\w+)}");
-
-  /** What a file may be that is sent as a body, by operation. */
-  private static final Map<String, List<String>> FILES =
-      Map.of(
-          "importStock",
-          List.of(StockResource.CSV, PartsListResource.XLSX, "application/octet-stream"),
-          "addBatch",
-          List.of(StockResource.CSV, "application/json"));
+  private static final String JSON = "application/json";
 
   private final Wording wording = Wording.english();
-  private final Map<String, Schema> schemas = new LinkedHashMap<>();
+  private final Map<String, Method> resources =
+      Allowed.methods().stream().collect(Collectors.toMap(Method::getName, Function.identity()));
 
   @Override
   public void filterOpenAPI(OpenAPI document) {
@@ -57,90 +59,127 @@ public final class ApiDocument implements OASFilter {
                     .url("https://www.apache.org/licenses/LICENSE-2.0")));
     document.setServers(null);
     document.setTags(null);
-    document.setPaths(OASFactory.createPaths());
-    for (Route route : Route.ALL) {
-      String path = "/api/v1" + route.path();
-      PathItem item = document.getPaths().getPathItem(path);
-      if (item == null) {
-        item = OASFactory.createPathItem();
-        document.getPaths().addPathItem(path, item);
-      }
-      item.setOperation(PathItem.HttpMethod.valueOf(route.method()), operation(route));
-    }
-    document.setComponents(OASFactory.createComponents().schemas(schemas));
+    Map<String, Schema> told = new TreeMap<>(document.getComponents().getSchemas());
+    new AnswerSchemas(Allowed.methods()).tighten(told);
+    Schemas schemas = new Schemas(told);
+    Answered.TABLES.forEach(schemas::tell);
+    document
+        .getPaths()
+        .getPathItems()
+        .forEach(
+            (path, item) ->
+                item.getOperations()
+                    .forEach((method, operation) -> complete(operation, method, path, schemas)));
+    document.getComponents().setSchemas(told);
+    document
+        .getComponents()
+        .addParameter(
+            HttpHeaders.IF_MATCH,
+            parameter(HttpHeaders.IF_MATCH, Parameter.In.HEADER, Schemas.text()).required(true));
   }
 
-  private Operation operation(Route route) {
-    Operation operation =
-        OASFactory.createOperation()
-            .operationId(route.id())
-            .summary(wording.text("api." + route.id()))
-            .responses(OASFactory.createAPIResponses());
-    Matcher names = NAME.matcher(route.path());
-    while (names.find()) {
-      operation.addParameter(parameter(names.group(1), Parameter.In.PATH, text()).required(true));
+  private void complete(
+      Operation operation, PathItem.HttpMethod method, String path, Schemas schemas) {
+    String id = operation.getOperationId();
+    operation.setSummary(wording.text("api." + id));
+    Shape body = Sent.BODIES.get(id);
+    if (body != null) {
+      operation.getRequestBody().setContent(content(JSON, schemas.of(body)));
     }
-    if (route.query() != null) {
-      for (Field field : route.query().fields().values()) {
+    Shape query = Sent.QUERIES.get(id);
+    if (query != null) {
+      for (Field field : query.fields().values()) {
         operation.addParameter(
-            parameter(field.name(), Parameter.In.QUERY, SchemaOf.field(queried(field))));
+            parameter(field.name(), Parameter.In.QUERY, schemas.of(queried(field))));
       }
     }
-    if (route.guarded()) {
-      operation.addParameter(parameter("If-Match", Parameter.In.HEADER, text()).required(true));
-    }
-    if (FoundAnswer.FOUND.equals(route.answer()) || StockShape.IMPORTED.equals(route.answer())) {
-      Schema async = text().addEnumeration(Prefer.ASYNC);
-      operation.addParameter(parameter(Prefer.HEADER, Parameter.In.HEADER, async));
-      operation.getResponses().addAPIResponse("202", accepted());
-    }
-    if (route.body() != null) {
-      operation.setRequestBody(
-          OASFactory.createRequestBody()
-              .required(true)
-              .content(content("application/json", reference(route.body()))));
-    }
-    List<String> files = FILES.getOrDefault(route.id(), List.of());
-    if (!files.isEmpty()) {
-      Content content = OASFactory.createContent();
-      Schema bytes = text().format("binary");
-      files.forEach(type -> content.addMediaType(type, OASFactory.createMediaType().schema(bytes)));
-      operation.setRequestBody(OASFactory.createRequestBody().required(true).content(content));
-    }
-    operation.getResponses().addAPIResponse(Integer.toString(route.status()), success(route));
-    for (int status : route.problems()) {
+    answers(operation, schemas);
+    for (int status : problems(operation, method, path)) {
       operation
           .getResponses()
           .addAPIResponse(
               Integer.toString(status),
               OASFactory.createAPIResponse()
                   .description(wording.text("problem.title." + status))
-                  .content(content(Problem.TYPE, reference(AnswerShape.PROBLEM))));
+                  .content(content(Problem.TYPE, Schemas.named("Problem"))));
     }
-    return operation;
   }
 
-  private APIResponse accepted() {
-    return OASFactory.createAPIResponse()
-        .description(wording.text("api.status.202"))
-        .content(content("application/json", reference(FoundAnswer.TASK)))
-        .addHeader("Location", OASFactory.createHeader().schema(text()));
+  private void answers(Operation operation, Schemas schemas) {
+    APIResponses responses = operation.getResponses();
+    Shape shape = Answered.SHAPES.get(operation.getOperationId());
+    if (shape != null) {
+      APIResponse success = responses.getAPIResponses().values().iterator().next();
+      success.setContent(content(JSON, schemas.of(shape)));
+    }
+    prefer(operation)
+        .ifPresent(
+            header -> {
+              header.setSchema(Schemas.text().addEnumeration(Prefer.ASYNC));
+              responses.addAPIResponse(
+                  "202",
+                  OASFactory.createAPIResponse()
+                      .content(content(JSON, Schemas.named("TaskAnswer"))));
+            });
+    responses.getAPIResponses().forEach(this::describe);
   }
 
-  private APIResponse success(Route route) {
-    APIResponse response =
-        OASFactory.createAPIResponse().description(wording.text("api.status." + route.status()));
-    if (route.type() != null) {
-      Schema schema = route.answer() == null ? text() : reference(route.answer());
-      response.setContent(content(route.type(), schema));
+  private void describe(String status, APIResponse response) {
+    response.setDescription(wording.text("api.status." + status));
+    if (status.equals("201") || status.equals("202")) {
+      response.addHeader(HttpHeaders.LOCATION, OASFactory.createHeader().schema(Schemas.text()));
     }
-    if (route.status() == 201 || route.status() == 202) {
-      response.addHeader("Location", OASFactory.createHeader().schema(text()));
+    if (response.getContent() == null) {
+      return;
     }
-    if (JobAnswer.SAVED_JOB.equals(route.answer())) {
-      response.addHeader("ETag", OASFactory.createHeader().schema(text()));
+    for (MediaType type : response.getContent().getMediaTypes().values()) {
+      if (type.getSchema() == null) {
+        type.setSchema(Schemas.text());
+      }
+      if (Schemas.named(JobAnswer.SAVED_JOB.name()).getRef().equals(type.getSchema().getRef())) {
+        response.addHeader(HttpHeaders.ETAG, OASFactory.createHeader().schema(Schemas.text()));
+      }
     }
-    return response;
+  }
+
+  /** What every request of a kind may be refused with, and what its resource adds to that. */
+  private Set<Integer> problems(Operation operation, PathItem.HttpMethod method, String path) {
+    Set<Integer> problems = new TreeSet<>(Set.of(400));
+    if (path.contains("{")) {
+      problems.add(404);
+    }
+    if (!operation.getResponses().hasAPIResponse("204")) {
+      problems.add(406);
+    }
+    if (guarded(operation)) {
+      problems.addAll(Set.of(412, 428));
+    }
+    if (method == PathItem.HttpMethod.POST || method == PathItem.HttpMethod.PUT) {
+      problems.add(415);
+    }
+    if (operation.getRequestBody() != null) {
+      problems.addAll(Set.of(413, 422));
+    }
+    Refuses more = resources.get(operation.getOperationId()).getAnnotation(Refuses.class);
+    if (more != null) {
+      IntStream.of(more.value()).forEach(problems::add);
+    }
+    return problems;
+  }
+
+  private static boolean guarded(Operation operation) {
+    return parameters(operation).stream()
+        .anyMatch(each -> each.getRef() != null && each.getRef().endsWith(HttpHeaders.IF_MATCH));
+  }
+
+  private static Optional<Parameter> prefer(Operation operation) {
+    return parameters(operation).stream()
+        .filter(each -> Prefer.HEADER.equals(each.getName()))
+        .findFirst();
+  }
+
+  private static List<Parameter> parameters(Operation operation) {
+    return operation.getParameters() == null ? List.of() : operation.getParameters();
   }
 
   /** A parameter has no null: it is left out instead. */
@@ -152,17 +191,8 @@ public final class ApiDocument implements OASFilter {
     return OASFactory.createParameter().name(name).in(in).schema(schema);
   }
 
-  private Schema reference(Shape shape) {
-    schemas.computeIfAbsent(shape.name(), name -> SchemaOf.kind(shape));
-    return OASFactory.createSchema().ref("#/components/schemas/" + shape.name());
-  }
-
   private static Content content(String type, Schema schema) {
     return OASFactory.createContent()
         .addMediaType(type, OASFactory.createMediaType().schema(schema));
-  }
-
-  private static Schema text() {
-    return OASFactory.createSchema().addType(Schema.SchemaType.STRING);
   }
 }

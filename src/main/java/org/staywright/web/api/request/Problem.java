@@ -1,18 +1,29 @@
 package org.staywright.web.api.request;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.function.Function;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+import org.staywright.form.schema.AnswerJson;
+import org.staywright.form.schema.GasBeyond;
 import org.staywright.unit.Fault;
 import org.staywright.wording.Wording;
 
 /** What went wrong, as RFC 9457 has it. */
-public final class Problem {
+@Schema
+public record Problem(
+    String type,
+    String title,
+    int status,
+    String detail,
+    @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<FaultAnswer> errors,
+    @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable GasBeyond beyond) {
 
   public static final String TYPE = "application/problem+json";
 
@@ -20,67 +31,69 @@ public final class Problem {
   private static final int MOST = 1000;
 
   /** A value is repeated as it was typed: 500, not 5E+2. */
-  private static final ObjectMapper JSON =
+  private static final ObjectMapper TYPED =
       JsonMapper.builder().disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
 
-  private final Wording wording;
-  private final ObjectNode body = JsonNodeFactory.instance.objectNode();
-  private final int status;
-
-  private Problem(Wording wording, int status, String detail) {
-    this.wording = wording;
-    this.status = status;
-    body.put("type", "about:blank");
-    body.put("title", wording.text("problem.title." + status));
-    body.put("status", status);
-    body.put("detail", detail);
-  }
+  /** One fault: at its JSON pointer, or in the parameter of the address. */
+  public record FaultAnswer(
+      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String pointer,
+      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String parameter,
+      @Nullable Object value,
+      String bound,
+      String code,
+      String detail) {}
 
   /** A problem whose status says it all. */
   public static Problem of(Wording wording, int status) {
-    return new Problem(wording, status, wording.text("problem.detail." + status));
+    return of(wording, status, "problem.detail." + status);
   }
 
   /** A problem with a sentence of its own. */
   public static Problem of(Wording wording, int status, String key, Object... values) {
-    return new Problem(wording, status, wording.text(key, values));
+    return saying(status, wording.text(key, values), wording);
   }
 
   /** A problem whose sentence is made already. */
   public static Problem saying(int status, String sentence, Wording wording) {
-    return new Problem(wording, status, sentence);
+    String title = wording.text("problem.title." + status);
+    return new Problem("about:blank", title, status, sentence, null, null);
   }
 
   /** Lists faults by their JSON pointers. */
-  public Problem at(List<Fault> faults) {
-    return listing(faults, "pointer");
+  public Problem at(List<Fault> faults, Wording wording) {
+    return listing(faults, fault -> told(fault, fault.where(), null, wording));
   }
 
   /** Lists faults by the parameters they are in. */
-  public Problem in(List<Fault> faults) {
-    return listing(faults, "parameter");
+  public Problem in(List<Fault> faults, Wording wording) {
+    return listing(faults, fault -> told(fault, null, fault.where(), wording));
   }
 
-  /** Adds what else is to be told. */
-  public Problem with(ObjectNode more) {
-    body.setAll(more);
-    return this;
+  /** Tells where the gas went. */
+  public Problem by(GasBeyond gas) {
+    return new Problem(type, title, status, detail, errors, gas);
   }
 
-  private Problem listing(List<Fault> faults, String place) {
-    ArrayNode errors = body.putArray("errors");
-    for (Fault fault : faults.subList(0, Math.min(MOST, faults.size()))) {
-      ObjectNode error = errors.addObject();
-      error.put(place, fault.where());
-      error.set("value", JSON.valueToTree(fault.value()));
-      error.put("bound", fault.bound());
-      error.put("code", fault.code());
-      error.put("detail", wording.fault(fault));
-    }
-    return this;
+  private Problem listing(List<Fault> faults, Function<Fault, FaultAnswer> told) {
+    List<FaultAnswer> listed = faults.stream().limit(MOST).map(told).toList();
+    return new Problem(type, title, status, detail, listed, beyond);
+  }
+
+  private static FaultAnswer told(
+      Fault fault, @Nullable String pointer, @Nullable String parameter, Wording wording) {
+    Object value = TYPED.valueToTree(fault.value());
+    return new FaultAnswer(
+        pointer, parameter, value, fault.bound(), fault.code(), wording.fault(fault));
   }
 
   public Response response() {
+    return Response.status(status).type(TYPE).entity(AnswerJson.tree(this).toString()).build();
+  }
+
+  /** With what else is to be told. */
+  public Response response(Object more) {
+    ObjectNode body = (ObjectNode) AnswerJson.tree(this);
+    body.setAll((ObjectNode) AnswerJson.tree(more));
     return Response.status(status).type(TYPE).entity(body.toString()).build();
   }
 }

@@ -3,7 +3,9 @@ package org.staywright.web.api.document;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
@@ -12,19 +14,36 @@ import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Shape;
 import org.staywright.unit.Bound;
 
-/** What a field may hold as a schema of the OpenAPI document. */
-final class SchemaOf {
+/** The schemas of the OpenAPI document: objects are told once, by name, and referred to. */
+final class Schemas {
 
-  private SchemaOf() {}
+  private static final String COMPONENT = "#/components/schemas/";
 
-  /** Of a member: with its default, and null where it may be left out. */
-  static Schema field(Field field) {
-    Schema schema = kind(field.kind());
-    JsonNode fallback = field.fallback();
-    if (fallback != null && !fallback.isObject()) {
-      schema.setDefaultValue(plain(fallback));
+  private final Map<String, Shape> shapes = new HashMap<>();
+  private final Map<String, Schema> told;
+
+  /**
+   * @param told by name, takes every object
+   */
+  Schemas(Map<String, Schema> told) {
+    this.told = told;
+  }
+
+  static Schema named(String name) {
+    return OASFactory.createSchema().ref(COMPONENT + name);
+  }
+
+  static Schema text() {
+    return OASFactory.createSchema().addType(SchemaType.STRING);
+  }
+
+  /** The same, or null. */
+  static Schema orNull(Schema schema) {
+    if (schema.getRef() != null) {
+      Schema nothing = OASFactory.createSchema().addType(SchemaType.NULL);
+      return OASFactory.createSchema().anyOf(List.of(schema, nothing));
     }
-    if (!field.required() && schema.getType() != null) {
+    if (schema.getType() != null) {
       schema.addType(SchemaType.NULL);
       if (schema.getEnumeration() != null) {
         schema.addEnumeration(null);
@@ -33,12 +52,39 @@ final class SchemaOf {
     return schema;
   }
 
-  static Schema kind(Kind kind) {
+  /** Adds what is to be said of a field to its unit. */
+  static Schema saying(Schema schema, String about) {
+    if (about != null) {
+      String unit = schema.getDescription() == null ? "" : schema.getDescription() + ". ";
+      schema.setDescription(unit + about);
+    }
+    return schema;
+  }
+
+  /** Tells what records refer to by a name; a shape has it by itself. */
+  void tell(String name, Kind kind) {
+    Schema schema = of(kind);
+    if (!(kind instanceof Shape)) {
+      told.put(name, schema);
+    }
+  }
+
+  /** Of a member: with its default, and null where it may be left out. */
+  Schema of(Field field) {
+    Schema schema = of(field.kind());
+    JsonNode fallback = field.fallback();
+    if (fallback != null && !fallback.isObject()) {
+      schema.setDefaultValue(plain(fallback));
+    }
+    return field.required() ? schema : orNull(schema);
+  }
+
+  Schema of(Kind kind) {
     Schema schema = OASFactory.createSchema();
     if (kind instanceof Shape shape) {
-      return shape(shape);
+      return reference(shape);
     } else if (kind instanceof Kind.Variants variants) {
-      List<Schema> shapes = variants.shapes().stream().map(SchemaOf::shape).toList();
+      List<Schema> shapes = variants.shapes().stream().map(this::reference).toList();
       return shapes.size() == 1 ? shapes.get(0) : schema.oneOf(shapes);
     } else if (kind instanceof Kind.Amount amount) {
       bounded(schema.addType(SchemaType.NUMBER), amount.bound());
@@ -52,33 +98,32 @@ final class SchemaOf {
     } else if (kind instanceof Kind.Flag) {
       schema.addType(SchemaType.BOOLEAN);
     } else if (kind instanceof Kind.Listing listing) {
-      schema.addType(SchemaType.ARRAY).items(kind(listing.of()));
+      schema.addType(SchemaType.ARRAY).items(of(listing.of()));
       schema.minItems(1).maxItems(listing.most()).uniqueItems(true);
     } else if (kind instanceof Kind.Many many) {
-      schema.addType(SchemaType.ARRAY).items(kind(many.of()));
+      schema.addType(SchemaType.ARRAY).items(of(many.of()));
       schema.setMinItems(many.least() > 0 ? many.least() : null);
       schema.setMaxItems(many.most() < Integer.MAX_VALUE ? many.most() : null);
     }
     return schema;
   }
 
-  /** The unit from the bound, and what more there is to say of a field. */
-  private static Schema described(Shape shape, Field field) {
-    Schema schema = field(field);
-    String about = About.of(shape, field);
-    if (about != null) {
-      String unit = schema.getDescription() == null ? "" : schema.getDescription() + ". ";
-      schema.setDescription(unit + about);
+  private Schema reference(Shape shape) {
+    Shape known = shapes.putIfAbsent(shape.name(), shape);
+    if (known == null) {
+      told.put(shape.name(), object(shape));
+    } else if (!known.equals(shape)) {
+      throw new IllegalStateException("two shapes are called " + shape.name());
     }
-    return schema;
+    return named(shape.name());
   }
 
-  private static Schema shape(Shape shape) {
+  private Schema object(Shape shape) {
     Schema schema = OASFactory.createSchema().addType(SchemaType.OBJECT);
     schema.setAdditionalPropertiesSchema(OASFactory.createSchema().booleanSchema(false));
     for (Field field : shape.fields().values()) {
       if (!(field.kind() instanceof Kind.Later)) {
-        schema.addProperty(field.name(), described(shape, field));
+        schema.addProperty(field.name(), saying(of(field), About.of(shape.name(), field.name())));
         if (field.required()) {
           schema.addRequired(field.name());
         }

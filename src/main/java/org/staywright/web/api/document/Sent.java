@@ -1,0 +1,59 @@
+package org.staywright.web.api.document;
+
+import static java.util.Map.entry;
+
+import java.util.Map;
+import org.staywright.form.batch.BatchJson;
+import org.staywright.form.fit.WhyJson;
+import org.staywright.form.job.CentreForm;
+import org.staywright.form.job.ChoiceForm;
+import org.staywright.form.job.CurveRequest;
+import org.staywright.form.job.JobAnswer;
+import org.staywright.form.job.JobShape;
+import org.staywright.form.mounts.MountsRequest;
+import org.staywright.form.order.ListRequest;
+import org.staywright.form.part.SearchShape;
+import org.staywright.form.replace.ReplacementShape;
+import org.staywright.form.schema.Shape;
+import org.staywright.form.stock.BackupShape;
+import org.staywright.form.stock.StockShape;
+import org.staywright.form.time.ChanceRequest;
+import org.staywright.form.time.MotionRequest;
+
+/** The shapes by which a request is read, by the id of its operation. */
+final class Sent {
+
+  static final Map<String, Shape> BODIES =
+      Map.ofEntries(
+          entry("rank", JobShape.JOB),
+          entry("fitIdeal", JobShape.JOB),
+          entry("fitWhy", WhyJson.REQUEST),
+          entry("fitCurve", CurveRequest.SHAPE),
+          entry("fitMotion", MotionRequest.SHAPE),
+          entry("fitChance", ChanceRequest.SHAPE),
+          entry("replace", ReplacementShape.REPLACEMENT),
+          entry("findMounts", MountsRequest.SHAPE),
+          entry("centreOfMass", CentreForm.SHAPE),
+          entry("addJob", JobShape.JOB),
+          entry("changeJob", JobAnswer.CHANGED_JOB),
+          entry("choose", ChoiceForm.SHAPE),
+          entry("commonList", ListRequest.SHAPE),
+          entry("commonListCsv", ListRequest.SHAPE),
+          entry("commonListXlsx", ListRequest.SHAPE),
+          entry("commonListPdf", ListRequest.SHAPE));
+
+  static final Map<String, Shape> QUERIES =
+      Map.ofEntries(
+          entry("listParts", SearchShape.PARTS),
+          entry("partCurve", SearchShape.CURVE),
+          entry("lockedCurve", SearchShape.LOCKED_CURVE),
+          entry("listFittings", SearchShape.FITTINGS),
+          entry("listJobs", SearchShape.PAGES),
+          entry("addBatch", BatchJson.QUERY),
+          entry("importStock", StockShape.IMPORT),
+          entry("importAgain", StockShape.AGAIN),
+          entry("revisionChanges", StockShape.CHANGES),
+          entry("restoreBackup", BackupShape.QUERY));
+
+  private Sent() {}
+}
