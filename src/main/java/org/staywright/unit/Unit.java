@@ -19,6 +19,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.apache.commons.math3.fraction.BigFraction;
 
 /**
@@ -152,5 +153,10 @@ public enum Unit {
   /** From SI to this unit. */
   public double of(double si) {
     return (si - offset) / factor;
+  }
+
+  /** Each of them in this unit. */
+  public double[] of(double[] si) {
+    return DoubleStream.of(si).map(this::of).toArray();
   }
 }

@@ -14,7 +14,8 @@ import java.util.List;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.fit.FitsJson;
+import org.staywright.form.fit.JudgedFit;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.GasBeyond;
 import org.staywright.form.schema.Kind.Anything;
@@ -102,7 +103,7 @@ public final class BatchJson {
     json.put("springNeeded", ranking.springNeeded());
     if (fits || near) {
       Fit best = fits ? ranking.fits().get(0) : ranking.near().get(0);
-      json.set("best", FitsJson.of(job, best, 1, fit -> List.of()));
+      json.set("best", AnswerJson.tree(JudgedFit.of(job, best, fit -> List.of())));
     }
     return json;
   }

@@ -2,17 +2,13 @@ package org.staywright.form.fit;
 
 import static org.staywright.unit.Unit.BAR;
 import static org.staywright.unit.Unit.CELSIUS;
-import static org.staywright.unit.Unit.DEGREE;
 import static org.staywright.unit.Unit.MILLIMETRE;
 import static org.staywright.unit.Unit.NEWTON;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.staywright.fit.assess.FitCurve;
-import org.staywright.fit.job.Job;
 import org.staywright.form.schema.JsonNumber;
-import org.staywright.mechanism.Mechanism;
 import org.staywright.part.Part;
 import org.staywright.spring.ForceCurve;
 import org.staywright.spring.LockedCurve;
@@ -46,29 +42,6 @@ public final class CurveJson {
     json.set("fastN", list(curve.fast(), NEWTON));
     json.set("stiffnessNPerMm", JsonNumber.of(MILLIMETRE.si(curve.stiffness())));
     return json;
-  }
-
-  /** Of the hand over the travel of a job. */
-  public static ObjectNode of(Job job, FitCurve curve) {
-    Unit unit = job.mechanism().movement() == Mechanism.Movement.TURNS ? DEGREE : MILLIMETRE;
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("travel", list(curve.travel().q(), unit));
-    json.put("travelUnit", unit == DEGREE ? "deg" : "mm");
-    json.set("lengthMm", list(curve.travel().length(), MILLIMETRE));
-    hand(json, curve.nominal());
-    ArrayNode corners = json.putArray("corners");
-    for (FitCurve.Hand hand : curve.corners()) {
-      ObjectNode each = corners.addObject();
-      each.put("spring", hand.corner().spring().code());
-      each.put("load", hand.corner().load().code());
-      hand(each, hand);
-    }
-    return json;
-  }
-
-  private static void hand(ObjectNode json, FitCurve.Hand hand) {
-    json.set("openN", list(hand.open(), NEWTON));
-    json.set("closeN", list(hand.close(), NEWTON));
   }
 
   private static ArrayNode list(double[] si, Unit unit) {

@@ -1,70 +1,118 @@
 package org.staywright.form.mounts;
 
-import static org.staywright.form.schema.AnswerShape.NUMBER;
-import static org.staywright.form.schema.AnswerShape.TEXT;
-import static org.staywright.form.schema.AnswerShape.numbers;
-import static org.staywright.form.schema.AnswerShape.shape;
-import static org.staywright.form.schema.Field.optional;
-import static org.staywright.form.schema.Field.required;
+import static org.staywright.unit.Unit.MILLIMETRE;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+import org.staywright.fit.assess.Fit;
+import org.staywright.fit.job.Job;
+import org.staywright.fit.mounts.Arrangement;
+import org.staywright.fit.mounts.Found;
 import org.staywright.fit.mounts.Obstacle;
-import org.staywright.form.fit.FitAnswer;
-import org.staywright.form.job.LoadShape;
-import org.staywright.form.schema.Kind.Anything;
-import org.staywright.form.schema.Kind.Choice;
-import org.staywright.form.schema.Kind.Many;
-import org.staywright.form.schema.Shape;
+import org.staywright.form.fit.HandCurveAnswer;
+import org.staywright.form.fit.NearFit;
+import org.staywright.form.fit.Note;
+import org.staywright.form.fit.RankedFit;
+import org.staywright.form.schema.AnswerJson;
+import org.staywright.form.schema.JsonNumber;
+import org.staywright.mechanism.Mounts;
+import org.staywright.mechanism.Point;
 
-/** Found mounts, and long work, as they are sent. */
-public final class FoundAnswer {
+/** Found mounts as they are sent. */
+public record FoundAnswer(
+    int places,
+    List<ArrangementAnswer> arrangements,
+    List<NearArrangement> near,
+    @Nullable ObstacleAnswer obstacle) {
 
-  private static final Shape SLOPE =
-      Shape.of("slope", optional("x", NUMBER), optional("y", NUMBER));
+  /** Mounts, and the part that suits them. */
+  public record ArrangementAnswer(
+      @Schema(ref = "mounts") ObjectNode mounts, RankedFit fit, @JsonUnwrapped Around around) {}
 
-  private static final Shape PER_MOUNT =
-      Shape.of("per-mount", required("frame", SLOPE), required("moving", SLOPE));
+  /** Mounts, and the part that misses least there. */
+  public record NearArrangement(
+      @Schema(ref = "mounts") ObjectNode mounts, NearFit fit, @JsonUnwrapped Around around) {}
 
-  private static final Shape RESERVES =
-      Shape.of(
-          "per-mount-reserves",
-          required("compressedReserve", PER_MOUNT),
-          required("extendedReserve", PER_MOUNT));
+  /** What else is told of either. */
+  record Around(
+      HandCurveAnswer curve, PerMount sensitivityNPerMm, PerMountReserves sensitivityMmPerMm) {
 
-  private static final Shape OBSTACLE =
-      Shape.of(
-          "obstacle",
-          required("code", Choice.of(Obstacle.Code.class)),
-          optional("neededMm", NUMBER),
-          optional("hasMm", NUMBER),
-          required("message", TEXT));
+    static Around of(Job there, Arrangement each) {
+      return new Around(
+          HandCurveAnswer.of(there, each.curve()),
+          PerMount.perMillimetre(each.sensitivity().handForce()),
+          PerMountReserves.of(each.sensitivity()));
+    }
+  }
 
-  public static final Shape FOUND =
-      shape(
-          "found-mounts",
-          numbers("places"),
-          List.of(
-              required("arrangements", new Many(arrangement("arrangement", FitAnswer.FIT_SHAPE))),
-              required("near", new Many(arrangement("near-arrangement", FitAnswer.NEAR_SHAPE))),
-              optional("obstacle", OBSTACLE)));
+  /** Why nothing fits. */
+  public record ObstacleAnswer(
+      Obstacle.Code code, @Nullable Double neededMm, @Nullable Double hasMm, String message) {
 
-  public static final Shape TASK =
-      shape(
-          "task",
-          numbers("done", "total"),
-          List.of(
-              required("state", Choice.of("queued", "running", "done", "failed", "stopped")),
-              optional("result", new Anything())));
+    static @Nullable ObstacleAnswer of(@Nullable Obstacle obstacle, @Nullable String message) {
+      return obstacle == null || message == null
+          ? null
+          : new ObstacleAnswer(
+              obstacle.code(),
+              MILLIMETRE.of(obstacle.needed()),
+              MILLIMETRE.of(obstacle.has()),
+              message);
+    }
+  }
 
-  private FoundAnswer() {}
+  /**
+   * @param job whose mounts were looked for
+   * @param cautions what a fit calls for in a job, in words
+   * @param message what stands in the way, in words; null where nothing does
+   */
+  public static FoundAnswer of(
+      Job job,
+      Found found,
+      BiFunction<Job, Fit, List<Note>> cautions,
+      @Nullable String message) {
+    List<ArrangementAnswer> arrangements = new ArrayList<>();
+    for (Arrangement each : found.arrangements()) {
+      Job there = job.at(each.mounts());
+      RankedFit fit =
+          RankedFit.of(
+              there, each.fit(), arrangements.size() + 1, one -> cautions.apply(there, one));
+      arrangements.add(
+          new ArrangementAnswer(tree(each.mounts()), fit, Around.of(there, each)));
+    }
+    List<NearArrangement> near = new ArrayList<>();
+    for (Arrangement each : found.near()) {
+      Job there = job.at(each.mounts());
+      NearFit fit =
+          NearFit.of(there, each.fit(), near.size() + 1, one -> cautions.apply(there, one));
+      near.add(new NearArrangement(tree(each.mounts()), fit, Around.of(there, each)));
+    }
+    ObstacleAnswer obstacle = ObstacleAnswer.of(found.obstacle(), message);
+    return new FoundAnswer(found.places(), arrangements, near, obstacle);
+  }
 
-  private static Shape arrangement(String name, Shape fit) {
-    return Shape.of(
-        name,
-        required("mounts", LoadShape.MOUNTS),
-        required("fit", fit),
-        required("curve", FitAnswer.HAND_CURVE),
-        required("sensitivityNPerMm", PER_MOUNT),
-        required("sensitivityMmPerMm", RESERVES));
+  /** As a job has them, and in full: the mounts that were assessed are the mounts that are sent. */
+  private static ObjectNode tree(Mounts mounts) {
+    ObjectNode tree = JsonNodeFactory.instance.objectNode();
+    put(tree.putObject("frameMm"), mounts.frame());
+    put(tree.putObject("movingMm"), mounts.moving());
+    tree.put("rodEndAt", AnswerJson.code(mounts.rodEnd()));
+    tree.set("lateralOffsetMm", inFull(mounts.lateralOffset()));
+    return tree;
+  }
+
+  private static void put(ObjectNode tree, Point point) {
+    tree.set("x", inFull(point.x()));
+    tree.set("y", inFull(point.y()));
+  }
+
+  private static JsonNode inFull(double metres) {
+    return JsonNumber.of(MILLIMETRE.of(metres), 15);
   }
 }

@@ -1,9 +1,5 @@
 package org.staywright.form.replace;
 
-import static org.staywright.form.schema.AnswerShape.ENDS;
-import static org.staywright.form.schema.AnswerShape.NUMBER;
-import static org.staywright.form.schema.AnswerShape.TEXT;
-import static org.staywright.form.schema.AnswerShape.numbers;
 import static org.staywright.form.schema.AnswerShape.shape;
 import static org.staywright.form.schema.Field.optional;
 import static org.staywright.form.schema.Field.required;
@@ -16,15 +12,10 @@ import static org.staywright.unit.Unit.POUND_FORCE;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import org.staywright.fit.replace.FlapForce;
-import org.staywright.fit.replace.Replacement.Interchange;
 import org.staywright.fit.replace.ScaleReading.Direction;
 import org.staywright.form.job.JobShape;
-import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.Kind.Amount;
-import org.staywright.form.schema.Kind.Anything;
 import org.staywright.form.schema.Kind.Choice;
-import org.staywright.form.schema.Kind.Many;
 import org.staywright.form.schema.Kind.Text;
 import org.staywright.form.schema.Kind.Whole;
 import org.staywright.form.schema.Shape;
@@ -33,7 +24,7 @@ import org.staywright.part.Finish;
 import org.staywright.unit.Bound;
 import org.staywright.unit.Unit;
 
-/** What is sent and answered where a replacement is looked for. */
+/** What is sent where a replacement is looked for. */
 public final class ReplacementShape {
 
   static final String CENTRES = "centre-to-centre";
@@ -99,46 +90,6 @@ public final class ReplacementShape {
           "replacement",
           List.copyOf(MEASURED.fields().values()),
           List.of(withDefault("limit", new Whole(1, 200), 20)));
-
-  private static final Shape CANDIDATE =
-      shape(
-          "candidate",
-          numbers("rank"),
-          List.of(required("partNumber", AnswerShape.PART_NUMBER)),
-          numbers("likelihood"),
-          List.of(
-              required("alike", new Many(AnswerShape.PART_NUMBER)),
-              required("kind", Choice.of(Interchange.class)),
-              required(
-                  "differences",
-                  new Many(
-                      Shape.of(
-                          "difference",
-                          required("what", TEXT),
-                          required("old", new Anything()),
-                          required("new", new Anything()),
-                          required("effect", TEXT)))),
-              optional("fittings", ENDS)));
-
-  public static final Shape REPLACEMENTS =
-      Shape.of(
-          "replacements",
-          required("candidates", new Many(CANDIDATE)),
-          required("noneOfTheRange", NUMBER),
-          optional("gasLeft", NUMBER),
-          optional("gasLeftPlusMinus", NUMBER),
-          optional(
-              "flapForce",
-              Shape.of(
-                  "flap-force",
-                  required("forceN", NUMBER),
-                  required("plusMinusN", NUMBER),
-                  optional("holdN", NUMBER),
-                  optional("holdPlusMinusN", NUMBER),
-                  required("by", Choice.of(FlapForce.By.class)))),
-          required(
-              "advice",
-              new Many(Shape.of("advice", required("code", TEXT), required("message", TEXT)))));
 
   private ReplacementShape() {}
 

@@ -1,83 +1,66 @@
 package org.staywright.form.time;
 
-import static org.staywright.form.schema.AnswerShape.NUMBER;
-import static org.staywright.form.schema.AnswerShape.TEXT;
-import static org.staywright.form.schema.AnswerShape.numbers;
-import static org.staywright.form.schema.AnswerShape.series;
-import static org.staywright.form.schema.AnswerShape.shape;
-import static org.staywright.form.schema.Field.optional;
-import static org.staywright.form.schema.Field.required;
+import static org.staywright.unit.Unit.MILLIMETRE;
 
 import java.util.List;
-import java.util.stream.Stream;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+import org.staywright.fit.assess.Kept;
 import org.staywright.fit.job.LoadState;
+import org.staywright.fit.job.Requirements;
 import org.staywright.fit.job.SpringState;
-import org.staywright.fit.time.Uncertainties.Source;
-import org.staywright.form.schema.Kind.Choice;
-import org.staywright.form.schema.Kind.Flag;
-import org.staywright.form.schema.Kind.Many;
-import org.staywright.form.schema.Shape;
+import org.staywright.fit.time.TimeFigures;
+import org.staywright.unit.Unit;
 
-/** Motions and chances as they are sent. */
-public final class InTimeAnswer {
+/** What a fit does in time at worst, and the requirements in time, each kept or not. */
+public record InTimeAnswer(
+    double stopSpeedMmPerS,
+    double stopEnergyJ,
+    @Nullable Double openingTimeS,
+    double peakMountLoadN,
+    boolean choked,
+    TimeFigures.Failing whenOneFails,
+    @Nullable Double failedEndTimeS,
+    double failedSpeedMmPerS,
+    double failedEnergyJ,
+    double failedHandN,
+    List<KeptAnswer> requirements) {
 
-  public static final Shape MOTION =
-      shape(
-          "motion",
-          List.of(
-              required("travelUnit", Choice.of("deg", "mm")),
-              required("endedAt", Choice.of("stop", "rest", "time")),
-              required("choked", new Flag())),
-          numbers("endTimeS", "endSpeed", "stopEnergyJ", "peakMountLoadN"),
-          series("timeS", "travel", "speed", "gasTemperatureC"));
+  /** One requirement in time. */
+  public record KeptAnswer(
+      @Schema(enumeration = {"max-stop-speed", "max-stop-energy", "max-opening-time"}) String code,
+      double most,
+      @Nullable Double has,
+      String unit,
+      boolean met,
+      SpringState spring,
+      LoadState load) {
 
-  /** Of a fit in a ranking, where its job asks for something in time. */
-  public static final Shape AT_WORST =
-      shape(
-          "in-time",
-          List.of(
-              required("whenOneFails", Choice.of("stays", "sinks", "falls")),
-              required("choked", new Flag()),
-              optional("openingTimeS", NUMBER),
-              optional("failedEndTimeS", NUMBER)),
-          numbers(
-              "stopSpeedMmPerS",
-              "stopEnergyJ",
-              "peakMountLoadN",
-              "failedSpeedMmPerS",
-              "failedEnergyJ",
-              "failedHandN"),
-          List.of(
-              required(
-                  "requirements",
-                  new Many(
-                      Shape.of(
-                          "kept",
-                          required(
-                              "code",
-                              Choice.of("max-stop-speed", "max-stop-energy", "max-opening-time")),
-                          required("most", NUMBER),
-                          optional("has", NUMBER),
-                          required("unit", TEXT),
-                          required("met", new Flag()),
-                          required("spring", Choice.of(SpringState.class)),
-                          required("load", Choice.of(LoadState.class)))))));
+    static KeptAnswer of(Kept kept) {
+      Unit unit = kept.criterion().unit(null);
+      return new KeptAnswer(
+          "max-" + kept.criterion().code(),
+          unit.of(kept.needed()),
+          unit.of(kept.has()),
+          unit.symbol(),
+          kept.met(),
+          kept.corner().spring(),
+          kept.corner().load());
+    }
+  }
 
-  private static final Shape SHARES =
-      shape(
-          "shares",
-          numbers(Stream.of(Source.values()).map(InTimeJson::code).toArray(String[]::new)));
-
-  public static final Shape CHANCE =
-      shape(
-          "chance",
-          numbers("holds", "handWithinLimit", "staysShut", "holdsStandardError", "draws", "seed"),
-          List.of(
-              optional("yearsUntilNotHolding", NUMBER),
-              optional("yearsUntilOneInTwenty", NUMBER),
-              optional("mattersMost", TEXT),
-              required("holdShares", SHARES),
-              required("handShares", SHARES)));
-
-  private InTimeAnswer() {}
+  public static InTimeAnswer of(TimeFigures figures, Requirements asked) {
+    return new InTimeAnswer(
+        MILLIMETRE.of(figures.opening().stopSpeed().value()),
+        figures.opening().stopEnergy().value(),
+        figures.opening().time().value(),
+        figures.peakLoad(),
+        figures.choked(),
+        figures.failing(),
+        figures.failingTime(),
+        MILLIMETRE.of(figures.failingSpeed()),
+        figures.failingEnergy(),
+        Math.max(0, figures.failedForce()),
+        figures.opening().kept(asked).stream().map(KeptAnswer::of).toList());
+  }
 }

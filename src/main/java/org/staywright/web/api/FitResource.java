@@ -20,16 +20,19 @@ import org.staywright.fit.rank.Ranking;
 import org.staywright.fit.rank.Why;
 import org.staywright.fit.time.Chance;
 import org.staywright.fit.time.Uncertainties;
-import org.staywright.form.fit.CurveJson;
-import org.staywright.form.fit.FitsJson;
-import org.staywright.form.fit.IdealJson;
-import org.staywright.form.fit.WhyJson;
+import org.staywright.form.fit.FitsAnswer;
+import org.staywright.form.fit.HandCurveAnswer;
+import org.staywright.form.fit.IdealAnswer;
+import org.staywright.form.fit.Note;
+import org.staywright.form.fit.WhyAnswer;
+import org.staywright.form.fit.WhyRequest;
 import org.staywright.form.job.ConditionKnobs;
 import org.staywright.form.job.CurveRequest;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.job.JobKnobs;
+import org.staywright.form.time.ChanceAnswer;
 import org.staywright.form.time.ChanceRequest;
-import org.staywright.form.time.InTimeJson;
+import org.staywright.form.time.MotionAnswer;
 import org.staywright.form.time.MotionRequest;
 import org.staywright.motion.Motion;
 import org.staywright.part.Part;
@@ -57,13 +60,13 @@ public class FitResource {
   }
 
   @POST
-  public ObjectNode rank(byte[] body, UriInfo uri) {
+  public FitsAnswer rank(byte[] body, UriInfo uri) {
     Query.none(uri);
     ObjectNode tree = JobForm.withDefaults(JsonBody.read(body));
     Range range = current.get();
     Job job = JobForm.read(tree, range);
     Ranking ranking = ProgramMetrics.ranking(() -> Ranking.of(range, job));
-    return FitsJson.of(
+    return FitsAnswer.of(
         job,
         ranking,
         fit -> cautions(job, fit),
@@ -71,39 +74,39 @@ public class FitResource {
         new HoldsFrom(range, ConditionKnobs.of(tree, range)));
   }
 
-  static List<FitsJson.Note> cautions(Job job, Fit fit) {
+  static List<Note> cautions(Job job, Fit fit) {
     CautionText text = CautionText.in(Preference.now().metric().about(job.mechanism().code()));
     return Cautions.of(job, fit).stream()
-        .map(caution -> new FitsJson.Note(caution.code(), text.sentence(caution)))
+        .map(caution -> new Note(caution.code(), text.sentence(caution)))
         .toList();
   }
 
   @POST
   @Path("curve")
-  public ObjectNode fitCurve(byte[] body, UriInfo uri) {
+  public HandCurveAnswer fitCurve(byte[] body, UriInfo uri) {
     Query.none(uri);
     CurveRequest asked = CurveRequest.read(JsonBody.read(body), current.get());
-    return CurveJson.of(asked.job(), FitCurve.of(asked.job(), fit(asked)));
+    return HandCurveAnswer.of(asked.job(), FitCurve.of(asked.job(), fit(asked)));
   }
 
   @POST
   @Path("motion")
-  public ObjectNode fitMotion(byte[] body, UriInfo uri) {
+  public MotionAnswer fitMotion(byte[] body, UriInfo uri) {
     Query.none(uri);
     MotionRequest asked = MotionRequest.read(JsonBody.read(body), current.get());
-    Job job = asked.of().job();
-    return InTimeJson.of(job, Motion.of(asked.scene(fit(asked.of()))));
+    Motion motion = Motion.of(asked.scene(fit(asked.of())));
+    return MotionAnswer.of(asked.of().job().mechanism(), motion);
   }
 
   @POST
   @Path("chance")
-  public ObjectNode fitChance(byte[] body, UriInfo uri) {
+  public ChanceAnswer fitChance(byte[] body, UriInfo uri) {
     Query.none(uri);
     ChanceRequest asked = ChanceRequest.read(JsonBody.read(body), current.get());
     Job job = asked.of().job();
     Fit fit = fit(asked.of());
     Uncertainties spreads = Uncertainties.usual(job, fit.part()).or(asked.spreads());
-    return InTimeJson.of(Chance.of(job, fit, spreads, asked.draws(), asked.seed()), asked.seed());
+    return ChanceAnswer.of(Chance.of(job, fit, spreads, asked.draws(), asked.seed()), asked.seed());
   }
 
   /** The part in its job; a refusal where there is none or it is out. */
@@ -123,7 +126,7 @@ public class FitResource {
   /** What would be made for a job, beside the best of the range. */
   @POST
   @Path("ideal")
-  public ObjectNode fitIdeal(byte[] body, UriInfo uri) {
+  public IdealAnswer fitIdeal(byte[] body, UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
     Job job = JobForm.read(JobForm.withDefaults(JsonBody.read(body)), range);
@@ -131,23 +134,23 @@ public class FitResource {
       String type = job.mechanism().code();
       throw new Refusal(new Fault("#/load/type", type, "", "none-to-make"));
     }
-    return IdealJson.of(job, Ideal.of(job, range), fit -> cautions(job, fit));
+    return IdealAnswer.of(job, Ideal.of(job, range), fit -> cautions(job, fit));
   }
 
   /** Why a part is where it is in the ranking, in every number asked for. */
   @POST
   @Path("why")
-  public ObjectNode fitWhy(byte[] body, UriInfo uri) {
+  public WhyAnswer fitWhy(byte[] body, UriInfo uri) {
     Query.none(uri);
     Range range = current.get();
-    WhyJson.Request asked = WhyJson.read(JsonBody.read(body), range);
+    WhyRequest asked = WhyRequest.read(JsonBody.read(body), range);
     String number = asked.partNumber();
     Part part =
         range
             .part(number)
             .orElseThrow(() -> new Refusal(new Fault("#/partNumber", number, "", "no-such-part")));
     FitText text = FitText.in(Preference.now().metric().about(asked.job().mechanism().code()));
-    return WhyJson.of(asked.job(), Why.of(asked.job(), range, part), text::rejection);
+    return WhyAnswer.of(asked.job(), Why.of(asked.job(), range, part), text::rejection);
   }
 
   private static Fault fault(CurveRequest asked, String bound, String code) {

@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
@@ -9,10 +8,11 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.staywright.fit.mounts.Found;
 import org.staywright.fit.mounts.MountSearch;
 import org.staywright.fit.mounts.Progress;
-import org.staywright.form.mounts.FoundJson;
+import org.staywright.form.mounts.FoundAnswer;
 import org.staywright.form.mounts.MountsRequest;
 import org.staywright.job.task.Tasks;
 import org.staywright.part.Range;
@@ -42,6 +42,7 @@ public class MountsResource {
   }
 
   @POST
+  @APIResponseSchema(value = FoundAnswer.class, responseCode = "200")
   public Response findMounts(byte[] body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     Query.none(uri);
     MountsRequest asked = MountsRequest.read(JsonBody.read(body));
@@ -51,11 +52,11 @@ public class MountsResource {
         : Response.ok(found(asked, range, Progress.UNSEEN)).build();
   }
 
-  private static ObjectNode found(MountsRequest asked, Range range, Progress progress) {
+  private static FoundAnswer found(MountsRequest asked, Range range, Progress progress) {
     Found found = MountSearch.of(range, asked.job(), asked.zones(), SEED, progress);
     Wording wording = Preference.now().metric().about(asked.job().mechanism().code());
     String message =
         found.obstacle() == null ? null : FitText.in(wording).obstacle(found.obstacle());
-    return FoundJson.of(asked.job(), found, FitResource::cautions, message);
+    return FoundAnswer.of(asked.job(), found, FitResource::cautions, message);
   }
 }

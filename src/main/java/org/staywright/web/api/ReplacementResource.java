@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -10,7 +9,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.Clock;
 import java.time.LocalDate;
 import org.staywright.form.replace.ReplacementForm;
-import org.staywright.form.replace.ReplacementsJson;
+import org.staywright.form.replace.ReplacementsAnswer;
 import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
@@ -33,14 +32,14 @@ public class ReplacementResource {
   }
 
   @POST
-  public ObjectNode replace(byte[] body, UriInfo uri) {
+  public ReplacementsAnswer replace(byte[] body, UriInfo uri) {
     Query.none(uri);
     Wording wording = Preference.now().metric();
     ReplacementForm form = ReplacementForm.read(JsonBody.read(body));
     Swap swap = Swap.of(current.get(), form, LocalDate.now(clock));
-    return ReplacementsJson.of(
+    return ReplacementsAnswer.of(
         swap.answer(),
-        swap.gas(),
+        swap.gas().orElse(null),
         form.flap(),
         ReplacementText.in(wording)::effect,
         swap.notes(wording));

@@ -10,7 +10,7 @@ import org.staywright.fit.replace.Advice;
 import org.staywright.fit.replace.GasLeft;
 import org.staywright.fit.replace.Measurements;
 import org.staywright.fit.replace.Replacements;
-import org.staywright.form.fit.FitsJson;
+import org.staywright.form.fit.Note;
 import org.staywright.form.replace.ReplacementForm;
 import org.staywright.part.Range;
 import org.staywright.wording.CautionText;
@@ -51,12 +51,12 @@ public record Swap(
   }
 
   /** Advice and cautions in words. */
-  public List<FitsJson.Note> notes(Wording wording) {
+  public List<Note> notes(Wording wording) {
     ReplacementText text = ReplacementText.in(wording);
     CautionText harm = CautionText.in(wording);
-    List<FitsJson.Note> notes = new ArrayList<>();
-    advice.forEach(one -> notes.add(new FitsJson.Note(one.code().code(), text.advice(one))));
-    cautions.forEach(one -> notes.add(new FitsJson.Note(one.code(), harm.sentence(one))));
+    List<Note> notes = new ArrayList<>();
+    advice.forEach(one -> notes.add(new Note(one.code().code(), text.advice(one))));
+    cautions.forEach(one -> notes.add(new Note(one.code(), harm.sentence(one))));
     return notes;
   }
 }

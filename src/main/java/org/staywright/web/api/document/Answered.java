@@ -2,22 +2,24 @@ package org.staywright.web.api.document;
 
 import static java.util.Map.entry;
 
+import java.util.List;
 import java.util.Map;
 import org.staywright.form.batch.BatchJson;
-import org.staywright.form.fit.FitAnswer;
-import org.staywright.form.fit.IdealJson;
-import org.staywright.form.fit.WhyJson;
+import org.staywright.form.fit.FitFigures;
+import org.staywright.form.fit.FitsAnswer;
+import org.staywright.form.job.ConditionKnobs;
 import org.staywright.form.job.JobAnswer;
-import org.staywright.form.mounts.FoundAnswer;
+import org.staywright.form.job.JobKnobs;
+import org.staywright.form.job.LoadShape;
 import org.staywright.form.order.ListAnswer;
 import org.staywright.form.part.RangeAnswer;
-import org.staywright.form.replace.ReplacementShape;
 import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.Kind;
+import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Shape;
 import org.staywright.form.stock.BackupShape;
 import org.staywright.form.stock.StockShape;
-import org.staywright.form.time.InTimeAnswer;
+import org.staywright.form.time.ChanceAnswer;
 
 /** What tables describe of the answers; all else the extension finds in their records. */
 final class Answered {
@@ -25,6 +27,16 @@ final class Answered {
   /** By the names that records refer to, {@code @Schema(ref = "part-number")}. */
   static final Map<String, Kind> TABLES = Map.ofEntries(
           entry("part-number", AnswerShape.PART_NUMBER),
+          entry("part-numbers", new Kind.Many(AnswerShape.PART_NUMBER)),
+          entry("frame-or-moving", AnswerShape.END),
+          entry("weak-or-strong", Choice.of("weak", "strong")),
+          entry("heavy-or-light", Choice.of("heavy", "light")),
+          entry("mounts", LoadShape.MOUNTS),
+          entry("figures", FitFigures.SHAPE),
+          entry("rejected", FitsAnswer.REJECTED),
+          entry("shares", ChanceAnswer.SHARES),
+          entry("change-path", new Choice(JobKnobs.paths(), List.of())),
+          entry("holds-from-path", new Choice(ConditionKnobs.paths(), List.of())),
           entry(JobAnswer.SAVED_JOB.name(), JobAnswer.SAVED_JOB));
 
   /** Answers that are no records yet, by the id of the operation. */
@@ -36,14 +48,6 @@ final class Answered {
           entry("lockedCurve", RangeAnswer.LOCKED_CURVE),
           entry("listFittings", AnswerShape.page(RangeAnswer.FITTING)),
           entry("fitting", RangeAnswer.FITTING),
-          entry("rank", FitAnswer.FITS),
-          entry("fitIdeal", IdealJson.IDEAL),
-          entry("fitWhy", WhyJson.ANSWER),
-          entry("fitCurve", FitAnswer.HAND_CURVE),
-          entry("replace", ReplacementShape.REPLACEMENTS),
-          entry("fitMotion", InTimeAnswer.MOTION),
-          entry("fitChance", InTimeAnswer.CHANCE),
-          entry("findMounts", FoundAnswer.FOUND),
           entry("listBatches", BatchJson.BATCHES),
           entry("batch", BatchJson.BATCH),
           entry("batchResults", BatchJson.RESULTS),

@@ -4,7 +4,7 @@ import static java.util.Map.entry;
 
 import java.util.Map;
 import org.staywright.form.batch.BatchJson;
-import org.staywright.form.fit.WhyJson;
+import org.staywright.form.fit.WhyRequest;
 import org.staywright.form.job.CentreForm;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.CurveRequest;
@@ -27,7 +27,7 @@ final class Sent {
       Map.ofEntries(
           entry("rank", JobShape.JOB),
           entry("fitIdeal", JobShape.JOB),
-          entry("fitWhy", WhyJson.REQUEST),
+          entry("fitWhy", WhyRequest.SHAPE),
           entry("fitCurve", CurveRequest.SHAPE),
           entry("fitMotion", MotionRequest.SHAPE),
           entry("fitChance", ChanceRequest.SHAPE),
