@@ -5,7 +5,11 @@ import org.staywright.fit.job.Bare;
 
 /** The load without a spring. */
 public record BareAnswer(
-    double handOpenWorstN, double handCloseWorstN, double handRmsN, double holdOpenN, double dropJ) {
+    double handOpenWorstN,
+    double handCloseWorstN,
+    double handRmsN,
+    double holdOpenN,
+    double dropJ) {
 
   /** Null under a seat. */
   static @Nullable BareAnswer of(@Nullable Bare bare) {

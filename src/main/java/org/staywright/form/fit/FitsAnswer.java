@@ -46,11 +46,7 @@ public record FitsAnswer(
 
     static WeightsAnswer of(Weights weights) {
       return new WeightsAnswer(
-          weights.effort(),
-          weights.margin(),
-          weights.landing(),
-          weights.price(),
-          weights.supply());
+          weights.effort(), weights.margin(), weights.landing(), weights.price(), weights.supply());
     }
   }
 
@@ -72,8 +68,7 @@ public record FitsAnswer(
     for (Fit fit : ranking.near()) {
       boolean solved = near.size() < Clearing.ROWS;
       Optional<Change> cleared = solved ? clearing.of(fit) : Optional.empty();
-      Optional<Change> holds =
-          solved && cleared.isEmpty() ? holdsFrom.of(fit) : Optional.empty();
+      Optional<Change> holds = solved && cleared.isEmpty() ? holdsFrom.of(fit) : Optional.empty();
       near.add(NearFit.of(job, fit, near.size() + 1, cautions, cleared, holds));
     }
     return new FitsAnswer(

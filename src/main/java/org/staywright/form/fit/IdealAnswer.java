@@ -54,8 +54,7 @@ public record IdealAnswer(
       double restPressureBar,
       MadeFit fit) {
 
-    static @Nullable MadeSpring of(
-        Job job, @Nullable Fit fit, Function<Fit, List<Note>> cautions) {
+    static @Nullable MadeSpring of(Job job, @Nullable Fit fit, Function<Fit, List<Note>> cautions) {
       if (fit == null) {
         return null;
       }

@@ -29,7 +29,11 @@ record ToldFit(
   private static final int MOVED_ROWS = 20;
 
   /** In which corner and where the worst comes. */
-  record Worst(ExtremeAnswer handOpen, ExtremeAnswer handClose, ExtremeAnswer hold, ExtremeAnswer closedHold) {
+  record Worst(
+      ExtremeAnswer handOpen,
+      ExtremeAnswer handClose,
+      ExtremeAnswer hold,
+      ExtremeAnswer closedHold) {
 
     /** Null under a seat. */
     static @Nullable Worst of(TravelUnit unit, Fit fit) {

@@ -9,7 +9,6 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.job.Rejection;
 import org.staywright.fit.job.Shortfall;
 import org.staywright.fit.rank.Why;
-import org.staywright.unit.Unit;
 
 /** Why a part is where it is. */
 public record WhyAnswer(@Schema(ref = "part-number") String partNumber, List<WhyCount> counts) {

@@ -73,18 +73,14 @@ public record FoundAnswer(
    * @param message what stands in the way, in words; null where nothing does
    */
   public static FoundAnswer of(
-      Job job,
-      Found found,
-      BiFunction<Job, Fit, List<Note>> cautions,
-      @Nullable String message) {
+      Job job, Found found, BiFunction<Job, Fit, List<Note>> cautions, @Nullable String message) {
     List<ArrangementAnswer> arrangements = new ArrayList<>();
     for (Arrangement each : found.arrangements()) {
       Job there = job.at(each.mounts());
       RankedFit fit =
           RankedFit.of(
               there, each.fit(), arrangements.size() + 1, one -> cautions.apply(there, one));
-      arrangements.add(
-          new ArrangementAnswer(tree(each.mounts()), fit, Around.of(there, each)));
+      arrangements.add(new ArrangementAnswer(tree(each.mounts()), fit, Around.of(there, each)));
     }
     List<NearArrangement> near = new ArrayList<>();
     for (Arrangement each : found.near()) {

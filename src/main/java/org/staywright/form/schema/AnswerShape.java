@@ -1,6 +1,5 @@
 package org.staywright.form.schema;
 
-import static org.staywright.form.schema.Field.optional;
 import static org.staywright.form.schema.Field.required;
 
 import java.util.ArrayList;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.staywright.form.schema.Kind.Amount;
-import org.staywright.form.schema.Kind.Anything;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Kind.Many;
 import org.staywright.form.schema.Kind.Text;
@@ -36,26 +34,6 @@ public final class AnswerShape {
           required("quantity", Choice.of("temperature", "pressure", "density")),
           required("value", NUMBER),
           required("bound", TEXT));
-
-  public static final Shape PROBLEM =
-      Shape.of(
-          "problem",
-          required("type", TEXT),
-          required("title", TEXT),
-          required("status", NUMBER),
-          required("detail", TEXT),
-          optional(
-              "errors",
-              new Many(
-                  Shape.of(
-                      "fault",
-                      optional("pointer", TEXT),
-                      optional("parameter", TEXT),
-                      optional("value", new Anything()),
-                      required("bound", TEXT),
-                      required("code", TEXT),
-                      required("detail", TEXT)))),
-          optional("beyond", GAS_BEYOND));
 
   private AnswerShape() {}
 

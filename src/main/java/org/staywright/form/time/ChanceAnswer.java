@@ -29,7 +29,8 @@ public record ChanceAnswer(
   public static final Shape SHARES =
       AnswerShape.shape(
           "shares",
-          AnswerShape.numbers(Stream.of(Source.values()).map(ChanceAnswer::code).toArray(String[]::new)));
+          AnswerShape.numbers(
+              Stream.of(Source.values()).map(ChanceAnswer::code).toArray(String[]::new)));
 
   public static ChanceAnswer of(Chance chance, int seed) {
     return new ChanceAnswer(

@@ -62,7 +62,9 @@ public final class Failures {
 
   @ServerExceptionMapper
   Response badQuery(BadQuery bad) {
-    return Problem.of(wording(), bad.status(), "problem.bad-query").in(bad.faults(), wording()).response();
+    return Problem.of(wording(), bad.status(), "problem.bad-query")
+        .in(bad.faults(), wording())
+        .response();
   }
 
   @ServerExceptionMapper

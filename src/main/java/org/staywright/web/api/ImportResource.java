@@ -43,7 +43,8 @@ public class ImportResource {
   @POST
   @Consumes({StockResource.CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
   @Refuses({409, 503})
-  public Response importStock(InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+  public Response importStock(
+      InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
     JsonNode query = Query.read(StockShape.IMPORT, uri);
     return answer(inbox.take(body, query.path("name").asText("import")), query, prefer, uri);
   }

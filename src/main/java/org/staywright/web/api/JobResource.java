@@ -112,7 +112,8 @@ public class JobResource {
   @DELETE
   @Path("{id}/choice")
   @Parameter(ref = HttpHeaders.IF_MATCH)
-  public RestResponse<SavedJobAnswer> unchoose(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+  public RestResponse<SavedJobAnswer> unchoose(
+      @PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
     return tagged(jobs.unchoose(seen.id, IfMatch.version(headers, seen)));

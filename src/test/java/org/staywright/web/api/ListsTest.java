@@ -18,7 +18,6 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -26,10 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.form.Jobs;
-import org.staywright.form.order.ListAnswer;
-import org.staywright.form.schema.AnswerShape;
-import org.staywright.form.schema.JsonText;
-import org.staywright.unit.Fault;
+import org.staywright.web.api.document.Described;
 import org.staywright.web.api.request.Problem;
 
 /** Documents of saved jobs and lists of several of them, over HTTP. */
@@ -80,9 +76,7 @@ class ListsTest {
       assertEquals(
           first.getInt(needed) + second.getInt(needed), both.jsonPath().getInt(needed), needed);
     }
-    List<Fault> faults = new ArrayList<>();
-    ListAnswer.PARTS_LIST.read(JsonText.read(both.asByteArray()).tree(), "#", faults);
-    assertEquals(List.of(), faults);
+    Described.served().conforming(both, "POST", LISTS + ".json");
   }
 
   @ParameterizedTest
@@ -105,9 +99,7 @@ class ListsTest {
     refused.then().statusCode(422).contentType(Problem.TYPE);
     refused.then().body("errors.pointer", is(List.of("#/jobs/1", "#/jobs/2")));
     refused.then().body("errors.code", is(List.of("nothing-chosen", "no-such-job")));
-    List<Fault> faults = new ArrayList<>();
-    AnswerShape.PROBLEM.read(JsonText.read(refused.asByteArray()).tree(), "#", faults);
-    assertEquals(List.of(), faults);
+    Described.served().conforming(refused, "POST", LISTS + ".json");
   }
 
   @ParameterizedTest

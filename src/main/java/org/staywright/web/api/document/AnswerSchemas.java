@@ -83,8 +83,7 @@ final class AnswerSchemas {
       String name = called == null ? each.getName() : called.value();
       Schema member = found.get(name);
       schema.addProperty(
-          name,
-          Schemas.saying(optional ? Schemas.orNull(member) : member, About.of(object, name)));
+          name, Schemas.saying(optional ? Schemas.orNull(member) : member, About.of(object, name)));
       if (!optional) {
         schema.addRequired(name);
       }
@@ -93,8 +92,7 @@ final class AnswerSchemas {
 
   /** What the texts call it: {@code HandCurveAnswer} is a hand-curve. */
   static String object(String name) {
-    return name
-        .replaceFirst("Answer$", "")
+    return name.replaceFirst("Answer$", "")
         .replaceAll("(?<=.)(?=[A-Z])", "-")
         .toLowerCase(Locale.ROOT);
   }
@@ -126,7 +124,8 @@ final class AnswerSchemas {
           .map(RecordComponent::getGenericType)
           .forEach(this::collect);
     } else if (known != null && known != type) {
-      throw new IllegalStateException("two answers are called " + name + ": " + known + ", " + type);
+      throw new IllegalStateException(
+          "two answers are called " + name + ": " + known + ", " + type);
     }
   }
 }

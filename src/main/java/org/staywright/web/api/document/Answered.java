@@ -25,7 +25,8 @@ import org.staywright.form.time.ChanceAnswer;
 final class Answered {
 
   /** By the names that records refer to, {@code @Schema(ref = "part-number")}. */
-  static final Map<String, Kind> TABLES = Map.ofEntries(
+  static final Map<String, Kind> TABLES =
+      Map.ofEntries(
           entry("part-number", AnswerShape.PART_NUMBER),
           entry("part-numbers", new Kind.Many(AnswerShape.PART_NUMBER)),
           entry("frame-or-moving", AnswerShape.END),

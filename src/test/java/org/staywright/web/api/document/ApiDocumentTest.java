@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
@@ -26,14 +25,12 @@ import org.staywright.fit.job.Criterion;
 import org.staywright.form.Jobs;
 import org.staywright.form.job.JobShape;
 import org.staywright.form.schema.Field;
-import org.staywright.form.schema.JsonText;
 import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Shape;
 import org.staywright.part.Family;
 import org.staywright.web.api.Allowed;
 import org.staywright.web.api.MountsTest;
 import org.staywright.web.api.ReplacementsTest;
-import org.staywright.web.api.request.Problem;
 import org.staywright.wording.FigureText;
 import org.staywright.wording.Wording;
 
@@ -44,7 +41,8 @@ class ApiDocumentTest {
 
   private static final String PANEL =
       """
-      {"panel": {"massKg": 12, "nearMm": {"x": 0, "y": 0}, "farMm": {"x": 800, "y": 20}}}""";
+      {"panel": {"massKg": 12, "nearMm": {"x": 0, "y": 0}, "farMm": {"x": 800, "y": 20}}}\
+      """;
 
   private Described described;
 
@@ -52,11 +50,9 @@ class ApiDocumentTest {
   private JsonNode document;
 
   @BeforeEach
-  void read() throws Exception {
-    String text = given().get("/q/openapi?format=json").then().statusCode(200).extract().asString();
-    JsonNode served = new ObjectMapper().readTree(text);
-    described = new Described(served);
-    document = described.inlined(served);
+  void read() {
+    described = Described.served();
+    document = described.document();
   }
 
   @Test
@@ -136,7 +132,10 @@ class ApiDocumentTest {
   void tellsTheMeaningOfEveryFieldOfAVerdict() {
     List<String> mute = new ArrayList<>();
     for (String path : List.of("", "/curve", "/motion", "/chance", "/ideal")) {
-      mute(answer("POST", "/api/v1/fits" + path, 200), "fits" + path, mute);
+      mute(
+          described.inlined(described.answer("POST", "/api/v1/fits" + path, 200)),
+          "fits" + path,
+          mute);
     }
     mute(document.at("/components/schemas/fit-motion"), "fit-motion", mute);
     assertEquals(List.of(), mute);
@@ -154,7 +153,8 @@ class ApiDocumentTest {
     for (var property : schema.path("properties").properties()) {
       String place = at + "." + property.getKey();
       // Loads, points and shares say all by their names.
-      if (place.matches("(.*\\.job\\..*)|(.*Shares\\..*)|(fits/ideal\\.(made|balance|room)\\.\\w+)")) {
+      if (place.matches(
+          "(.*\\.job\\..*)|(.*Shares\\..*)|(fits/ideal\\.(made|balance|room)\\.\\w+)")) {
         continue;
       }
       if (property.getValue().path("description").asText().isBlank()) {
@@ -172,11 +172,15 @@ class ApiDocumentTest {
     Set<String> there = new TreeSet<>();
     for (var each : document.at("/components/schemas").properties()) {
       String object = AnswerSchemas.object(each.getKey());
-      each.getValue().path("properties").fieldNames().forEachRemaining(field -> {
-        there.add(object + '.' + field);
-        // A saved job is a job.
-        there.add(object.replaceFirst("^.*?-", "") + '.' + field);
-      });
+      each.getValue()
+          .path("properties")
+          .fieldNames()
+          .forEachRemaining(
+              field -> {
+                there.add(object + '.' + field);
+                // A saved job is a job.
+                there.add(object.replaceFirst("^.*?-", "") + '.' + field);
+              });
     }
     Sent.QUERIES
         .values()
@@ -261,22 +265,6 @@ class ApiDocumentTest {
 
   private JsonNode conforming(Response given, String method, String path, int status) {
     assertEquals(status, given.statusCode(), given::asString);
-    JsonNode tree = JsonText.read(given.asByteArray()).tree();
-    assertEquals(
-        List.of(), described.flaws(tree, answer(method, path, status)), given::asString);
-    return tree;
-  }
-
-  private JsonNode answer(String method, String path, int status) {
-    JsonNode schema =
-        document
-            .at("/paths")
-            .path(path)
-            .path(method.toLowerCase(Locale.ROOT))
-            .at("/responses/" + status + "/content")
-            .path(status < 400 ? "application/json" : Problem.TYPE)
-            .path("schema");
-    assertFalse(schema.isMissingNode(), method + " " + path + " " + status);
-    return schema;
+    return described.conforming(given, method, path);
   }
 }

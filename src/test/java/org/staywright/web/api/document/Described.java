@@ -1,23 +1,52 @@
 package org.staywright.web.api.document;
 
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.restassured.response.Response;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.staywright.form.schema.JsonText;
+import org.staywright.web.api.request.Problem;
 
-/** A value held to a schema of the document, as JSON Schema (2020-12) has the words used there. */
-final class Described {
+/**
+ * Answers held to what the served document says of them, as JSON Schema (2020-12) has the words
+ * that are used there.
+ */
+public final class Described {
 
   /** What stands in schemas; a word that is not looked at here would be kept by chance. */
   private static final Set<String> WORDS =
       Set.of(
-          "$ref", "type", "enum", "pattern", "maxLength", "minimum", "maximum", "exclusiveMinimum",
-          "exclusiveMaximum", "items", "minItems", "maxItems", "uniqueItems", "properties",
-          "required", "additionalProperties", "anyOf", "oneOf", "description", "default", "format");
+          "$ref",
+          "type",
+          "enum",
+          "pattern",
+          "maxLength",
+          "minimum",
+          "maximum",
+          "exclusiveMinimum",
+          "exclusiveMaximum",
+          "items",
+          "minItems",
+          "maxItems",
+          "uniqueItems",
+          "properties",
+          "required",
+          "additionalProperties",
+          "anyOf",
+          "oneOf",
+          "description",
+          "default",
+          "format");
 
   private final JsonNode document;
 
@@ -25,7 +54,41 @@ final class Described {
     this.document = document;
   }
 
-  /** Where and how a value is not as described. */
+  /** By the document that the running program serves. */
+  public static Described served() {
+    byte[] text =
+        given().get("/q/openapi?format=json").then().statusCode(200).extract().asByteArray();
+    return new Described(JsonText.read(text).tree());
+  }
+
+  /** The document with everything in place that it refers to. */
+  JsonNode document() {
+    return inlined(document);
+  }
+
+  /** An answer in JSON, after it was found to be as described. */
+  public JsonNode conforming(Response answer, String method, String path) {
+    JsonNode value = JsonText.read(answer.asByteArray()).tree();
+    JsonNode schema = answer(method, path, answer.statusCode());
+    assertEquals(List.of(), flaws(value, schema), answer::asString);
+    return value;
+  }
+
+  /** The schema of an answer. */
+  JsonNode answer(String method, String path, int status) {
+    JsonNode schema =
+        document
+            .at("/paths")
+            .path(path)
+            .path(method.toLowerCase(Locale.ROOT))
+            .at("/responses/" + status + "/content")
+            .path(status < 400 ? "application/json" : Problem.TYPE)
+            .path("schema");
+    assertFalse(schema.isMissingNode(), method + " " + path + " " + status);
+    return schema;
+  }
+
+  /** Where and how a value is not as a schema has it. */
   List<String> flaws(JsonNode value, JsonNode schema) {
     List<String> flaws = new ArrayList<>();
     check(value, schema, "#", flaws);
@@ -61,17 +124,21 @@ final class Described {
   }
 
   private void check(JsonNode value, JsonNode schema, String at, List<String> flaws) {
-    schema.fieldNames().forEachRemaining(word -> {
-      if (!WORDS.contains(word)) {
-        throw new AssertionError(at + ": " + word + " is not known here");
-      }
-    });
+    schema
+        .fieldNames()
+        .forEachRemaining(
+            word -> {
+              if (!WORDS.contains(word)) {
+                throw new AssertionError(at + ": " + word + " is not known here");
+              }
+            });
     if (schema.has("$ref")) {
       check(value, referred(schema), at, flaws);
     }
     for (String word : List.of("anyOf", "oneOf")) {
       if (schema.has(word)) {
-        long fitting = stream(schema.get(word)).filter(each -> flaws(value, each).isEmpty()).count();
+        long fitting =
+            stream(schema.get(word)).filter(each -> flaws(value, each).isEmpty()).count();
         if (fitting == 0 || word.equals("oneOf") && fitting > 1) {
           flaws.add(at + ": " + fitting + " of " + word + " fit " + value);
         }
