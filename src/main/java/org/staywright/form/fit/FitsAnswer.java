@@ -29,7 +29,7 @@ public record FitsAnswer(
     int fitsTotal,
     int nearTotal,
     @Schema(ref = "rejected") Map<String, Integer> rejected,
-    WeightsAnswer weights,
+    Weights weights,
     List<RankedFit> fits,
     List<NearFit> near) {
 
@@ -39,16 +39,6 @@ public record FitsAnswer(
           "rejected",
           AnswerShape.numbers(
               Stream.of(Rejection.values()).map(Coded::code).toArray(String[]::new)));
-
-  /** Of the balanced order. */
-  public record WeightsAnswer(
-      double effort, double margin, double landing, double price, double supply) {
-
-    static WeightsAnswer of(Weights weights) {
-      return new WeightsAnswer(
-          weights.effort(), weights.margin(), weights.landing(), weights.price(), weights.supply());
-    }
-  }
 
   /**
    * @param job that was ranked for
@@ -78,7 +68,7 @@ public record FitsAnswer(
         ranking.fitsTotal(),
         ranking.nearTotal(),
         rejected(ranking),
-        WeightsAnswer.of(job.weights()),
+        job.weights(),
         fits,
         near);
   }

@@ -2,19 +2,13 @@ package org.staywright.form.fit;
 
 import static org.staywright.form.schema.Field.required;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
-import java.util.List;
 import org.staywright.fit.job.Job;
 import org.staywright.form.job.FitRequest;
-import org.staywright.form.job.JobForm;
 import org.staywright.form.job.JobShape;
 import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.JsonText;
 import org.staywright.form.schema.Shape;
 import org.staywright.part.Range;
-import org.staywright.unit.Fault;
-import org.staywright.unit.Refusal;
 
 /**
  * Why a part is where it is, asked.
@@ -30,15 +24,7 @@ public record WhyRequest(Job job, String partNumber) {
 
   /** A refusal names every fault of the body. */
   public static WhyRequest read(JsonText body, Range range) {
-    List<Fault> faults = new ArrayList<>(body.repeated());
-    JsonNode tree = SHAPE.read(body.tree(), "#", faults);
-    if (tree != null && tree.has("job")) {
-      faults.addAll(JobForm.crossFaults(tree.get("job"), "#/job"));
-    }
-    if (!faults.isEmpty()) {
-      throw new Refusal(faults);
-    }
-    return new WhyRequest(
-        FitRequest.job(tree.get("job"), range), tree.get("partNumber").textValue());
+    FitRequest.JsonTree asked = FitRequest.read(SHAPE, body, (tree, faults) -> {});
+    return new WhyRequest(FitRequest.job(asked.job(), range), asked.text("/partNumber"));
   }
 }

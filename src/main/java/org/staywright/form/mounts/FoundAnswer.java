@@ -42,13 +42,15 @@ public record FoundAnswer(
 
   /** What else is told of either. */
   record Around(
-      HandCurveAnswer curve, PerMount sensitivityNPerMm, PerMountReserves sensitivityMmPerMm) {
+      HandCurveAnswer curve,
+      PerMount sensitivityNPerMm,
+      PerMount.PerMountReserves sensitivityMmPerMm) {
 
     static Around of(Job there, Arrangement each) {
       return new Around(
           HandCurveAnswer.of(there, each.curve()),
           PerMount.perMillimetre(each.sensitivity().handForce()),
-          PerMountReserves.of(each.sensitivity()));
+          PerMount.PerMountReserves.of(each.sensitivity()));
     }
   }
 

@@ -20,12 +20,18 @@ record PerMount(Slope frame, Slope moving) {
     return of(gradient, 1e-3);
   }
 
-  /** One in m per m is the same per mm. */
-  static PerMount of(Sensitivity.Gradient gradient) {
-    return of(gradient, 1);
-  }
-
   private static PerMount of(Sensitivity.Gradient gradient, double scale) {
     return new PerMount(Slope.of(gradient.frame(), scale), Slope.of(gradient.moving(), scale));
+  }
+
+  /** What it adds to the stroke left at either end. */
+  record PerMountReserves(PerMount compressedReserve, PerMount extendedReserve) {
+
+    /** One in m per m is the same per mm. */
+    static PerMountReserves of(Sensitivity sensitivity) {
+      return new PerMountReserves(
+          PerMount.of(sensitivity.compressedReserve(), 1),
+          PerMount.of(sensitivity.extendedReserve(), 1));
+    }
   }
 }

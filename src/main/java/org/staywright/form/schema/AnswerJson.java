@@ -30,11 +30,11 @@ public final class AnswerJson extends SimpleModule {
 
   public AnswerJson() {
     super("answers");
-    addSerializer(double.class, new Number());
-    addSerializer(Double.class, new Number());
-    addSerializer(double[].class, new Numbers());
-    addSerializer(Enum.class, new Word());
-    addSerializer(Bound.class, new Symbols());
+    addSerializer(double.class, new Written<Double>(JsonNumber::write));
+    addSerializer(Double.class, new Written<Double>(JsonNumber::write));
+    addSerializer(double[].class, new Written<>(AnswerJson::numbers));
+    addSerializer(Enum.class, new Written<>((json, word) -> json.writeString(code(word))));
+    addSerializer(Bound.class, new Written<>((json, bound) -> json.writeString(bound.text())));
   }
 
   /** An answer for who is served otherwise than by HTTP. */
@@ -47,44 +47,30 @@ public final class AnswerJson extends SimpleModule {
     return word instanceof Coded coded ? coded.code() : word.name().toLowerCase(Locale.ROOT);
   }
 
-  private static final class Number extends JsonSerializer<Double> {
-
-    @Override
-    public void serialize(Double value, JsonGenerator json, SerializerProvider all)
-        throws IOException {
+  private static void numbers(JsonGenerator json, double[] values) throws IOException {
+    json.writeStartArray();
+    for (double value : values) {
       JsonNumber.write(json, value);
     }
+    json.writeEndArray();
   }
 
-  private static final class Numbers extends JsonSerializer<double[]> {
+  /** How a value is written. */
+  private interface Writing<T> {
+    void write(JsonGenerator json, T value) throws IOException;
+  }
 
-    @Override
-    public void serialize(double[] values, JsonGenerator json, SerializerProvider all)
-        throws IOException {
-      json.writeStartArray();
-      for (double value : values) {
-        JsonNumber.write(json, value);
-      }
-      json.writeEndArray();
+  private static final class Written<T> extends JsonSerializer<T> {
+
+    private final Writing<T> writing;
+
+    Written(Writing<T> writing) {
+      this.writing = writing;
     }
-  }
-
-  private static final class Symbols extends JsonSerializer<Bound> {
 
     @Override
-    public void serialize(Bound bound, JsonGenerator json, SerializerProvider all)
-        throws IOException {
-      json.writeString(bound.text());
-    }
-  }
-
-  @SuppressWarnings("rawtypes") // as Jackson asks for it
-  private static final class Word extends JsonSerializer<Enum> {
-
-    @Override
-    public void serialize(Enum word, JsonGenerator json, SerializerProvider all)
-        throws IOException {
-      json.writeString(code(word));
+    public void serialize(T value, JsonGenerator json, SerializerProvider all) throws IOException {
+      writing.write(json, value);
     }
   }
 }

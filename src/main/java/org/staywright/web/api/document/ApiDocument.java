@@ -43,6 +43,7 @@ public final class ApiDocument implements OASFilter {
   private static final String JSON = "application/json";
 
   private final Wording wording = Wording.english();
+  private final Map<String, APIResponse> problems = new TreeMap<>();
   private final Map<String, Method> resources =
       Allowed.methods().stream().collect(Collectors.toMap(Method::getName, Function.identity()));
 
@@ -70,12 +71,12 @@ public final class ApiDocument implements OASFilter {
             (path, item) ->
                 item.getOperations()
                     .forEach((method, operation) -> complete(operation, method, path, schemas)));
-    document.getComponents().setSchemas(told);
+    Parameter ifMatch = parameter(HttpHeaders.IF_MATCH, Parameter.In.HEADER, Schemas.text());
     document
         .getComponents()
-        .addParameter(
-            HttpHeaders.IF_MATCH,
-            parameter(HttpHeaders.IF_MATCH, Parameter.In.HEADER, Schemas.text()).required(true));
+        .schemas(told)
+        .responses(problems)
+        .addParameter(HttpHeaders.IF_MATCH, ifMatch.required(true));
   }
 
   private void complete(
@@ -95,14 +96,17 @@ public final class ApiDocument implements OASFilter {
     }
     answers(operation, schemas);
     for (int status : problems(operation, method, path)) {
-      operation
-          .getResponses()
-          .addAPIResponse(
-              Integer.toString(status),
-              OASFactory.createAPIResponse()
-                  .description(wording.text("problem.title." + status))
-                  .content(content(Problem.TYPE, Schemas.named("Problem"))));
+      String code = Integer.toString(status);
+      problems.computeIfAbsent(code, this::problem);
+      APIResponse there = OASFactory.createAPIResponse().ref("#/components/responses/" + code);
+      operation.getResponses().addAPIResponse(code, there);
     }
+  }
+
+  private APIResponse problem(String status) {
+    return OASFactory.createAPIResponse()
+        .description(wording.text("problem.title." + status))
+        .content(content(Problem.TYPE, Schemas.named("Problem")));
   }
 
   private void answers(Operation operation, Schemas schemas) {

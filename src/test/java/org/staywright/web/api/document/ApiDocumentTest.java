@@ -132,10 +132,7 @@ class ApiDocumentTest {
   void tellsTheMeaningOfEveryFieldOfAVerdict() {
     List<String> mute = new ArrayList<>();
     for (String path : List.of("", "/curve", "/motion", "/chance", "/ideal")) {
-      mute(
-          described.inlined(described.answer("POST", "/api/v1/fits" + path, 200)),
-          "fits" + path,
-          mute);
+      mute(described.answer("POST", "/api/v1/fits" + path, 200), "fits" + path, mute);
     }
     mute(document.at("/components/schemas/fit-motion"), "fit-motion", mute);
     assertEquals(List.of(), mute);

@@ -49,9 +49,11 @@ public final class Described {
           "format");
 
   private final JsonNode document;
+  private final JsonNode inlined;
 
   Described(JsonNode document) {
     this.document = document;
+    this.inlined = inlined(document);
   }
 
   /** By the document that the running program serves. */
@@ -63,7 +65,7 @@ public final class Described {
 
   /** The document with everything in place that it refers to. */
   JsonNode document() {
-    return inlined(document);
+    return inlined;
   }
 
   /** An answer in JSON, after it was found to be as described. */
@@ -77,7 +79,7 @@ public final class Described {
   /** The schema of an answer. */
   JsonNode answer(String method, String path, int status) {
     JsonNode schema =
-        document
+        inlined
             .at("/paths")
             .path(path)
             .path(method.toLowerCase(Locale.ROOT))
@@ -96,7 +98,7 @@ public final class Described {
   }
 
   /** A schema with everything in it that it refers to. */
-  JsonNode inlined(JsonNode schema) {
+  private JsonNode inlined(JsonNode schema) {
     if (schema instanceof ArrayNode list) {
       ArrayNode all = list.arrayNode();
       list.forEach(each -> all.add(inlined(each)));
