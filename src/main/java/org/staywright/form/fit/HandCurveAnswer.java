@@ -9,7 +9,7 @@ import org.staywright.fit.assess.FitCurve;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.LoadState;
 import org.staywright.fit.job.SpringState;
-import org.staywright.form.job.TravelUnit;
+import org.staywright.form.time.TravelUnit;
 
 /** The hand's force over the travel of a job. */
 public record HandCurveAnswer(

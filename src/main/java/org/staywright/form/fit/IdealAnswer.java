@@ -14,7 +14,6 @@ import org.staywright.fit.assess.Fit;
 import org.staywright.fit.ideal.Balance;
 import org.staywright.fit.ideal.Ideal;
 import org.staywright.fit.job.Job;
-import org.staywright.form.job.EndFittings;
 import org.staywright.mechanism.Mounts.RodEnd;
 import org.staywright.spring.GasSpring;
 

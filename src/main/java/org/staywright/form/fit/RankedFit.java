@@ -8,7 +8,6 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
-import org.staywright.form.job.EndFittings;
 import org.staywright.mechanism.Mounts.RodEnd;
 
 /** A part in a job as it is sent, with its rank among others. */

@@ -15,8 +15,8 @@ import org.staywright.fit.job.LoadState;
 import org.staywright.fit.job.Requirements;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.time.TimeFigures;
-import org.staywright.form.job.TravelUnit;
 import org.staywright.form.time.InTimeAnswer;
+import org.staywright.form.time.TravelUnit;
 
 /** What is told of a fit, whatever its verdict: its figures and what they call for. */
 record ToldFit(

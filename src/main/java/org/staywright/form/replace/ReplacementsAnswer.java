@@ -11,8 +11,8 @@ import org.staywright.fit.replace.FlapForce;
 import org.staywright.fit.replace.GasLeft;
 import org.staywright.fit.replace.Replacement;
 import org.staywright.fit.replace.Replacements;
+import org.staywright.form.fit.EndFittings;
 import org.staywright.form.fit.Note;
-import org.staywright.form.job.EndFittings;
 import org.staywright.part.Coded;
 import org.staywright.unit.Unit;
 

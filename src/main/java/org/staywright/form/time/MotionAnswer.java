@@ -2,7 +2,6 @@ package org.staywright.form.time;
 
 import static org.staywright.unit.Unit.CELSIUS;
 
-import org.staywright.form.job.TravelUnit;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.motion.Motion;
 

@@ -6,7 +6,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
-import org.staywright.form.job.CentreAnswer;
 import org.staywright.form.job.CentreForm;
 import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
@@ -18,8 +17,8 @@ import org.staywright.web.api.request.Query;
 public class CentreResource {
 
   @POST
-  public CentreAnswer centreOfMass(byte[] body, UriInfo uri) {
+  public CentreForm.CentreAnswer centreOfMass(byte[] body, UriInfo uri) {
     Query.none(uri);
-    return CentreAnswer.of(CentreForm.read(JsonBody.read(body)));
+    return CentreForm.CentreAnswer.of(CentreForm.read(JsonBody.read(body)));
   }
 }

@@ -15,7 +15,6 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.job.CentreAnswer;
 import org.staywright.form.job.CentreForm;
 import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.schema.FlatForm;
@@ -104,7 +103,7 @@ public final class CentrePage {
   }
 
   private static Result result(JobQuery job, Body body, Wording wording) {
-    JsonNode found = AnswerJson.tree(CentreAnswer.of(body));
+    JsonNode found = AnswerJson.tree(CentreForm.CentreAnswer.of(body));
     JobQuery with =
         job.with("load.massKg", found.get("massKg").asText())
             .with("load.centreOfMassMm.x", found.at("/centreOfMassMm/x").asText())

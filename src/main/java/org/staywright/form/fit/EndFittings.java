@@ -1,4 +1,4 @@
-package org.staywright.form.job;
+package org.staywright.form.fit;
 
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;

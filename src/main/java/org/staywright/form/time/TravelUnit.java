@@ -1,4 +1,4 @@
-package org.staywright.form.job;
+package org.staywright.form.time;
 
 import org.staywright.mechanism.Mechanism;
 import org.staywright.unit.Unit;
