@@ -37,19 +37,13 @@ final class Schemas {
     return OASFactory.createSchema().addType(SchemaType.STRING);
   }
 
-  /** The same, or null. */
+  /** The same, or null: which is none of some words, and the extension leaves it out of them. */
   static Schema orNull(Schema schema) {
-    if (schema.getRef() != null) {
+    if (schema.getRef() != null || schema.getEnumeration() != null) {
       Schema nothing = OASFactory.createSchema().addType(SchemaType.NULL);
       return OASFactory.createSchema().anyOf(List.of(schema, nothing));
     }
-    if (schema.getType() != null) {
-      schema.addType(SchemaType.NULL);
-      if (schema.getEnumeration() != null) {
-        schema.addEnumeration(null);
-      }
-    }
-    return schema;
+    return schema.getType() == null ? schema : schema.addType(SchemaType.NULL);
   }
 
   /** Adds what is to be said of a field to its unit. */
@@ -71,12 +65,12 @@ final class Schemas {
 
   /** Of a member: with its default, and null where it may be left out. */
   Schema of(Field field) {
-    Schema schema = of(field.kind());
+    Schema schema = field.required() ? of(field.kind()) : orNull(of(field.kind()));
     JsonNode fallback = field.fallback();
     if (fallback != null && !fallback.isObject()) {
       schema.setDefaultValue(plain(fallback));
     }
-    return field.required() ? schema : orNull(schema);
+    return schema;
   }
 
   Schema of(Kind kind) {

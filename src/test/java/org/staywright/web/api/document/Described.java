@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.response.Response;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -108,13 +109,31 @@ public final class Described {
       return schema;
     }
     ObjectNode all = object.objectNode();
+    Set<String> placed = new HashSet<>(Set.of("$ref"));
     if (object.has("$ref")) {
       all.setAll((ObjectNode) inlined(referred(object)));
     }
+    JsonNode either = object.path("anyOf");
+    if (either.size() == 2 && either.get(1).path("type").asText().equals("null")) {
+      all.setAll(orNull((ObjectNode) inlined(either.get(0))));
+      placed.add("anyOf");
+    }
     object.properties().stream()
-        .filter(each -> !each.getKey().equals("$ref"))
+        .filter(each -> !placed.contains(each.getKey()))
         .forEach(each -> all.set(each.getKey(), inlined(each.getValue())));
     return all;
+  }
+
+  /** The same schema, null allowed in it. */
+  private static ObjectNode orNull(ObjectNode schema) {
+    if (schema.has("type")) {
+      String type = schema.get("type").textValue();
+      schema.putArray("type").add(type).add("null");
+    }
+    if (schema.get("enum") instanceof ArrayNode words) {
+      words.addNull();
+    }
+    return schema;
   }
 
   private JsonNode referred(JsonNode schema) {
