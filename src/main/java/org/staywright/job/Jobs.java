@@ -1,6 +1,5 @@
 package org.staywright.job;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -112,8 +111,10 @@ public class Jobs {
     return JobForm.stored(document(job), range);
   }
 
-  static JsonNode document(SavedJob job) {
-    return JsonText.read(job.document.getBytes(StandardCharsets.UTF_8)).tree();
+  /** With every default filled in. */
+  public static ObjectNode document(SavedJob job) {
+    byte[] text = job.document.getBytes(StandardCharsets.UTF_8);
+    return (ObjectNode) JsonText.read(text).tree();
   }
 
   private void write(SavedJob job, ObjectNode document) {

@@ -3,18 +3,23 @@ package org.staywright.part;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Net prices by quantity.
  *
  * @param currency ISO 4217
- * @param validUntil last day of validity
+ * @param validUntil last day of validity, null where none is named
  * @param pack pieces in a pack
  * @param orderMultiple quantities are multiples of this
  * @param breaks by rising quantity, the first from the least that is sold
  */
 public record Price(
-    String currency, LocalDate validUntil, int pack, int orderMultiple, List<Break> breaks) {
+    String currency,
+    @Nullable LocalDate validUntil,
+    int pack,
+    int orderMultiple,
+    List<Break> breaks) {
 
   /**
    * @param from least quantity

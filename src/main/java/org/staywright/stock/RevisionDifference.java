@@ -2,6 +2,7 @@ package org.staywright.stock;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.form.stock.StockRow;
 
 /**
@@ -23,10 +24,10 @@ public record RevisionDifference(
   public record Listed<T>(int count, List<T> first) {}
 
   /** A part or fitting with other values. */
-  public record Changed(String partNumber, List<Cell> cells) {}
+  public record Changed(String partNumber, List<Cell> values) {}
 
   /** One value before and after, as in a file. */
-  public record Cell(String column, String before, String after) {}
+  public record Cell(String column, @Nullable String before, @Nullable String after) {}
 
   /** Takes rows that only one revision has, those of a number one after the other. */
   static final class Builder {

@@ -3,12 +3,9 @@ package org.staywright.document.order;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.staywright.job.order.OrderLine;
 import org.staywright.job.order.PartsList;
 import org.staywright.wording.Wording;
 
@@ -21,27 +18,18 @@ public final class PartsListCsv {
   private PartsListCsv() {}
 
   public static String of(PartsList list, Wording wording) {
-    OrderText words = new OrderText(wording);
-    List<String> marks = words.marks(list);
+    PartsListAnswer answer = PartsListAnswer.of(list, wording);
     StringBuilder text = new StringBuilder();
     try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
       csv.printRecord(Stream.of(OrderColumn.values()).map(OrderColumn::code).toList());
-      int position = 1;
-      for (OrderLine line : list.lines()) {
-        csv.printRecord(cells(OrderColumn.Row.of(position++, line, words, marks)));
+      for (LineAnswer line : answer.lines()) {
+        csv.printRecord(
+            Stream.of(OrderColumn.values()).map(column -> cell(column.of(answer, line))).toList());
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return text.toString();
-  }
-
-  private static List<String> cells(OrderColumn.Row row) {
-    List<String> cells = new ArrayList<>();
-    for (OrderColumn column : OrderColumn.values()) {
-      cells.add(cell(column.of(row)));
-    }
-    return cells;
   }
 
   private static String cell(Object value) {

@@ -10,7 +10,6 @@ import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.staywright.job.order.ListedJob;
-import org.staywright.job.order.OrderLine;
 import org.staywright.job.order.PartsList;
 import org.staywright.wording.Wording;
 
@@ -57,11 +56,11 @@ public final class PartsListXlsx {
     sheet.freezePane(2, 1);
     sheet.repeatRows(0);
     running(sheet);
+    PartsListAnswer answer = PartsListAnswer.of(list, wording);
     int row = 1;
-    for (OrderLine line : list.lines()) {
-      OrderColumn.Row cells = OrderColumn.Row.of(row, line, text, marks);
+    for (LineAnswer line : answer.lines()) {
       for (int c = 0; c < columns.length; c++) {
-        put(sheet, row, c, columns[c].of(cells), columns[c].isMoney());
+        put(sheet, row, c, columns[c].of(answer, line), columns[c].isMoney());
       }
       row++;
     }

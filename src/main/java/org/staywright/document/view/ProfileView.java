@@ -53,7 +53,7 @@ final class ProfileView {
     this.curve = curve;
     this.wording = wording;
     Travel travel = profile.travel(profile.end());
-    length = Arrays.stream(travel.length()).map(MILLIMETRE::of).toArray();
+    length = MILLIMETRE.of(travel.length());
     // What is asked for is what the load takes: Q = −force.
     asked = Arrays.stream(travel.load()).map(load -> -load).toArray();
     double[] all = all().toArray();

@@ -1,2 +1,2 @@
-/** Requests and answers about what to order. */
+/** What is asked about an order. */
 package org.staywright.form.order;

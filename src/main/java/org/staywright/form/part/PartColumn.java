@@ -221,6 +221,10 @@ public enum PartColumn implements NumberColumn {
     return BY_FAMILY.get(family);
   }
 
+  boolean isOfEveryFamily() {
+    return Stream.of(Family.values()).allMatch(suits);
+  }
+
   /** The name where parts are exchanged as JSON: {@code strokeMm} for {@code stroke_mm}. */
   public String field() {
     return CAPITAL.matcher(column).replaceAll(letter -> letter.group(1).toUpperCase(Locale.ROOT));

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
@@ -26,6 +27,7 @@ public final class AnswerJson extends SimpleModule {
           .addModule(new JavaTimeModule())
           .addModule(new AnswerJson())
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .build();
 
   public AnswerJson() {
@@ -44,7 +46,9 @@ public final class AnswerJson extends SimpleModule {
 
   /** How a word is written. */
   public static String code(Enum<?> word) {
-    return word instanceof Coded coded ? coded.code() : word.name().toLowerCase(Locale.ROOT);
+    return word instanceof Coded coded
+        ? coded.code()
+        : word.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static void numbers(JsonGenerator json, double[] values) throws IOException {

@@ -1,6 +1,5 @@
 package org.staywright.job.batch;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -13,7 +12,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
+import org.staywright.form.batch.BatchResultAnswer;
 import org.staywright.form.job.JobFile;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.job.task.Task;
 
 /** Batches in the database: their jobs as they came, and what came of each. */
@@ -118,18 +119,18 @@ final class BatchTable {
   }
 
   /** A job that another instance has judged meanwhile stays as it is: both found the same. */
-  void put(String id, List<ObjectNode> results) {
+  void put(String id, List<BatchResultAnswer> results) {
     database.write(
         connection -> {
           try (PreparedStatement job =
               connection.prepareStatement(
                   "update batch_job set verdict = ?, result = ?"
                       + " where batch_id = ? and row_no = ? and verdict is null")) {
-            for (ObjectNode result : results) {
-              job.setString(1, result.get("verdict").textValue());
-              job.setString(2, result.toString());
+            for (BatchResultAnswer result : results) {
+              job.setString(1, AnswerJson.code(result.verdict()));
+              job.setString(2, AnswerJson.tree(result).toString());
               job.setString(3, id);
-              job.setInt(4, result.get("row").intValue());
+              job.setInt(4, result.row());
               job.addBatch();
             }
             job.executeBatch();

@@ -1,7 +1,6 @@
 package org.staywright.job.batch;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.PreDestroy;
 import jakarta.annotation.Priority;
@@ -25,7 +24,7 @@ import org.staywright.database.Unreachable;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Progress;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.batch.BatchJson;
+import org.staywright.form.batch.BatchResultAnswer;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.schema.JsonText;
@@ -194,16 +193,16 @@ public class Batches {
     }
   }
 
-  private static ObjectNode judged(BatchTable.Waiting waiting, Range range) {
+  private static BatchResultAnswer judged(BatchTable.Waiting waiting, Range range) {
     JsonNode document = tree(waiting.document());
     String name = document.path("name").asText();
     try {
       Job job = JobForm.stored(document, range);
-      return BatchJson.of(waiting.row(), name, job, Ranking.of(range, job));
+      return BatchResultAnswer.of(waiting.row(), name, job, Ranking.of(range, job));
     } catch (Refusal refusal) {
-      return BatchJson.refused(waiting.row(), name, refusal);
+      return BatchResultAnswer.refused(waiting.row(), name, refusal);
     } catch (BeyondEquation gas) {
-      return BatchJson.beyond(waiting.row(), name, gas);
+      return BatchResultAnswer.beyond(waiting.row(), name, gas);
     }
   }
 

@@ -1,7 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -22,7 +20,7 @@ import java.time.format.DateTimeFormatter;
 import org.staywright.backup.Backup;
 import org.staywright.backup.Contents;
 import org.staywright.backup.Restoration;
-import org.staywright.form.stock.BackupShape;
+import org.staywright.form.stock.StockShape;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.api.request.Refuses;
 
@@ -69,23 +67,15 @@ public class BackupResource {
   @Path("restore")
   @Consumes({ZIP, MediaType.APPLICATION_OCTET_STREAM})
   @Refuses(503)
-  public ObjectNode restoreBackup(InputStream body, UriInfo uri) throws IOException {
-    boolean dry = Query.read(BackupShape.QUERY, uri).path("dryRun").booleanValue();
+  public BackupContentsAnswer restoreBackup(InputStream body, UriInfo uri) throws IOException {
+    boolean dry = Query.read(StockShape.RESTORE, uri).path("dryRun").booleanValue();
     java.nio.file.Path file = Files.createTempFile("staywright-restore", ".zip");
     try {
       Files.copy(body, file, StandardCopyOption.REPLACE_EXISTING);
-      return json(dry ? restoration.check(file) : restoration.restore(file), !dry);
+      return BackupContentsAnswer.of(
+          dry ? restoration.check(file) : restoration.restore(file), !dry);
     } finally {
       Files.deleteIfExists(file);
     }
-  }
-
-  private static ObjectNode json(Contents contents, boolean restored) {
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("restored", restored).put("created", contents.created().toString());
-    json.put("schema", contents.schema());
-    ObjectNode rows = json.putObject("rows");
-    contents.rows().forEach(rows::put);
-    return json;
   }
 }

@@ -1,9 +1,6 @@
 package org.staywright.web.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -19,11 +16,15 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.StringJoiner;
 import org.apache.commons.csv.CSVPrinter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
-import org.staywright.form.batch.BatchJson;
+import org.staywright.form.batch.BatchRequest;
+import org.staywright.form.batch.BatchResultAnswer;
+import org.staywright.form.batch.BatchRow;
 import org.staywright.form.job.JobFile;
+import org.staywright.form.table.ItemsAnswer;
 import org.staywright.form.table.RowFile;
 import org.staywright.job.batch.Batch;
 import org.staywright.job.batch.Batches;
@@ -33,6 +34,7 @@ import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.api.request.Refuses;
 import org.staywright.web.shell.Preference;
+import org.staywright.wording.Wording;
 
 /** Many jobs at once: begun, and their results as they come. */
 @Path("/api/v1/batches")
@@ -40,6 +42,15 @@ import org.staywright.web.shell.Preference;
 public class BatchResource {
 
   private static final String UNKNOWN = "batch.unknown";
+
+  /** What is wrong with the rows of a file. */
+  private record FaultyAnswer(int rows, int faultCount, List<RowFaultAnswer> faults) {
+
+    static FaultyAnswer of(JobFile file, Wording wording) {
+      return new FaultyAnswer(
+          file.rows().size(), file.faultCount(), RowFaultAnswer.all(file.faults(), wording));
+    }
+  }
 
   private final Batches batches;
   private final CurrentRange current;
@@ -54,15 +65,13 @@ public class BatchResource {
   @APIResponseSchema(value = TaskAnswer.class, responseCode = "202")
   @Refuses(503)
   public Response addBatch(byte[] body, HttpHeaders headers, UriInfo uri) {
-    JsonNode query = Query.read(BatchJson.QUERY, uri);
+    JsonNode query = Query.read(BatchRequest.QUERY, uri);
     boolean json = headers.getMediaType().getSubtype().equals("json");
     JobFile file = json ? JobFile.json(body, current.get()) : JobFile.csv(body, current.get());
     if (file.faultCount() > 0) {
-      ObjectNode told = JsonNodeFactory.instance.objectNode();
-      told.put("rows", file.rows().size()).put("faultCount", file.faultCount());
-      ImportJson.list(told.putArray("faults"), file.faults());
-      return Problem.of(Preference.now().metric(), 422, "batch.faulty", file.faultCount())
-          .response(told);
+      Wording wording = Preference.now().metric();
+      return Problem.of(wording, 422, "batch.faulty", file.faultCount())
+          .response(FaultyAnswer.of(file, wording));
     }
     Batch batch = batches.begin(query.path("name").asText("batch"), file.rows());
     return Response.accepted(task(batch))
@@ -71,24 +80,22 @@ public class BatchResource {
   }
 
   @GET
-  public ObjectNode listBatches(UriInfo uri) {
+  public ItemsAnswer<BatchAnswer> listBatches(UriInfo uri) {
     Query.none(uri);
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    ArrayNode items = json.putArray("items");
-    batches.all().forEach(batch -> items.add(json(batch)));
-    return json;
+    return new ItemsAnswer<>(batches.all().stream().map(BatchAnswer::of).toList());
   }
 
   @GET
   @Path("{id}")
-  public ObjectNode batch(@PathParam("id") String id, UriInfo uri) {
+  public BatchAnswer batch(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
-    return json(find(id));
+    return BatchAnswer.of(find(id));
   }
 
   /** What there is so far: some 2 kB a job. */
   @GET
   @Path("{id}/results.json")
+  @APIResponseSchema(BatchResultAnswer.BatchResultsAnswer.class)
   public String batchResults(@PathParam("id") String id, UriInfo uri) {
     Query.none(uri);
     find(id);
@@ -107,8 +114,8 @@ public class BatchResource {
         bytes -> {
           CSVPrinter csv =
               new CSVPrinter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8), RowFile.FORMAT);
-          csv.printRecord(BatchJson.COLUMNS);
-          each(id, result -> csv.printRecord(BatchJson.cells(result)));
+          csv.printRecord(BatchRow.COLUMNS);
+          each(id, result -> csv.printRecord(BatchRow.cells(result)));
           csv.flush();
         };
     return PartsListResource.attached(rows, "results.csv");
@@ -140,18 +147,7 @@ public class BatchResource {
 
   /** As its task tells it. */
   static TaskAnswer task(Batch batch) {
-    return new TaskAnswer(batch.state(), batch.tally().done(), batch.total(), json(batch));
-  }
-
-  private static ObjectNode json(Batch batch) {
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("id", batch.id()).put("name", batch.name());
-    json.put("created", batch.created().toString());
-    json.put("state", batch.state().code());
-    json.put("done", batch.tally().done()).put("total", batch.total());
-    json.put("fits", batch.tally().fits()).put("near", batch.tally().near());
-    json.put("none", batch.tally().none()).put("refused", batch.tally().refused());
-    json.put("results", "/api/v1/batches/" + batch.id() + "/results.json");
-    return json;
+    return new TaskAnswer(
+        batch.state(), batch.tally().done(), batch.total(), BatchAnswer.of(batch));
   }
 }

@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -8,8 +7,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import org.staywright.document.order.PartsListAnswer;
 import org.staywright.document.order.PartsListCsv;
-import org.staywright.document.order.PartsListJson;
 import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.order.PartsListXlsx;
 import org.staywright.form.order.ListRequest;
@@ -36,8 +35,8 @@ public class CommonListResource {
   @POST
   @Path("parts-lists.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode commonList(byte[] body, UriInfo uri) {
-    return PartsListJson.of(list(body, uri), Preference.now().metric());
+  public PartsListAnswer commonList(byte[] body, UriInfo uri) {
+    return PartsListAnswer.of(list(body, uri), Preference.now().metric());
   }
 
   @POST

@@ -1,16 +1,15 @@
 package org.staywright.web.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
-import org.staywright.form.part.FittingJson;
+import org.staywright.form.part.FittingAnswer;
 import org.staywright.form.part.SearchShape;
-import org.staywright.form.table.PageJson;
+import org.staywright.form.table.Page;
 import org.staywright.part.Fitting;
 import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.NotThere;
@@ -30,23 +29,24 @@ public class FittingResource {
   }
 
   @GET
-  public ObjectNode listFittings(UriInfo uri) {
+  public Page<FittingAnswer> listFittings(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.FITTINGS, uri);
-    return PageJson.of(query, SearchShape.fittings(query).in(current.get()), this::json);
+    return Page.Asked.of(query)
+        .of(SearchShape.fittings(query).in(current.get()), FittingResource::answer);
   }
 
   @GET
   @Path("{partNumber}")
-  public ObjectNode fitting(@PathParam("partNumber") String partNumber, UriInfo uri) {
+  public FittingAnswer fitting(@PathParam("partNumber") String partNumber, UriInfo uri) {
     Query.none(uri);
     return current
         .get()
         .fitting(partNumber)
-        .map(this::json)
+        .map(FittingResource::answer)
         .orElseThrow(() -> new NotThere("problem.no-fitting", partNumber));
   }
 
-  private ObjectNode json(Fitting fitting) {
-    return FittingJson.of(fitting, PartText.in(Preference.now().metric()).describe(fitting));
+  private static FittingAnswer answer(Fitting fitting) {
+    return FittingAnswer.of(fitting, PartText.in(Preference.now().metric()).describe(fitting));
   }
 }

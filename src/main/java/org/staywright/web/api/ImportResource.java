@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.staywright.form.stock.StockShape;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.intake.ImportOptions;
@@ -42,6 +43,7 @@ public class ImportResource {
 
   @POST
   @Consumes({StockResource.CSV, PartsListResource.XLSX, MediaType.APPLICATION_OCTET_STREAM})
+  @APIResponseSchema(ImportAnswer.class)
   @Refuses({409, 503})
   public Response importStock(
       InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
@@ -52,6 +54,7 @@ public class ImportResource {
   /** The same file once more, tried in another way or taken in as it was tried. */
   @POST
   @Path("{id}")
+  @APIResponseSchema(ImportAnswer.class)
   @Refuses({409, 422, 503})
   public Response importAgain(
       @PathParam("id") String id, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
@@ -69,15 +72,19 @@ public class ImportResource {
             query.path("columns").asText(""));
     if (Prefer.async(prefer)) {
       return TaskResource.begun(
-          tasks, progress -> ImportJson.of(run(file, dry, options, progress::goOn)), uri);
+          tasks, progress -> answer(run(file, dry, options, progress::goOn)), uri);
     }
     Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
     if (outcome.checked().clean()) {
-      return Response.ok(ImportJson.of(outcome)).build();
+      return Response.ok(answer(outcome)).build();
     }
     return Problem.of(
             Preference.now().metric(), 422, "stock.problem", outcome.checked().faultCount())
-        .response(ImportJson.of(outcome));
+        .response(answer(outcome));
+  }
+
+  private static ImportAnswer answer(Imports.Outcome outcome) {
+    return ImportAnswer.of(outcome, Preference.now().metric());
   }
 
   private Imports.Outcome run(

@@ -1,7 +1,6 @@
 package org.staywright.web.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -11,10 +10,11 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import org.staywright.document.part.Datasheet;
-import org.staywright.form.fit.CurveJson;
-import org.staywright.form.part.PartJson;
+import org.staywright.form.part.LockedCurveAnswer;
+import org.staywright.form.part.PartAnswer;
+import org.staywright.form.part.PartCurveAnswer;
 import org.staywright.form.part.SearchShape;
-import org.staywright.form.table.PageJson;
+import org.staywright.form.table.Page;
 import org.staywright.part.Part;
 import org.staywright.part.Range;
 import org.staywright.part.Selection;
@@ -41,28 +41,33 @@ public class PartResource {
   }
 
   @GET
-  public ObjectNode listParts(UriInfo uri) {
+  public Page<PartAnswer> listParts(UriInfo uri) {
     JsonNode query = Query.read(SearchShape.PARTS, uri);
     Range range = current.get();
-    int size = PageJson.size(query);
-    long from = Math.min(range.size(), (long) PageJson.page(query) * size);
+    Page.Asked asked = Page.Asked.of(query);
+    long from = Math.min(range.size(), (long) asked.page() * asked.size());
     Selection found =
         SearchShape.parts(query)
-            .rows(range, SearchShape.order(query), SearchShape.falling(query), (int) from, size);
-    return PageJson.of(query, found.total(), found.rows(), row -> json(range.part(row)));
+            .rows(
+                range,
+                SearchShape.order(query),
+                SearchShape.falling(query),
+                (int) from,
+                asked.size());
+    return asked.of(found.total(), found.rows(), row -> answer(range.part(row)));
   }
 
   @GET
   @Path("{partNumber}")
-  public ObjectNode part(@PathParam("partNumber") String partNumber, UriInfo uri) {
+  public PartAnswer part(@PathParam("partNumber") String partNumber, UriInfo uri) {
     Query.none(uri);
-    return json(find(partNumber));
+    return answer(find(partNumber));
   }
 
   @GET
   @Path("{partNumber}/curve")
   @Refuses(422)
-  public ObjectNode partCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
+  public PartCurveAnswer partCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
     JsonNode query = Query.read(SearchShape.CURVE, uri);
     Part part = find(partNumber);
     double kelvin = Unit.CELSIUS.si(query.get("temperatureC").doubleValue());
@@ -70,15 +75,15 @@ public class PartResource {
         part.spring()
             .law(query.get("forceFactor").doubleValue(), query.get("gasFraction").doubleValue());
     ForceCurve curve = ForceCurve.of(law, kelvin, query.get("samples").intValue());
-    return CurveJson.of(part, kelvin, curve);
+    return PartCurveAnswer.of(part, kelvin, curve);
   }
 
   @GET
   @Path("{partNumber}/locked-curve")
   @Refuses(422)
-  public ObjectNode lockedCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
+  public LockedCurveAnswer lockedCurve(@PathParam("partNumber") String partNumber, UriInfo uri) {
     JsonNode query = Query.read(SearchShape.LOCKED_CURVE, uri);
-    return CurveJson.of(LockedQuery.curve(find(partNumber), query));
+    return LockedCurveAnswer.of(LockedQuery.curve(find(partNumber), query));
   }
 
   @GET
@@ -99,7 +104,7 @@ public class PartResource {
         .orElseThrow(() -> new NotThere("problem.no-part", partNumber));
   }
 
-  private ObjectNode json(Part part) {
-    return PartJson.of(part, PartText.in(Preference.now().metric()).describe(part));
+  private static PartAnswer answer(Part part) {
+    return PartAnswer.of(part, PartText.in(Preference.now().metric()).describe(part));
   }
 }

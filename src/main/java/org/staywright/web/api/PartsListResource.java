@@ -1,6 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -12,8 +11,8 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.staywright.document.job.JobSheet;
 import org.staywright.document.order.OrderLines;
+import org.staywright.document.order.PartsListAnswer;
 import org.staywright.document.order.PartsListCsv;
-import org.staywright.document.order.PartsListJson;
 import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.order.PartsListXlsx;
 import org.staywright.document.order.QuotationRequest;
@@ -46,8 +45,8 @@ public class PartsListResource {
   @GET
   @Path("parts-list.json")
   @Produces(MediaType.APPLICATION_JSON)
-  public ObjectNode partsList(@PathParam("id") String id, UriInfo uri) {
-    return PartsListJson.of(list(id, uri), Preference.now().metric());
+  public PartsListAnswer partsList(@PathParam("id") String id, UriInfo uri) {
+    return PartsListAnswer.of(list(id, uri), Preference.now().metric());
   }
 
   @GET

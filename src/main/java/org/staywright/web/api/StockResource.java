@@ -1,8 +1,5 @@
 package org.staywright.web.api;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -14,8 +11,10 @@ import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.List;
 import org.staywright.form.stock.StockShape;
+import org.staywright.form.table.ItemsAnswer;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.stock.Revision;
@@ -33,6 +32,17 @@ import org.staywright.web.api.request.Refuses;
 public class StockResource {
 
   public static final String CSV = "text/csv";
+
+  /** A state of the range; the origin is where its rows came from. */
+  public record RevisionAnswer(int revision, Instant created, String origin) {
+
+    private static RevisionAnswer of(Revision revision) {
+      return new RevisionAnswer(revision.number(), revision.created(), revision.origin());
+    }
+  }
+
+  /** The revision made of an older one. */
+  public record RestoredAnswer(int revision) {}
 
   private final Stock stock;
   private final CurrentRange current;
@@ -71,60 +81,25 @@ public class StockResource {
 
   @GET
   @Path("revisions")
-  public ObjectNode revisions(UriInfo uri) {
+  public ItemsAnswer<RevisionAnswer> revisions(UriInfo uri) {
     Query.none(uri);
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    ArrayNode items = json.putArray("items");
-    for (Revision revision : stock.revisions()) {
-      items
-          .addObject()
-          .put("revision", revision.number())
-          .put("created", revision.created().toString())
-          .put("origin", revision.origin());
-    }
-    return json;
+    return new ItemsAnswer<>(stock.revisions().stream().map(RevisionAnswer::of).toList());
   }
 
   /** What came, changed and went between two revisions. */
   @GET
   @Path("revisions/{n}/changes")
-  public ObjectNode revisionChanges(@PathParam("n") String n, UriInfo uri) {
+  public RevisionDifference revisionChanges(@PathParam("n") String n, UriInfo uri) {
     int since = Query.read(StockShape.CHANGES, uri).path("since").asInt();
-    RevisionDifference found = stock.difference(known(Integer.toString(since)), known(n));
-    ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("from", found.from()).put("to", found.to());
-    listed(json.putObject("added"), found.added());
-    ObjectNode changed = json.putObject("changed").put("count", found.changed().count());
-    ArrayNode parts = changed.putArray("first");
-    for (RevisionDifference.Changed each : found.changed().first()) {
-      ObjectNode part = parts.addObject().put("partNumber", each.partNumber());
-      ArrayNode cells = part.putArray("values");
-      each.cells()
-          .forEach(
-              cell ->
-                  cells
-                      .addObject()
-                      .put("column", cell.column())
-                      .put("before", cell.before())
-                      .put("after", cell.after()));
-    }
-    listed(json.putObject("gone"), found.gone());
-    return json;
-  }
-
-  private static void listed(ObjectNode json, RevisionDifference.Listed<String> listed) {
-    json.put("count", listed.count());
-    ArrayNode first = json.putArray("first");
-    listed.first().forEach(first::add);
+    return stock.difference(known(Integer.toString(since)), known(n));
   }
 
   @POST
   @Path("revisions/{n}/restore")
   @Refuses(409)
-  public ObjectNode restoreRevision(@PathParam("n") String n, UriInfo uri) {
+  public RestoredAnswer restoreRevision(@PathParam("n") String n, UriInfo uri) {
     Query.none(uri);
-    int revision = stock.restore(known(n), "revision " + known(n));
-    return JsonNodeFactory.instance.objectNode().put("revision", revision);
+    return new RestoredAnswer(stock.restore(known(n), "revision " + known(n)));
   }
 
   private int known(String n) {

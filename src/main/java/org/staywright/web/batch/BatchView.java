@@ -3,7 +3,7 @@ package org.staywright.web.batch;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.staywright.form.batch.BatchJson;
+import org.staywright.form.batch.BatchRow;
 import org.staywright.job.batch.Batch;
 import org.staywright.job.batch.Batches;
 import org.staywright.web.shell.PageText;
@@ -66,7 +66,7 @@ record BatchView(
   }
 
   private static Row row(JsonNode result) {
-    List<String> cells = BatchJson.cells(result);
+    List<String> cells = BatchRow.cells(result);
     return new Row(
         cell(cells, "row"),
         cell(cells, "name"),
@@ -78,6 +78,6 @@ record BatchView(
   }
 
   private static String cell(List<String> cells, String column) {
-    return cells.get(BatchJson.COLUMNS.indexOf(column));
+    return cells.get(BatchRow.COLUMNS.indexOf(column));
   }
 }

@@ -14,11 +14,12 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import org.staywright.document.order.OrderLines;
+import org.staywright.document.order.PartsListAnswer;
 import org.staywright.document.order.PartsListCsv;
-import org.staywright.document.order.PartsListJson;
 import org.staywright.document.order.PartsListPdf;
 import org.staywright.document.order.PartsListXlsx;
 import org.staywright.document.order.QuotationRequest;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
@@ -68,7 +69,10 @@ public class CommonListPage {
     PartsList list = ordering.list(ordering.chosen(ticked.jobs()));
     return switch (file) {
       case "parts-list.json" ->
-          sent(PartsListJson.of(list, wording).toString(), MediaType.APPLICATION_JSON, file);
+          sent(
+              AnswerJson.tree(PartsListAnswer.of(list, wording)).toString(),
+              MediaType.APPLICATION_JSON,
+              file);
       case "parts-list.csv" -> sent(PartsListCsv.of(list, wording), "text/csv;charset=UTF-8", file);
       case "parts-list.xlsx" -> sent(PartsListXlsx.of(list, wording), XLSX, file);
       case "parts-list.pdf" -> sent(PartsListPdf.of(list, wording), "application/pdf", file);

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.staywright.job.JobJson;
+import org.staywright.job.Jobs;
 import org.staywright.job.SavedJob;
 import org.staywright.web.field.FormFields;
 import org.staywright.web.field.Input;
@@ -57,7 +57,7 @@ public record Conflict(
         reason,
         typed.values().getOrDefault("name", List.of("")).get(0),
         now == null ? "" : JobsView.Row.of(now, wording).chosen(),
-        now == null ? List.of() : changes(JobQuery.of(JobJson.of(now), seen), typed, wording),
+        now == null ? List.of() : changes(JobQuery.of(Jobs.document(now), seen), typed, wording),
         typed.pairs().stream().filter(pair -> !pair.name().equals(JobQuery.SAVED)).toList(),
         pick == null ? "" : pick,
         seen,

@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.staywright.job.JobJson;
 import org.staywright.job.Jobs;
 import org.staywright.job.SavedJob;
 import org.staywright.web.query.JobQuery;
@@ -40,7 +39,7 @@ public record JobsView(List<Row> rows, Pages pages, Set<Long> ticked) {
           title(job, wording),
           LocalDate.ofInstant(job.changed, ZoneId.systemDefault()).toString(),
           job.choice == null ? "" : job.choice.count() + " × " + job.choice.part(),
-          JobQuery.of(JobJson.of(job), SeenVersion.of(job).toString()).address(),
+          JobQuery.of(Jobs.document(job), SeenVersion.of(job).toString()).address(),
           job.version);
     }
   }

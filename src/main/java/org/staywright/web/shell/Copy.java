@@ -7,7 +7,6 @@ import java.util.Map;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
-import org.staywright.job.JobJson;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
@@ -21,8 +20,7 @@ public final class Copy {
   private Copy() {}
 
   public static SavedJob of(SavedJob job, Jobs jobs, Ordering ordering) {
-    ObjectNode document =
-        (ObjectNode) JobJson.writable(new JsonText(JobJson.of(job), List.of())).tree();
+    ObjectNode document = Jobs.document(job);
     document.put("name", name(job));
     SavedJob copy = jobs.add(document);
     return job.choice == null

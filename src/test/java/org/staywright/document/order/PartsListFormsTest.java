@@ -30,6 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.staywright.Reports;
 import org.staywright.document.Printed;
 import org.staywright.document.job.JobSheet;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.job.Chosen;
 import org.staywright.job.Orders;
 import org.staywright.job.order.PartsList;
@@ -40,7 +41,7 @@ class PartsListFormsTest {
   private static final Chosen LID = Orders.lid("Floor locker lid", RANGE);
   private static final PartsList LIST = Orders.list(LID);
 
-  private final JsonNode json = PartsListJson.of(LIST, ENGLISH);
+  private final JsonNode json = AnswerJson.tree(PartsListAnswer.of(LIST, ENGLISH));
   private final String csv = PartsListCsv.of(LIST, ENGLISH);
   private final byte[] xlsx = PartsListXlsx.of(LIST, ENGLISH);
   private final byte[] pdf = PartsListPdf.of(LIST, ENGLISH);

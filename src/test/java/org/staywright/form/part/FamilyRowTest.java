@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.table.Cells;
 import org.staywright.form.table.RowFile;
 import org.staywright.part.Part;
@@ -89,12 +90,19 @@ class FamilyRowTest {
 
   @Test
   void jsonLeavesOutWhatDoesNotApply() {
-    var coil = PartJson.of(good(COIL), "");
+    var coil = AnswerJson.tree(PartAnswer.of(good(COIL), ""));
     assertEquals(14, coil.get("activeCoils").intValue());
     assertTrue(!coil.has("gasVolumeMl") && !coil.has("locking") && !coil.has("maxPressureBar"));
-    var strut = PartJson.of(good(STRUT), "");
+    var strut = AnswerJson.tree(PartAnswer.of(good(STRUT), ""));
     assertEquals("elastic", strut.get("locking").textValue());
     assertEquals(4000, strut.get("lockForceN").intValue());
+  }
+
+  @Test
+  void aPriceWithoutAnEndSaysSoWithNull() {
+    var coil =
+        AnswerJson.tree(PartAnswer.of(good(COIL + " price_breaks=1:2.5 price_currency=EUR"), ""));
+    assertTrue(coil.at("/price/validUntil").isNull(), coil.toString());
   }
 
   @Test

@@ -24,9 +24,10 @@ import org.staywright.Patience;
 import org.staywright.database.Databases;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
-import org.staywright.form.batch.BatchJson;
+import org.staywright.form.batch.BatchResultAnswer;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.job.JobForm;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.job.task.Task;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.CurrentRange;
@@ -103,8 +104,9 @@ class BatchesTest {
     List<JsonNode> results = results(id);
     for (int i = 0; i < rows.size(); i++) {
       Job job = JobForm.read(rows.get(i).document(), current.get());
-      JsonNode alone = BatchJson.of(i + 1, "lid " + (i + 1), job, Ranking.of(current.get(), job));
-      assertEquals(alone.toString(), results.get(i).toString());
+      Ranking ranking = Ranking.of(current.get(), job);
+      var alone = BatchResultAnswer.of(i + 1, "lid " + (i + 1), job, ranking);
+      assertEquals(AnswerJson.tree(alone).toString(), results.get(i).toString());
     }
   }
 

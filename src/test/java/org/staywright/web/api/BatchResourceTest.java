@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
 import org.staywright.form.Jobs;
 import org.staywright.web.PageForm;
+import org.staywright.web.api.document.Described;
 
 @QuarkusTest
 @Tag("server")
@@ -72,6 +73,12 @@ class BatchResourceTest {
         .then()
         .statusCode(200)
         .body(containsString("All 2 jobs are judged"), containsString(best));
+    Described described = Described.served();
+    for (String told :
+        List.of("/batches", "/batches/{id}", "/batches/{id}/results.json", "/tasks/{id}")) {
+      String path = "/api/v1" + told;
+      described.conforming(given().get(path.replace("{id}", id)), "GET", path);
+    }
     given().delete("/api/v1/tasks/" + id).then().statusCode(204);
     given().get("/api/v1/batches/" + id).then().statusCode(404);
     given().get("/batches/" + id).then().statusCode(404);

@@ -76,7 +76,11 @@ class ListsTest {
       assertEquals(
           first.getInt(needed) + second.getInt(needed), both.jsonPath().getInt(needed), needed);
     }
-    Described.served().conforming(both, "POST", LISTS + ".json");
+    Described described = Described.served();
+    described.conforming(both, "POST", LISTS + ".json");
+    described.conforming(given().get(one), "GET", JOBS + "/{id}");
+    described.conforming(
+        given().get(one + "/parts-list.json"), "GET", JOBS + "/{id}/parts-list.json");
   }
 
   @ParameterizedTest

@@ -7,16 +7,21 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.staywright.Patience;
+import org.staywright.web.api.document.Described;
 
 @QuarkusTest
 @Tag("server")
 class StockResourceTest {
+
+  private static final String STOCK = "/api/v1/stock/";
 
   /** Invented, as a maker's table would give it. */
   private static final String FILE =
@@ -33,6 +38,30 @@ class StockResourceTest {
           .then()
           .statusCode(200);
     }
+  }
+
+  @Test
+  void everyAnswerIsAsDescribed() {
+    Described described = Described.served();
+    int before = newest();
+    described.conforming(sent("imports?dryRun=true&mode=update", FILE), "POST", STOCK + "imports");
+    described.conforming(sent("imports?mode=update", FILE), "POST", STOCK + "imports");
+    int middle = newest();
+    String dearer = FILE.replace(",5\n", ",7\n");
+    described.conforming(sent("imports?mode=update", dearer), "POST", STOCK + "imports");
+    described.conforming(given().get(STOCK + "revisions"), "GET", STOCK + "revisions");
+    String changes = STOCK + "revisions/{n}/changes";
+    for (int since : List.of(before, middle)) {
+      Response answer = given().get(changes + "?since=" + since, newest());
+      JsonNode told = described.conforming(answer, "GET", changes);
+      String listed = since == before ? "added" : "changed";
+      assertEquals(1, told.at("/" + listed + "/count").intValue(), told.toString());
+    }
+    described.conforming(sent("revisions/1/restore", ""), "POST", STOCK + "revisions/{n}/restore");
+  }
+
+  private static Response sent(String path, String file) {
+    return given().contentType("text/csv").body(file).post(STOCK + path);
   }
 
   @Test

@@ -22,6 +22,7 @@ import org.staywright.database.OnPostgresql;
 import org.staywright.form.Jobs;
 import org.staywright.web.PageForm;
 import org.staywright.web.PostgresqlProfile;
+import org.staywright.web.api.document.Described;
 
 /** On a database of its own: whatever else there is would be replaced as well. */
 @OnPostgresql
@@ -109,10 +110,9 @@ class BackupPageTest {
     byte[] backup = download();
     given().contentType(ContentType.JSON).body(Jobs.LID).post("/api/v1/jobs");
     int jobs = given().get("/api/v1/jobs").path("total");
-    restore(backup, "?dryRun=true")
-        .then()
-        .statusCode(200)
-        .body("restored", equalTo(false), "rows.job", equalTo(jobs - 1));
+    Response checked = restore(backup, "?dryRun=true");
+    Described.served().conforming(checked, "POST", "/api/v1/restore");
+    checked.then().statusCode(200).body("restored", equalTo(false), "rows.job", equalTo(jobs - 1));
     given().get("/api/v1/jobs").then().body("total", equalTo(jobs));
   }
 

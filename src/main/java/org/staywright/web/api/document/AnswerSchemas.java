@@ -1,5 +1,6 @@
 package org.staywright.web.api.document;
 
+import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.lang.annotation.Annotation;
@@ -8,9 +9,11 @@ import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,7 +37,13 @@ final class AnswerSchemas {
   /** Records and words by the names that the extension gives them. */
   private final Map<String, Class<?>> types = new TreeMap<>();
 
-  AnswerSchemas(List<Method> resources) {
+  private final Schemas tables;
+
+  /**
+   * @param tables takes what they describe
+   */
+  AnswerSchemas(List<Method> resources, Schemas tables) {
+    this.tables = tables;
     collect(Problem.class);
     for (Method resource : resources) {
       collect(resource.getGenericReturnType());
@@ -53,7 +62,7 @@ final class AnswerSchemas {
         });
   }
 
-  private static void tighten(Schema schema, String name, Class<?> type) {
+  private void tighten(Schema schema, String name, Class<?> type) {
     if (type.isEnum()) {
       schema.setEnumeration(
           Stream.of(type.getEnumConstants())
@@ -61,17 +70,17 @@ final class AnswerSchemas {
               .collect(Collectors.toList()));
       return;
     }
-    Map<String, Schema> found = schema.getProperties();
+    Map<String, Schema> found = new HashMap<>(schema.getProperties());
     schema.setProperties(null);
     schema.setAdditionalPropertiesSchema(OASFactory.createSchema().booleanSchema(false));
     members(schema, found, object(type.getSimpleName()), type, false);
-    if (schema.getProperties() == null || !schema.getProperties().keySet().equals(found.keySet())) {
-      throw new IllegalStateException(name + " has not just its components: " + found.keySet());
+    if (!found.isEmpty()) {
+      throw new IllegalStateException(name + " has more than its components: " + found.keySet());
     }
   }
 
   /** In their order; those of a record that may be missing as a whole may each be missing. */
-  private static void members(
+  private void members(
       Schema schema, Map<String, Schema> found, String object, Class<?> type, boolean missing) {
     for (RecordComponent each : type.getRecordComponents()) {
       boolean optional = missing || each.getAnnotatedType().isAnnotationPresent(Nullable.class);
@@ -79,9 +88,13 @@ final class AnswerSchemas {
         members(schema, found, object, each.getType(), optional);
         continue;
       }
+      if (each.getAccessor().isAnnotationPresent(JsonAnyGetter.class)) {
+        tables.members(schema, object, Answered.MEMBERS.get(type));
+        continue;
+      }
       JsonProperty called = each.getAccessor().getAnnotation(JsonProperty.class);
       String name = called == null ? each.getName() : called.value();
-      Schema member = found.get(name);
+      Schema member = Objects.requireNonNull(found.remove(name), name);
       schema.addProperty(
           name, Schemas.saying(optional ? Schemas.orNull(member) : member, About.of(object, name)));
       if (!optional) {

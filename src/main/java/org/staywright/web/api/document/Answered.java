@@ -4,22 +4,19 @@ import static java.util.Map.entry;
 
 import java.util.List;
 import java.util.Map;
-import org.staywright.form.batch.BatchJson;
 import org.staywright.form.fit.FitFigures;
 import org.staywright.form.fit.FitsAnswer;
 import org.staywright.form.job.ConditionKnobs;
-import org.staywright.form.job.JobAnswer;
 import org.staywright.form.job.JobKnobs;
+import org.staywright.form.job.JobShape;
 import org.staywright.form.job.LoadShape;
-import org.staywright.form.order.ListAnswer;
-import org.staywright.form.part.RangeAnswer;
+import org.staywright.form.part.PartAnswer;
 import org.staywright.form.schema.AnswerShape;
 import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Shape;
-import org.staywright.form.stock.BackupShape;
-import org.staywright.form.stock.StockShape;
 import org.staywright.form.time.ChanceAnswer;
+import org.staywright.web.api.SavedJobAnswer;
 
 /** What tables describe of the answers; all else the extension finds in their records. */
 final class Answered {
@@ -37,29 +34,11 @@ final class Answered {
           entry("rejected", FitsAnswer.REJECTED),
           entry("shares", ChanceAnswer.SHARES),
           entry("change-path", new Choice(JobKnobs.paths(), List.of())),
-          entry("holds-from-path", new Choice(ConditionKnobs.paths(), List.of())),
-          entry(JobAnswer.SAVED_JOB.name(), JobAnswer.SAVED_JOB));
+          entry("holds-from-path", new Choice(ConditionKnobs.paths(), List.of())));
 
-  /** Answers that are no records yet, by the id of the operation. */
-  static final Map<String, Shape> SHAPES =
-      Map.ofEntries(
-          entry("listParts", AnswerShape.page(RangeAnswer.PART)),
-          entry("part", RangeAnswer.PART),
-          entry("partCurve", RangeAnswer.PART_CURVE),
-          entry("lockedCurve", RangeAnswer.LOCKED_CURVE),
-          entry("listFittings", AnswerShape.page(RangeAnswer.FITTING)),
-          entry("fitting", RangeAnswer.FITTING),
-          entry("listBatches", BatchJson.BATCHES),
-          entry("batch", BatchJson.BATCH),
-          entry("batchResults", BatchJson.RESULTS),
-          entry("importStock", StockShape.IMPORTED),
-          entry("importAgain", StockShape.IMPORTED),
-          entry("revisions", StockShape.REVISIONS),
-          entry("revisionChanges", StockShape.DIFFERENCE),
-          entry("restoreRevision", StockShape.RESTORED),
-          entry("restoreBackup", BackupShape.RESTORED),
-          entry("partsList", ListAnswer.PARTS_LIST),
-          entry("commonList", ListAnswer.PARTS_LIST));
+  /** Members of a record one by one, in the place of its map. */
+  static final Map<Class<?>, Shape> MEMBERS =
+      Map.of(PartAnswer.class, PartAnswer.NUMBERS, SavedJobAnswer.class, JobShape.JOB);
 
   private Answered() {}
 }

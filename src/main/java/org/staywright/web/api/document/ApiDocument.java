@@ -23,7 +23,6 @@ import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
-import org.staywright.form.job.JobAnswer;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.Shape;
 import org.staywright.web.api.Allowed;
@@ -61,8 +60,8 @@ public final class ApiDocument implements OASFilter {
     document.setServers(null);
     document.setTags(null);
     Map<String, Schema> told = new TreeMap<>(document.getComponents().getSchemas());
-    new AnswerSchemas(Allowed.methods()).tighten(told);
     Schemas schemas = new Schemas(told);
+    new AnswerSchemas(Allowed.methods(), schemas).tighten(told);
     Answered.TABLES.forEach(schemas::tell);
     document
         .getPaths()
@@ -94,7 +93,7 @@ public final class ApiDocument implements OASFilter {
             parameter(field.name(), Parameter.In.QUERY, schemas.of(queried(field))));
       }
     }
-    answers(operation, schemas);
+    answers(operation);
     for (int status : problems(operation, method, path)) {
       String code = Integer.toString(status);
       problems.computeIfAbsent(code, this::problem);
@@ -109,13 +108,8 @@ public final class ApiDocument implements OASFilter {
         .content(content(Problem.TYPE, Schemas.named("Problem")));
   }
 
-  private void answers(Operation operation, Schemas schemas) {
+  private void answers(Operation operation) {
     APIResponses responses = operation.getResponses();
-    Shape shape = Answered.SHAPES.get(operation.getOperationId());
-    if (shape != null) {
-      APIResponse success = responses.getAPIResponses().values().iterator().next();
-      success.setContent(content(JSON, schemas.of(shape)));
-    }
     prefer(operation)
         .ifPresent(
             header -> {
@@ -140,7 +134,7 @@ public final class ApiDocument implements OASFilter {
       if (type.getSchema() == null) {
         type.setSchema(Schemas.text());
       }
-      if (Schemas.named(JobAnswer.SAVED_JOB.name()).getRef().equals(type.getSchema().getRef())) {
+      if (Schemas.named("SavedJobAnswer").getRef().equals(type.getSchema().getRef())) {
         response.addHeader(HttpHeaders.ETAG, OASFactory.createHeader().schema(Schemas.text()));
       }
     }

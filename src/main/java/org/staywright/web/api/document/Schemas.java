@@ -115,15 +115,24 @@ final class Schemas {
   private Schema object(Shape shape) {
     Schema schema = OASFactory.createSchema().addType(SchemaType.OBJECT);
     schema.setAdditionalPropertiesSchema(OASFactory.createSchema().booleanSchema(false));
+    members(schema, shape.name(), shape);
+    return schema;
+  }
+
+  /**
+   * Adds the fields of a shape to a schema.
+   *
+   * @param object what the texts call it
+   */
+  void members(Schema schema, String object, Shape shape) {
     for (Field field : shape.fields().values()) {
       if (!(field.kind() instanceof Kind.Later)) {
-        schema.addProperty(field.name(), saying(of(field), About.of(shape.name(), field.name())));
+        schema.addProperty(field.name(), saying(of(field), About.of(object, field.name())));
         if (field.required()) {
           schema.addRequired(field.name());
         }
       }
     }
-    return schema;
   }
 
   private static void bounded(Schema schema, Bound bound) {

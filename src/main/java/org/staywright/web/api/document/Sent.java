@@ -3,22 +3,21 @@ package org.staywright.web.api.document;
 import static java.util.Map.entry;
 
 import java.util.Map;
-import org.staywright.form.batch.BatchJson;
+import org.staywright.form.batch.BatchRequest;
 import org.staywright.form.fit.WhyRequest;
 import org.staywright.form.job.CentreForm;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.CurveRequest;
-import org.staywright.form.job.JobAnswer;
 import org.staywright.form.job.JobShape;
 import org.staywright.form.mounts.MountsRequest;
 import org.staywright.form.order.ListRequest;
 import org.staywright.form.part.SearchShape;
 import org.staywright.form.replace.ReplacementShape;
 import org.staywright.form.schema.Shape;
-import org.staywright.form.stock.BackupShape;
 import org.staywright.form.stock.StockShape;
 import org.staywright.form.time.ChanceRequest;
 import org.staywright.form.time.MotionRequest;
+import org.staywright.web.api.request.ChangedJob;
 
 /** The shapes by which a request is read, by the id of its operation. */
 final class Sent {
@@ -35,7 +34,7 @@ final class Sent {
           entry("findMounts", MountsRequest.SHAPE),
           entry("centreOfMass", CentreForm.SHAPE),
           entry("addJob", JobShape.JOB),
-          entry("changeJob", JobAnswer.CHANGED_JOB),
+          entry("changeJob", ChangedJob.SHAPE),
           entry("choose", ChoiceForm.SHAPE),
           entry("commonList", ListRequest.SHAPE),
           entry("commonListCsv", ListRequest.SHAPE),
@@ -49,11 +48,11 @@ final class Sent {
           entry("lockedCurve", SearchShape.LOCKED_CURVE),
           entry("listFittings", SearchShape.FITTINGS),
           entry("listJobs", SearchShape.PAGES),
-          entry("addBatch", BatchJson.QUERY),
+          entry("addBatch", BatchRequest.QUERY),
           entry("importStock", StockShape.IMPORT),
           entry("importAgain", StockShape.AGAIN),
           entry("revisionChanges", StockShape.CHANGES),
-          entry("restoreBackup", BackupShape.QUERY));
+          entry("restoreBackup", StockShape.RESTORE));
 
   private Sent() {}
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,22 +13,23 @@ import org.staywright.fit.job.Job;
 import org.staywright.fit.rank.Ranking;
 import org.staywright.form.Jobs;
 import org.staywright.form.job.JobForm;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.gas.BeyondEquation;
 import org.staywright.gas.Isotherm;
 import org.staywright.part.Family;
 import org.staywright.part.Range;
 
-class BatchJsonTest {
+class BatchRowTest {
 
   @Test
   void aJobBeyondTheEquationOfStateIsRefusedWithoutAFaultOfAColumn() {
     BeyondEquation gas = assertThrows(BeyondEquation.class, () -> Isotherm.at(700));
-    ObjectNode result = BatchJson.beyond(3, "lid", gas);
+    JsonNode result = AnswerJson.tree(BatchResultAnswer.beyond(3, "lid", gas));
     assertEquals("refused", result.get("verdict").textValue());
     assertFalse(result.has("faults"));
     assertEquals("≥ -60.15 and ≤ 350.85 °C", result.at("/beyond/bound").textValue());
-    int blocked = BatchJson.COLUMNS.indexOf("blockedBy");
-    assertEquals("beyond-temperature", BatchJson.cells(result).get(blocked));
+    int blocked = BatchRow.COLUMNS.indexOf("blockedBy");
+    assertEquals("beyond-temperature", BatchRow.cells(result).get(blocked));
   }
 
   private static final Range RANGE = SampleRange.with(Family.SEAT_COLUMN);
@@ -42,9 +44,10 @@ class BatchJsonTest {
             """);
     for (ObjectNode tree : new ObjectNode[] {seat, Jobs.lid()}) {
       Job job = JobForm.read(tree);
-      ObjectNode result = BatchJson.of(7, "it", job, Ranking.of(RANGE, job));
-      List<String> cells = BatchJson.cells(result);
-      assertEquals(BatchJson.COLUMNS.size(), cells.size());
+      BatchResultAnswer answer = BatchResultAnswer.of(7, "it", job, Ranking.of(RANGE, job));
+      JsonNode result = AnswerJson.tree(answer);
+      List<String> cells = BatchRow.cells(result);
+      assertEquals(BatchRow.COLUMNS.size(), cells.size());
       assertEquals("7", cell(cells, "row"));
       assertEquals("true", cell(cells, "springNeeded"));
       boolean seated = tree == seat;
@@ -60,6 +63,6 @@ class BatchJsonTest {
   }
 
   private static String cell(List<String> cells, String column) {
-    return cells.get(BatchJson.COLUMNS.indexOf(column));
+    return cells.get(BatchRow.COLUMNS.indexOf(column));
   }
 }
