@@ -20,7 +20,11 @@ final class PriceColumn {
 
   /** All of a price but the money. */
   private record Terms(
-      String currency, LocalDate validUntil, int pack, int orderMultiple, List<Integer> from) {}
+      String currency,
+      @Nullable LocalDate validUntil,
+      int pack,
+      int orderMultiple,
+      List<Integer> from) {}
 
   private final Dictionary<Terms> terms;
   private int[] term = new int[64];

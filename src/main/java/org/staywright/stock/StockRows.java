@@ -27,9 +27,9 @@ import org.staywright.part.Part;
 import org.staywright.part.Range;
 
 /**
- * Parts and fittings in the database, by plain JDBC: there may be a million of them. Measured ({@code
- * reports/benchmarks.md}): the range of a million rows is built in 6.9 s, a file of 100,000 rows
- * checked and written in 6.0 s, in a heap of 1 GB.
+ * Parts and fittings in the database, by plain JDBC: there may be a million of them. Measured
+ * ({@code reports/benchmarks.md}): the range of a million rows is built in 6.9 s, a file of 100,000
+ * rows checked and written in 6.0 s, in a heap of 1 GB.
  */
 @ApplicationScoped
 public class StockRows {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.staywright.mechanism.HingedFlap;
-import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Mounts;
 import org.staywright.mechanism.Point;
+import org.staywright.mechanism.Rigid;
 import org.staywright.mechanism.Travel;
 
 /**

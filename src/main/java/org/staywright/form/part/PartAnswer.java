@@ -50,7 +50,8 @@ public record PartAnswer(
           Stream.of(PartColumn.values())
               .map(
                   column ->
-                      new Field(column.field(), AnswerShape.NUMBER, column.isOfEveryFamily(), null, null))
+                      new Field(
+                          column.field(), AnswerShape.NUMBER, column.isOfEveryFamily(), null, null))
               .toArray(Field[]::new));
 
   public static PartAnswer of(Part part, String description) {

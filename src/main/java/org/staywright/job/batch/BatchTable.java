@@ -1,11 +1,11 @@
 package org.staywright.job.batch;
 
-import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.staywright.form.batch.BatchResultAnswer;
 import org.staywright.form.job.JobFile;
@@ -99,10 +99,11 @@ class BatchTable {
       SavedBatchJob.update(
           "verdict = :verdict, result = :result"
               + " where batch = :batch and number = :number and verdict is null",
-          Parameters.with("verdict", AnswerJson.code(result.verdict()))
-              .and("result", AnswerJson.tree(result).toString())
-              .and("batch", id)
-              .and("number", result.row()));
+          Map.of(
+              "verdict", AnswerJson.code(result.verdict()),
+              "result", AnswerJson.tree(result).toString(),
+              "batch", id,
+              "number", result.row()));
     }
   }
 

@@ -2,6 +2,7 @@ package org.staywright.job.batch;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.persistence.Query;
+import org.hibernate.Session;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
@@ -40,7 +41,10 @@ final class Leases {
     return QuarkusTransaction.requiringNew()
         .call(
             () ->
-                query(sql).setParameter("seconds", seconds).setParameter("id", batch).executeUpdate()
+                query(sql)
+                        .setParameter("seconds", seconds)
+                        .setParameter("id", batch)
+                        .executeUpdate()
                     == 1);
   }
 
@@ -64,9 +68,10 @@ final class Leases {
         .call(
             () ->
                 SavedBatch.getEntityManager()
+                    .unwrap(Session.class)
                     .createNativeQuery(sql, String.class)
                     .setParameter("me", me)
-                    .getResultList());
+                    .list());
   }
 
   private Query query(String sql) {

@@ -119,10 +119,8 @@ class PathsTest {
 
   @Test
   void theRodHangsAtTheLowerMountUnlessSomebodyWishesElse() {
-    assertEquals(
-        Mounts.RodEnd.FRAME, Assessment.rodEnd(job(lift(90, 0), OpenStop.FLAP_STOP)));
-    assertEquals(
-        Mounts.RodEnd.MOVING, Assessment.rodEnd(job(lift(-90, 0), OpenStop.FLAP_STOP)));
+    assertEquals(Mounts.RodEnd.FRAME, Assessment.rodEnd(job(lift(90, 0), OpenStop.FLAP_STOP)));
+    assertEquals(Mounts.RodEnd.MOVING, Assessment.rodEnd(job(lift(-90, 0), OpenStop.FLAP_STOP)));
     Mounts wish = new Mounts(new Point(0, 0), new Point(0, 0.3), 0, Mounts.RodEnd.MOVING);
     assertEquals(
         Mounts.RodEnd.MOVING, Assessment.rodEnd(job(lift(90, 0).at(wish), OpenStop.FLAP_STOP)));

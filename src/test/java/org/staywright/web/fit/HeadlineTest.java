@@ -28,7 +28,6 @@ import org.staywright.fit.job.Corner;
 import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Job;
-import org.staywright.fit.job.SeatFigures;
 import org.staywright.fit.job.LoadState;
 import org.staywright.fit.job.SeatFigures;
 import org.staywright.fit.job.SpringState;

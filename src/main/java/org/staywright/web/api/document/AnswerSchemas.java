@@ -95,6 +95,8 @@ final class AnswerSchemas {
       JsonProperty called = each.getAccessor().getAnnotation(JsonProperty.class);
       String name = called == null ? each.getName() : called.value();
       Schema member = Objects.requireNonNull(found.remove(name), name);
+      // The extension invents a moment for each.
+      member.setExamples(null);
       schema.addProperty(
           name, Schemas.saying(optional ? Schemas.orNull(member) : member, About.of(object, name)));
       if (!optional) {
