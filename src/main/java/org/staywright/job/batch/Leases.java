@@ -2,10 +2,10 @@ package org.staywright.job.batch;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.persistence.Query;
-import org.hibernate.Session;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
+import org.hibernate.Session;
 
 /**
  * Which batches this instance works on. A lease runs out by itself, so that what an instance leaves

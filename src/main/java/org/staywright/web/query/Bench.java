@@ -66,22 +66,6 @@ public enum Bench {
     return this != SEAT;
   }
 
-  public boolean flap() {
-    return this == FLAP;
-  }
-
-  public boolean lift() {
-    return this == LIFT;
-  }
-
-  public boolean profile() {
-    return this == PROFILE;
-  }
-
-  public boolean seat() {
-    return this == SEAT;
-  }
-
   /** The job that its page opens with: nobody starts from empty fields. */
   public JobQuery opening() {
     try (InputStream in = Bench.class.getResourceAsStream("/jobs" + path() + ".json")) {

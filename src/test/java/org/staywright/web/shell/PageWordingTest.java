@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,6 +41,7 @@ import org.staywright.mechanism.StraightLift;
 import org.staywright.motion.Motion;
 import org.staywright.part.Coded;
 import org.staywright.part.Family;
+import org.staywright.web.query.Bench;
 import org.staywright.web.query.InTimeQuery;
 import org.staywright.web.start.Way;
 import org.staywright.wording.WordingFiles;
@@ -109,6 +111,9 @@ class PageWordingTest {
           }
         }
       }
+    }
+    for (Bench bench : Bench.values()) {
+      keys.add("page.bench.kind." + bench.name().toLowerCase(Locale.ROOT));
     }
     codes("fit.rejection.", Rejection.values(), keys);
     codes("fit.blocker.", Criterion.values(), keys);
