@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import org.staywright.wording.Wording;
 
 /**
  * The folder with the database.
@@ -25,17 +24,17 @@ record DataFolder(Path path) {
   /**
    * The folder as named, from the working folder.
    *
-   * @throws Unusable with a sentence that says why
+   * @throws CannotStart with a sentence that says why
    */
   static DataFolder prepare(String name) {
     Path path;
     try {
       path = Path.of(name).toAbsolutePath().normalize();
     } catch (InvalidPathException e) {
-      throw new Unusable("start.folder-name", name);
+      throw new CannotStart("start.folder-name", name);
     }
     if (path.toString().replaceAll(UNFIT, "").length() < path.toString().length()) {
-      throw new Unusable("start.folder-name", path);
+      throw new CannotStart("start.folder-name", path);
     }
     DataFolder folder = new DataFolder(path);
     try {
@@ -43,7 +42,7 @@ record DataFolder(Path path) {
       Files.delete(Files.createTempFile(path, "write", ".tmp"));
       folder.refuseIfInUse();
     } catch (IOException | SecurityException e) {
-      throw new Unusable("start.folder-not-writable", path);
+      throw new CannotStart("start.folder-not-writable", path);
     }
     return folder;
   }
@@ -57,17 +56,9 @@ record DataFolder(Path path) {
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       FileLock lock = channel.tryLock();
       if (lock == null) {
-        throw new Unusable("start.folder-in-use", path);
+        throw new CannotStart("start.folder-in-use", path);
       }
       lock.release();
-    }
-  }
-
-  /** The program cannot start; its message is a sentence for whoever started it. */
-  static final class Unusable extends RuntimeException {
-
-    Unusable(String key, Object value) {
-      super(Wording.english().text(key, value.toString()));
     }
   }
 }

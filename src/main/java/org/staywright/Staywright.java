@@ -4,7 +4,10 @@ import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import org.eclipse.microprofile.config.ConfigProvider;
 
-/** Starts the program, once its data folder is fit for use where it has one. */
+/**
+ * Starts the program, once it is known that it may listen where it is told to, and that its data
+ * folder is fit for use where it has one.
+ */
 @QuarkusMain
 public class Staywright {
 
@@ -13,27 +16,25 @@ public class Staywright {
   private static final String DEFAULT = "./data";
 
   public static void main(String... args) {
-    if (keepsItsDatabaseInAFolder()) {
-      prepareFolder();
+    try {
+      ListeningAddress.check(setting("quarkus.http.host"), setting("staywright.sign-in"));
+      if (setting("quarkus.datasource.jdbc.url").startsWith("jdbc:h2:file:")) {
+        prepareFolder();
+      }
+    } catch (CannotStart e) {
+      System.err.println(e.getMessage());
+      System.exit(1);
     }
     Quarkus.run(args);
   }
 
-  /** Unless another address is given. */
-  private static boolean keepsItsDatabaseInAFolder() {
-    return ConfigProvider.getConfig()
-        .getValue("quarkus.datasource.jdbc.url", String.class)
-        .startsWith("jdbc:h2:file:");
+  private static String setting(String name) {
+    return ConfigProvider.getConfig().getValue(name, String.class);
   }
 
   private static void prepareFolder() {
     String named = System.getProperty(PROPERTY, System.getenv(VARIABLE));
-    try {
-      DataFolder folder = DataFolder.prepare(named == null || named.isBlank() ? DEFAULT : named);
-      System.setProperty(PROPERTY, folder.path().toString());
-    } catch (DataFolder.Unusable e) {
-      System.err.println(e.getMessage());
-      System.exit(1);
-    }
+    DataFolder folder = DataFolder.prepare(named == null || named.isBlank() ? DEFAULT : named);
+    System.setProperty(PROPERTY, folder.path().toString());
   }
 }

@@ -61,6 +61,6 @@ class DataFolderTest {
   }
 
   private static String refusal(String name) {
-    return assertThrows(DataFolder.Unusable.class, () -> DataFolder.prepare(name)).getMessage();
+    return assertThrows(CannotStart.class, () -> DataFolder.prepare(name)).getMessage();
   }
 }

@@ -97,6 +97,7 @@ class RoomsTest {
     room("web.api.request");
     room("web.api", "api.request", "shell", "fit", "replace");
     room("web.api.document", "api", "api.request");
+    room("web.door", "shell", "api.request");
   }
 
   private static void room(String name, String... used) {

@@ -54,6 +54,7 @@ public class ImportResource {
 
   /** The same file once more, tried in another way or taken in as it was tried. */
   @POST
+  @Consumes(MediaType.APPLICATION_JSON)
   @Path("{id}")
   @APIResponseSchema(ImportAnswer.class)
   @Refuses({409, 422, 503})

@@ -1,5 +1,6 @@
 package org.staywright.web.api;
 
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -96,6 +97,7 @@ public class StockResource {
   }
 
   @POST
+  @Consumes(MediaType.APPLICATION_JSON)
   @Path("revisions/{n}/restore")
   @Refuses(409)
   public RestoredAnswer restoreRevision(@PathParam("n") String n, UriInfo uri) {

@@ -64,7 +64,7 @@ public record Preference(Locale language, Units units) {
     return Arc.container().instance(CurrentVertxRequest.class).get().getCurrent();
   }
 
-  private static Preference of(RoutingContext request) {
+  public static Preference of(RoutingContext request) {
     return new Preference(
         chosen(request, LANGUAGE, Preference::language).orElseGet(() -> accepted(request)),
         chosen(request, UNITS, Units::of).orElse(USUAL.units));

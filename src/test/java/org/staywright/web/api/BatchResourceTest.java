@@ -160,7 +160,12 @@ class BatchResourceTest {
         .then()
         .statusCode(400);
     given().contentType("text/plain").body("x").post("/api/v1/batches").then().statusCode(415);
-    given().put("/api/v1/batches").then().statusCode(405).header("Allow", "GET, POST");
+    given()
+        .contentType("application/json")
+        .put("/api/v1/batches")
+        .then()
+        .statusCode(405)
+        .header("Allow", "GET, POST");
     assertEquals(before, (int) given().get("/api/v1/batches").path("items.size()"));
   }
 

@@ -33,7 +33,7 @@ class StockResourceTest {
   void restoreTheSamples() {
     if (newest() > 1) {
       given()
-          .contentType("text/csv")
+          .contentType("application/json")
           .post("/api/v1/stock/revisions/1/restore")
           .then()
           .statusCode(200);
@@ -113,7 +113,7 @@ class StockResourceTest {
             .path("id");
     String again = "/api/v1/stock/imports/" + id + "?mode=update";
     given()
-        .contentType("text/csv")
+        .contentType("application/json")
         .queryParam("columns", "#9=stroke_mm")
         .post(again + "&dryRun=true")
         .then()
@@ -122,14 +122,14 @@ class StockResourceTest {
         .body("preview[0].values.stroke_mm", equalTo("160"));
     assertEquals(before, newest());
     given()
-        .contentType("text/csv")
+        .contentType("application/json")
         .queryParam("columns", "#9=stroke_mm")
         .post(again)
         .then()
         .statusCode(200)
         .body("revision", equalTo(before + 1));
     given()
-        .contentType("text/csv")
+        .contentType("application/json")
         .post("/api/v1/stock/imports/none?mode=update")
         .then()
         .statusCode(404);

@@ -37,7 +37,7 @@ class ImportPageTest {
   void restoreTheRange() {
     if (newest() > before) {
       given()
-          .contentType("text/csv")
+          .contentType("application/json")
           .post("/api/v1/stock/revisions/" + before + "/restore")
           .then()
           .statusCode(200);

@@ -169,7 +169,7 @@ class RevisionPageTest {
 
   private static void restore(int revision) {
     given()
-        .contentType("text/csv")
+        .contentType("application/json")
         .post("/api/v1/stock/revisions/" + revision + "/restore")
         .then()
         .statusCode(200);

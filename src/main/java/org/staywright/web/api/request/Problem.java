@@ -86,8 +86,12 @@ public record Problem(
         pointer, parameter, value, fault.bound(), fault.code(), wording.fault(fault));
   }
 
+  public String json() {
+    return AnswerJson.tree(this).toString();
+  }
+
   public Response response() {
-    return Response.status(status).type(TYPE).entity(AnswerJson.tree(this).toString()).build();
+    return Response.status(status).type(TYPE).entity(json()).build();
   }
 
   /** With what else is to be told. */
