@@ -1,0 +1,109 @@
+package org.staywright.web.audit;
+
+import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
+import io.vertx.core.http.Cookie;
+import io.vertx.core.net.SocketAddress;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Named;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import org.staywright.database.Author;
+import org.staywright.database.Author.Standing;
+import org.staywright.web.shell.Preference;
+import org.staywright.web.shell.RequestId;
+
+/**
+ * Who acts in a request: the one place that says it. Nobody has to sign in, so that a name is what
+ * somebody typed.
+ */
+@ApplicationScoped
+@Named("sender")
+public class Sender {
+
+  /** The field of forms, and the cookie that fills it in. */
+  public static final String BY = "by";
+
+  /** The header of RFC 9110, 10.1.2: the person for whom a program asks. */
+  public static final String FROM = "From";
+
+  private static final int LONGEST = 100;
+
+  private final CurrentVertxRequest request;
+
+  Sender(CurrentVertxRequest request) {
+    this.request = request;
+  }
+
+  /**
+   * Of a form.
+   *
+   * @param by its field, which the browser remembers; null where it has none: as remembered
+   */
+  public Author typed(String by) {
+    if (by == null) {
+      return author(getRemembered());
+    }
+    String name = plain(by);
+    Preference.keep(BY, URLEncoder.encode(name, StandardCharsets.UTF_8));
+    return author(name);
+  }
+
+  /**
+   * Of the interface.
+   *
+   * @param from its header, null for none
+   */
+  public Author sent(String from) {
+    return author(from == null ? "" : plain(utf8(from)));
+  }
+
+  /** The name that was typed last in this browser, "" for none. */
+  public String getRemembered() {
+    Cookie cookie = request.getCurrent().request().getCookie(BY);
+    try {
+      return cookie == null
+          ? ""
+          : plain(URLDecoder.decode(cookie.getValue(), StandardCharsets.UTF_8));
+    } catch (IllegalArgumentException unreadable) {
+      return "";
+    }
+  }
+
+  /** Whether forms are to ask for a name. */
+  public boolean isAsked() {
+    return true;
+  }
+
+  private Author author(String name) {
+    RoutingContext current = request.getCurrent();
+    SocketAddress address = current.request().remoteAddress();
+    return new Author(
+        name.isEmpty() ? Standing.NOBODY : Standing.SAID,
+        name,
+        address == null ? null : address.hostAddress(),
+        RequestId.of(current));
+  }
+
+  /** In one line, without signs that are not seen or turn others about; cut where it is seen. */
+  private static String plain(String name) {
+    String line = name.replaceAll("[\\p{C}\\p{Z}]+", " ").strip();
+    if (line.codePointCount(0, line.length()) <= LONGEST) {
+      return line;
+    }
+    return line.substring(0, line.offsetByCodePoints(0, LONGEST - 1)) + "…";
+  }
+
+  /** Headers come a byte a character; most programs mean UTF-8. */
+  private static String utf8(String header) {
+    try {
+      byte[] bytes = header.getBytes(StandardCharsets.ISO_8859_1);
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException other) {
+      return header;
+    }
+  }
+}
