@@ -46,7 +46,7 @@ public class ChangeResource {
    * @param author name as given; what it is worth is told by the standing
    * @param id of the thing among its kind
    */
-  public record ChangeAnswer(
+  public record RecordedAnswer(
       long number,
       Instant happened,
       String author,
@@ -59,8 +59,8 @@ public class ChangeResource {
       @Nullable Object before,
       @Nullable Object after) {
 
-    private static ChangeAnswer of(Recorded row) {
-      return new ChangeAnswer(
+    private static RecordedAnswer of(Recorded row) {
+      return new RecordedAnswer(
           row.id(),
           row.happened(),
           row.author().name(),
@@ -86,7 +86,7 @@ public class ChangeResource {
    *
    * @param next to ask for those before them with, null where there are none
    */
-  public record ChangesAnswer(List<ChangeAnswer> items, @Nullable String next) {}
+  public record ChangesAnswer(List<RecordedAnswer> items, @Nullable String next) {}
 
   private final Audit audit;
 
@@ -103,20 +103,20 @@ public class ChangeResource {
         audit.page(ChangesQuery.search(query), ChangesQuery.before(query), size + 1);
     boolean more = rows.size() > size;
     return new ChangesAnswer(
-        rows.stream().limit(size).map(ChangeAnswer::of).toList(),
+        rows.stream().limit(size).map(RecordedAnswer::of).toList(),
         more ? Long.toString(rows.get(size - 1).id()) : null);
   }
 
   @GET
   @Path("changes/{n}")
-  public ChangeAnswer change(@PathParam("n") String n, UriInfo uri) {
+  public RecordedAnswer change(@PathParam("n") String n, UriInfo uri) {
     Query.none(uri);
     if (!n.matches("[0-9]{1,18}")) {
       throw new NotThere("audit.none", n);
     }
     return audit
         .find(Long.parseLong(n))
-        .map(ChangeAnswer::of)
+        .map(RecordedAnswer::of)
         .orElseThrow(() -> new NotThere("audit.none", n));
   }
 
