@@ -65,7 +65,7 @@ public record Difference(String label, String name, String before, String after)
   }
 
   private static String label(String name, Wording wording) {
-    String key = "page.field." + name.replaceAll("\\.\\d+", "");
+    String key = "field." + name.replaceAll("\\.\\d+", "");
     return wording.knows(key) ? wording.text(key) : "";
   }
 }

@@ -113,7 +113,7 @@ class PageWordingTest {
       }
     }
     for (Bench bench : Bench.values()) {
-      keys.add("page.bench.kind." + bench.name().toLowerCase(Locale.ROOT));
+      keys.add("bench.kind." + bench.name().toLowerCase(Locale.ROOT));
     }
     codes("fit.rejection.", Rejection.values(), keys);
     codes("fit.blocker.", Criterion.values(), keys);
@@ -148,42 +148,42 @@ class PageWordingTest {
     }
     codes("mounts.obstacle.", Obstacle.Code.values(), keys);
     codes("fit.rank-by.", RankBy.values(), keys);
-    codes("page.option.", Job.OpenStop.values(), keys);
-    codes("page.option.", Mounts.RodEnd.values(), keys);
-    keys.addAll(List.of("page.option.counterclockwise", "page.option.clockwise"));
-    fields("page.field.", JobShape.JOB, keys);
-    fields("page.field.", ChoiceForm.SHAPE, keys);
-    fields("page.field.", MeasuredForm.MEASURED, keys);
-    fields("page.field.", CentreForm.SHAPE, keys);
-    codes("page.group.", JobShape.Section.values(), keys);
-    codes("page.group.", InTimeQuery.Section.values(), keys);
+    codes("option.", Job.OpenStop.values(), keys);
+    codes("option.", Mounts.RodEnd.values(), keys);
+    keys.addAll(List.of("option.counterclockwise", "option.clockwise"));
+    fields("field.", JobShape.JOB, keys);
+    fields("field.", ChoiceForm.SHAPE, keys);
+    fields("field.", MeasuredForm.MEASURED, keys);
+    fields("field.", CentreForm.SHAPE, keys);
+    codes("group.", JobShape.Section.values(), keys);
+    codes("group.", InTimeQuery.Section.values(), keys);
     for (String code : List.of("behaviour", "weights", "spreads")) {
-      keys.add("page.group." + code + ".about");
+      keys.add("group." + code + ".about");
     }
     for (String name : ABOUT_FIELDS) {
-      keys.add("page.field." + name + ".about");
+      keys.add("field." + name + ".about");
     }
     codes("way.", Way.values(), keys);
     for (Way way : Way.values()) {
       keys.add("way." + way.code() + ".about");
     }
-    fields("page.field.", InTimeQuery.shape(ForceProfile.CODE), keys);
-    keys.addAll(List.of("page.option.from-open", "page.option.from-closed"));
-    keys.addAll(List.of("page.option.lets-go", "page.option.pushes-on"));
-    codes("page.played.end.", Motion.End.values(), keys);
-    codes("page.time.failing.", TimeFigures.Failing.values(), keys);
-    codes("page.time.end.", Motion.End.values(), keys);
+    fields("field.", InTimeQuery.shape(ForceProfile.CODE), keys);
+    keys.addAll(List.of("option.from-open", "option.from-closed"));
+    keys.addAll(List.of("option.lets-go", "option.pushes-on"));
+    codes("played.end.", Motion.End.values(), keys);
+    codes("time.failing.", TimeFigures.Failing.values(), keys);
+    codes("time.end.", Motion.End.values(), keys);
     for (String code : List.of("max-stop-speed", "max-stop-energy", "max-opening-time")) {
-      keys.addAll(List.of("page.time.kept." + code, "page.time.kept." + code + ".missed"));
+      keys.addAll(List.of("time.kept." + code, "time.kept." + code + ".missed"));
     }
-    keys.addAll(List.of("page.time.opening", "page.time.failing"));
+    keys.addAll(List.of("time.opening", "time.failing"));
     for (Uncertainties.Source source : Uncertainties.Source.values()) {
       keys.add(
-          "page.time.source." + source.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+          "time.source." + source.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
     }
     for (String way : List.of("closing", "opening")) {
       for (String pace : List.of("slow", "easing", "slam")) {
-        keys.add("page.time.figure." + way + "-" + pace);
+        keys.add("time.figure." + way + "-" + pace);
       }
     }
     for (String place : List.of("low", "middle", "high")) {
@@ -194,7 +194,7 @@ class PageWordingTest {
     }
     keys.remove("seat.chart.locked.about");
     for (String name : FIGURES_IN_TIME) {
-      keys.add("page.time.figure." + name);
+      keys.add("time.figure." + name);
     }
     for (int status : new int[] {400, 404, 422, 500, 503}) {
       keys.add("page.error." + status);
