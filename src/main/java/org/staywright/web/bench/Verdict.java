@@ -98,8 +98,6 @@ public record Verdict(
             .map(entry -> wording.text("fit.rejection." + entry.getKey().code()))
             .orElse("");
     return wording.text(
-        "verdict.none",
-        reason,
-        wording.quantity(job.requirements().maxHandForce(), NEWTON, 0));
+        "verdict.none", reason, wording.quantity(job.requirements().maxHandForce(), NEWTON, 0));
   }
 }

@@ -70,11 +70,9 @@ public record FitView(
             part(fit.part().number(), text.describe(fit.part()))));
     if (fit.rodFitting() != null) {
       parts.add(
-          new Labelled(
-              wording.text("field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
+          new Labelled(wording.text("field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
       parts.add(
-          new Labelled(
-              wording.text("field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));
+          new Labelled(wording.text("field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));
     }
     return parts;
   }

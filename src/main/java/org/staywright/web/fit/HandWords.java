@@ -57,8 +57,7 @@ record HandWords(Job job, Fit fit, Figures has, Wording wording) implements FitW
 
   @Override
   public Graph chart() {
-    return Graph.of(
-        HandForceChart.of(job, fit, has, wording), wording.text("fit.chart"), wording);
+    return Graph.of(HandForceChart.of(job, fit, has, wording), wording.text("fit.chart"), wording);
   }
 
   @Override

@@ -40,8 +40,7 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
       Wording wording = text.wording();
       List<String> verdicts = new ArrayList<>();
       for (Kept kept : behaviour.opening().kept(job.requirements())) {
-        String key =
-            "time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
+        String key = "time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
         verdicts.add(
             Double.isInfinite(kept.has())
                 ? wording.text("time.kept.never", CornerText.of(kept.corner(), wording))

@@ -75,8 +75,7 @@ public record WhyView(
     Shortfall by = judged.shortfall();
     return by == null
         ? ""
-        : wording.text(
-            "why.limit", shown(by.has(), by, wording), shown(by.needed(), by, wording));
+        : wording.text("why.limit", shown(by.has(), by, wording), shown(by.needed(), by, wording));
   }
 
   private static String shown(double si, Shortfall by, Wording wording) {

@@ -154,8 +154,7 @@ public record ListView(
 
   private static List<Labelled> terms(List<Chosen> chosen, PartsList list, Wording wording) {
     List<Labelled> terms = new ArrayList<>();
-    terms.add(
-        new Labelled(wording.text("job.lead"), FitRow.lead(list.leadTimeDays(), wording)));
+    terms.add(new Labelled(wording.text("job.lead"), FitRow.lead(list.leadTimeDays(), wording)));
     if (list.validUntil() != null) {
       terms.add(new Labelled(wording.text("job.valid"), list.validUntil().toString()));
     }

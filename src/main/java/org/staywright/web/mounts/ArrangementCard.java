@@ -60,10 +60,7 @@ public record ArrangementCard(
             millimetre(
                 "mounts.millimetre.frame", Sensitivity.Gradient::frame, sensitivity, wording),
             millimetre(
-                "mounts.millimetre.moving",
-                Sensitivity.Gradient::moving,
-                sensitivity,
-                wording)),
+                "mounts.millimetre.moving", Sensitivity.Gradient::moving, sensitivity, wording)),
         hung(query, mounts).address());
   }
 
