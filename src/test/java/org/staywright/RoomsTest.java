@@ -98,6 +98,7 @@ class RoomsTest {
     room("web.api", "api.request", "shell", "fit", "replace");
     room("web.api.document", "api", "api.request");
     room("web.door", "shell", "api.request");
+    room("web.account", "shell", "door");
   }
 
   private static void room(String name, String... used) {
