@@ -19,12 +19,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Scripts of others that no repository of Maven has in the version wanted: each in a folder named
- * by name and version, with its licence and with SHA256SUMS, as {@code sha256sum -c} reads it.
+ * by name and version, with its licence and with SHA256SUMS.txt, as {@code sha256sum -c} reads it.
  */
 class BroughtAlongTest {
 
   private static final Path LIB = Path.of("src/main/resources/META-INF/resources/lib");
-  private static final String SUMS = "SHA256SUMS";
+  private static final String SUMS = "SHA256SUMS.txt";
 
   static List<Path> folders() throws IOException {
     return in(LIB);

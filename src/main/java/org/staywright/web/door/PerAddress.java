@@ -4,6 +4,10 @@ import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
 import io.github.bucket4j.TimeMeter;
 import io.netty.util.NetUtil;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.HexFormat;
@@ -43,6 +47,19 @@ final class PerAddress {
   PerAddress(int perMinute, TimeMeter clock) {
     this.perMinute = perMinute;
     this.clock = clock;
+  }
+
+  /**
+   * Takes one for whoever sends that; behind a proxy that is trusted, for the address it names.
+   *
+   * @throws WebApplicationException 429, which says how many seconds to wait
+   */
+  void take(RoutingContext request) {
+    long wait = wait(request.request().remoteAddress().host());
+    if (wait > 0) {
+      throw new WebApplicationException(
+          Response.status(429).header(HttpHeaders.RETRY_AFTER, wait).build());
+    }
   }
 
   /** Takes one for that address. Whole seconds until there is one; 0: taken. */

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -64,6 +65,12 @@ class AnswerHeadersTest {
     AnswerHeaders.ALWAYS.forEach(
         (name, value) -> assertEquals(value, answer.header(name), () -> name + " of " + what));
     assertEquals("no-store", answer.header("Cache-Control"), what);
+    String type = answer.contentType();
+    boolean empty = answer.asByteArray().length == 0;
+    assertTrue(empty || !type.isEmpty(), () -> "no type of " + what);
+    assertTrue(
+        !type.startsWith("text/") || type.toLowerCase(Locale.ROOT).contains("charset=utf-8"),
+        () -> type + " of " + what);
     // Over plain HTTP nobody would believe it.
     assertNull(answer.header(AnswerHeaders.STRICT_TRANSPORT), what);
     Set<String> once = new HashSet<>();
@@ -120,6 +127,18 @@ class AnswerHeadersTest {
     String cookie = cookies.get(0).toLowerCase(Locale.ROOT);
     assertTrue(cookie.startsWith("csrf-token="), cookie);
     assertTrue(cookie.contains("samesite=lax") && cookie.contains("httponly"), cookie);
+  }
+
+  /** Whoever is no proxy that is trusted may say so much. */
+  @Test
+  void nobodysWordForHttpsIsTaken() {
+    Response answer =
+        given()
+            .header("X-Forwarded-Proto", "https")
+            .header("Forwarded", "proto=https")
+            .get("/flap");
+    assertNull(answer.header(AnswerHeaders.STRICT_TRANSPORT));
+    assertFalse(answer.header("Set-Cookie").toLowerCase(Locale.ROOT).contains("secure"));
   }
 
   @Test
