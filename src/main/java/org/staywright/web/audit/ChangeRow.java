@@ -57,7 +57,7 @@ public record ChangeRow(
         switch (change.subject()) {
           case JOB, BATCH -> shown.path("name").asText();
           case RANGE -> shown.path("origin").asText();
-          case EVERYTHING -> shown.path("backup").asText();
+          case EVERYTHING -> time(Instant.parse(shown.path("backup").asText()));
         },
         choice.path("count").asText() + " × " + choice.path("partNumber").asText(),
         choice.path("sets").asText(),
