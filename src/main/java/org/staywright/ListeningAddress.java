@@ -6,9 +6,10 @@ import java.net.UnknownHostException;
 /** Where the program listens: to other computers only if somebody asks who is there. */
 final class ListeningAddress {
 
-  /** Who asks: nobody, or a proxy before this program. */
+  /** Who asks: nobody, this program by its accounts, or a proxy before it. */
   enum SignIn {
     NONE,
+    ACCOUNTS,
     PROXY;
 
     static SignIn of(String word) {

@@ -44,6 +44,7 @@ class ArchitectureTest {
     MAY_USE.put("wording", List.of("caution", "fit", "part", "spring", "unit"));
     MAY_USE.put("form", List.of("fit", "part", "mechanism", "motion", "spring", "gas", "unit"));
     MAY_USE.put("database", List.of());
+    MAY_USE.put("account", List.of("database", "unit"));
     MAY_USE.put("stock", List.of("database", "part", "form", "spring", "unit"));
     MAY_USE.put(
         "job", List.of("fit", "part", "mechanism", "form", "database", "stock", "gas", "unit"));
@@ -169,10 +170,10 @@ class ArchitectureTest {
   }
 
   @Test
-  void onlyStockAndJobKnowTheDatabase() {
+  void onlyStockJobAndAccountKnowTheDatabase() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(inside("stock"), inside("job"))
+        .resideOutsideOfPackages(inside("stock"), inside("job"), inside("account"))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(PERSISTENCE)

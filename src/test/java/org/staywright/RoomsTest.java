@@ -79,7 +79,7 @@ class RoomsTest {
     room("document.replace", "sheet", "view");
 
     room("web.shell");
-    room("web.audit", "shell");
+    room("web.audit", "door", "shell");
     room("web.field");
     room("web.chart");
     room("web.query", "shell", "field");
@@ -99,6 +99,7 @@ class RoomsTest {
     room("web.api", "api.request", "shell", "audit", "fit", "replace");
     room("web.api.document", "api", "api.request", "audit");
     room("web.door", "shell", "api.request");
+    room("web.account", "shell", "door");
   }
 
   private static void room(String name, String... used) {

@@ -117,7 +117,7 @@ public final class Failures {
 
   private static int known(int status) {
     return switch (status) {
-      case 400, 404, 405, 406, 409, 412, 413, 415, 422, 428, 503 -> status;
+      case 400, 401, 403, 404, 405, 406, 409, 412, 413, 415, 422, 428, 429, 503 -> status;
       default -> status < 500 ? 400 : 500;
     };
   }

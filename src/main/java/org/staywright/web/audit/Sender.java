@@ -13,11 +13,13 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import org.staywright.database.Author;
 import org.staywright.database.Author.Standing;
+import org.staywright.web.door.SignIn;
+import org.staywright.web.door.Visitor;
 import org.staywright.web.shell.Preference;
 import org.staywright.web.shell.RequestId;
 
 /**
- * Who acts in a request: the one place that says it. Nobody has to sign in, so that a name is what
+ * Who acts in a request: the one place that says it. Where nobody has to sign in, a name is what
  * somebody typed.
  */
 @ApplicationScoped
@@ -33,9 +35,13 @@ public class Sender {
   private static final int LONGEST = 100;
 
   private final CurrentVertxRequest request;
+  private final SignIn signIn;
+  private final Visitor visitor;
 
-  Sender(CurrentVertxRequest request) {
+  Sender(CurrentVertxRequest request, SignIn signIn, Visitor visitor) {
     this.request = request;
+    this.signIn = signIn;
+    this.visitor = visitor;
   }
 
   /**
@@ -44,7 +50,7 @@ public class Sender {
    * @param by its field, which the browser remembers; null where it has none: as remembered
    */
   public Author typed(String by) {
-    if (by == null) {
+    if (by == null || !isAsked()) {
       return author(getRemembered());
     }
     String name = plain(by);
@@ -75,15 +81,20 @@ public class Sender {
 
   /** Whether forms are to ask for a name. */
   public boolean isAsked() {
-    return true;
+    return !signIn.byAccounts();
   }
 
-  private Author author(String name) {
+  /**
+   * @param given as somebody gave it, which counts for nothing where it is known who asks
+   */
+  private Author author(String given) {
     RoutingContext current = request.getCurrent();
     SocketAddress address = current.request().remoteAddress();
+    boolean known = visitor.known();
+    Standing standing = given.isEmpty() ? Standing.NOBODY : Standing.SAID;
     return new Author(
-        name.isEmpty() ? Standing.NOBODY : Standing.SAID,
-        name,
+        known ? Standing.SIGNED_IN : standing,
+        known ? visitor.name() : given,
         address == null ? null : address.hostAddress(),
         RequestId.of(current));
   }

@@ -1,6 +1,8 @@
 package org.staywright.web.door;
 
+import io.quarkus.security.ForbiddenException;
 import io.vertx.core.http.HttpHeaders;
+import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
@@ -31,7 +33,21 @@ public class FrontDoor {
   }
 
   void stand(@Observes Router router) {
-    router.route().order(ORDER).handler(this::meet);
+    router.route().order(ORDER).handler(this::meet).failureHandler(FrontDoor::forbid);
+  }
+
+  /** Whoever is known and may not is told so, on a page where he asked for one. */
+  private static void forbid(RoutingContext context) {
+    if (!(context.failure() instanceof ForbiddenException)) {
+      context.next();
+      return;
+    }
+    Visit visit = Visit.of(context);
+    if (visit.ofInterface()) {
+      turnAway(context, visit, new TurnedAway(403, "problem.detail.403", ""));
+    } else {
+      context.reroute(HttpMethod.GET, NotAllowed.PATH);
+    }
   }
 
   private void meet(RoutingContext context) {

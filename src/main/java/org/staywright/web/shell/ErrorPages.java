@@ -32,7 +32,7 @@ public final class ErrorPages {
 
   private static int known(int status) {
     return switch (status) {
-      case 404, 422, 503 -> status;
+      case 403, 404, 422, 429, 503 -> status;
       default -> status < 500 ? 400 : 500;
     };
   }

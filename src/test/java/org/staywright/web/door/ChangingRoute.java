@@ -1,10 +1,12 @@
 package org.staywright.web.door;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
 import jakarta.ws.rs.PATCH;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
@@ -20,18 +22,32 @@ public record ChangingRoute(String method, String path) {
   private static final List<Class<? extends Annotation>> METHODS =
       List.of(POST.class, PUT.class, PATCH.class, DELETE.class);
 
-  private static final List<ChangingRoute> ALL =
+  private static final JavaClasses OURS =
       new ClassFileImporter()
-              .withImportOption(new ImportOption.DoNotIncludeTests())
-              .importPackages("org.staywright.web")
-              .stream()
-              .flatMap(each -> each.getMethods().stream())
-              .flatMap(ChangingRoute::of)
-              .sorted(Comparator.comparing(ChangingRoute::path))
-              .toList();
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("org.staywright.web");
+
+  private static final List<ChangingRoute> ALL =
+      methods()
+          .flatMap(ChangingRoute::of)
+          .sorted(Comparator.comparing(ChangingRoute::path))
+          .toList();
 
   public static Stream<ChangingRoute> all() {
     return ALL.stream();
+  }
+
+  /** Addresses under which something is only told, filled likewise. */
+  static Stream<String> told() {
+    return methods()
+        .filter(method -> method.isAnnotatedWith(GET.class))
+        .map(method -> new ChangingRoute("GET", path(method)).filled())
+        .distinct()
+        .sorted();
+  }
+
+  private static Stream<JavaMethod> methods() {
+    return OURS.stream().flatMap(each -> each.getMethods().stream());
   }
 
   private static Stream<ChangingRoute> of(JavaMethod method) {

@@ -30,7 +30,8 @@ class FrontDoorTest {
       List.of("text/plain", "application/x-www-form-urlencoded", "multipart/form-data; boundary=x");
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/api/v1/parts", "/style.css", "/q/openapi", "/no-such-page"})
+  @ValueSource(
+      strings = {"/", "/api/v1/parts", "/css/staywright.css", "/q/openapi", "/no-such-page"})
   void doesNotAnswerUnderAnotherName(String path) {
     given()
         .header("Host", "rebound.example")

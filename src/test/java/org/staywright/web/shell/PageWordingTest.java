@@ -249,7 +249,7 @@ class PageWordingTest {
     for (String name : FIGURES_IN_TIME) {
       keys.add("time.figure." + name);
     }
-    for (int status : new int[] {400, 404, 422, 500, 503}) {
+    for (int status : new int[] {400, 403, 404, 422, 429, 500, 503}) {
       keys.add("page.error." + status);
       keys.add("page.error." + status + ".advice");
     }

@@ -1,0 +1,2 @@
+/** Who may come in and do what: accounts with their roles, sessions and tokens for programs. */
+package org.staywright.account;

@@ -1,0 +1,97 @@
+package org.staywright.web.door;
+
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.identity.IdentityProviderManager;
+import io.quarkus.security.identity.SecurityIdentity;
+import io.quarkus.security.identity.request.AuthenticationRequest;
+import io.quarkus.security.runtime.QuarkusSecurityIdentity;
+import io.quarkus.vertx.http.runtime.security.ChallengeData;
+import io.quarkus.vertx.http.runtime.security.HttpAuthenticationMechanism;
+import io.smallrye.mutiny.Uni;
+import io.vertx.core.http.Cookie;
+import io.vertx.core.http.HttpHeaders;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.inject.Singleton;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import org.staywright.account.Token;
+import org.staywright.web.api.request.Problem;
+import org.staywright.web.shell.Preference;
+
+/** Takes the key of a request from its cookie, or a program's from its header. */
+@Singleton
+public class KeyRing implements HttpAuthenticationMechanism {
+
+  public static final String COOKIE = "staywright-session";
+
+  private static final SecurityIdentity NOBODY =
+      QuarkusSecurityIdentity.builder().setAnonymous(true).build();
+
+  private static final String BEARER = "Bearer ";
+  private static final String CHALLENGE = "WWW-Authenticate";
+  private static final String REALM = "Bearer realm=\"Staywright\"";
+
+  /** Before the mechanisms that come with Quarkus, to which other tokens are left. */
+  private static final int PRIORITY = 3000;
+
+  @Override
+  public int getPriority() {
+    return PRIORITY;
+  }
+
+  @Override
+  public Set<Class<? extends AuthenticationRequest>> getCredentialTypes() {
+    return Set.of(Key.class);
+  }
+
+  @Override
+  public Uni<SecurityIdentity> authenticate(
+      RoutingContext context, IdentityProviderManager providers) {
+    String shown = context.request().getHeader(HttpHeaders.AUTHORIZATION);
+    if (shown != null && shown.startsWith(BEARER + Token.PREFIX)) {
+      return holder(providers, Key.ofProgram(shown.substring(BEARER.length()).strip()));
+    }
+    Cookie cookie = context.request().getCookie(COOKIE);
+    if (cookie == null || shown != null) {
+      return Uni.createFrom().nullItem();
+    }
+    return holder(providers, Key.ofBrowser(cookie.getValue()));
+  }
+
+  /** A key that is spent is as good as none; what wants one then answers with a challenge. */
+  private static Uni<SecurityIdentity> holder(IdentityProviderManager providers, Key key) {
+    return providers
+        .authenticate(key)
+        .onFailure(AuthenticationFailedException.class)
+        .recoverWithItem(NOBODY);
+  }
+
+  @Override
+  public Uni<ChallengeData> getChallenge(RoutingContext context) {
+    return Uni.createFrom().item(new ChallengeData(401, CHALLENGE, REALM));
+  }
+
+  /** A page leads to where one signs in, and from there back. */
+  @Override
+  public Uni<Boolean> sendChallenge(RoutingContext context) {
+    if (Visit.of(context).ofInterface()) {
+      String problem = Problem.of(Preference.of(context).metric(), 401).json();
+      context
+          .response()
+          .setStatusCode(401)
+          .putHeader(CHALLENGE, REALM)
+          .putHeader(HttpHeaders.CONTENT_TYPE, Problem.TYPE)
+          .end(problem);
+    } else {
+      String to = URLEncoder.encode(context.request().uri(), StandardCharsets.UTF_8);
+      boolean reads = context.request().method().name().equals("GET");
+      context
+          .response()
+          .setStatusCode(303)
+          .putHeader(HttpHeaders.LOCATION, "/sign-in" + (reads ? "?to=" + to : ""))
+          .end();
+    }
+    return Uni.createFrom().item(true);
+  }
+}
