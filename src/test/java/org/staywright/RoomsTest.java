@@ -79,6 +79,8 @@ class RoomsTest {
     room("document.replace", "sheet", "view");
 
     room("web.shell");
+    room("web.api.request");
+    room("web.door", "shell", "api.request");
     room("web.audit", "door", "shell");
     room("web.field");
     room("web.chart");
@@ -95,11 +97,9 @@ class RoomsTest {
     room("web.stock", "shell", "audit");
     room("web.backup", "shell", "audit", "stock");
     room("web.batch", "shell", "audit", "stock");
-    room("web.api.request");
     room("web.api", "api.request", "shell", "audit", "fit", "replace");
     room("web.api.document", "api", "api.request", "audit");
-    room("web.door", "shell", "api.request");
-    room("web.account", "shell", "door");
+    room("web.account", "shell", "audit", "door");
   }
 
   private static void room(String name, String... used) {

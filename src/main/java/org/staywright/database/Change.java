@@ -21,6 +21,10 @@ public record Change(
     /** By the number of the revision that was made. */
     RANGE,
     BATCH,
+    /** Somebody who may sign in. */
+    ACCOUNT,
+    /** What a program signs in with. */
+    TOKEN,
     /** All there is, replaced at once: by the number of the revision that was made. */
     EVERYTHING;
 
@@ -44,7 +48,13 @@ public record Change(
     /** As it was before. */
     RESTORED,
     BEGUN,
-    STOPPED;
+    STOPPED,
+    /** A word was given with which a password is chosen. */
+    INVITED,
+    /** A password was chosen. */
+    WELCOMED,
+    /** For a while, after too many wrong passwords. */
+    LOCKED;
 
     public String code() {
       return name().toLowerCase(Locale.ROOT);

@@ -55,9 +55,9 @@ public record ChangeRow(
         "audit.what." + change.subject().code() + "." + change.action().code(),
         change.id(),
         switch (change.subject()) {
-          case JOB, BATCH -> shown.path("name").asText();
+          case JOB, BATCH, ACCOUNT, TOKEN -> shown.path("name").asText();
           case RANGE -> shown.path("origin").asText();
-          case EVERYTHING -> shown.path("backup").asText();
+          case EVERYTHING -> time(Instant.parse(shown.path("backup").asText()));
         },
         choice.path("count").asText() + " × " + choice.path("partNumber").asText(),
         choice.path("sets").asText(),
@@ -70,6 +70,8 @@ public record ChangeRow(
       case JOB -> gone ? "" : "/jobs/" + change.id();
       case RANGE, EVERYTHING -> "/stock/revisions/" + change.id();
       case BATCH -> gone ? "" : "/batches/" + change.id();
+      case ACCOUNT -> "/accounts";
+      case TOKEN -> "";
     };
   }
 

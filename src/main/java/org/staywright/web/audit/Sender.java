@@ -67,6 +67,11 @@ public class Sender {
     return author(from == null ? "" : plain(utf8(from)));
   }
 
+  /** Of one who is about to sign in: he says who he is, and that is not known yet. */
+  public Author named(String name) {
+    return author(plain(name));
+  }
+
   /** The name that was typed last in this browser, "" for none. */
   public String getRemembered() {
     Cookie cookie = request.getCurrent().request().getCookie(BY);

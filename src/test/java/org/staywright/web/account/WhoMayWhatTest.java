@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.is;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -45,7 +46,7 @@ class WhoMayWhatTest {
     for (String id : List.of("importStock", "importAgain", "importFaults", "restoreRevision")) {
       LEAST.put(id, Role.KEEPER);
     }
-    for (String id : List.of("backup", "restoreBackup")) {
+    for (String id : List.of("backup", "restoreBackup", "listChanges", "change", "changesCsv")) {
       LEAST.put(id, Role.ADMINISTRATOR);
     }
   }
@@ -58,13 +59,13 @@ class WhoMayWhatTest {
   void makeAnAccountOfEachRole() {
     if (TOKENS.isEmpty()) {
       for (Role role : Role.values()) {
-        accounts.add("a " + role.code(), role);
+        accounts.add(ANNA, "a " + role.code(), role);
         Account account =
             accounts.all().stream()
                 .filter(each -> each.name.equals("a " + role.code()))
                 .findFirst()
                 .orElseThrow();
-        TOKENS.put(role, accounts.addToken(account.id, "test", role, 1));
+        TOKENS.put(role, accounts.addToken(ANNA, account.id, "test", role, 1));
       }
     }
   }
@@ -111,6 +112,7 @@ class WhoMayWhatTest {
     "/account, READER",
     "/accounts, ADMINISTRATOR",
     "/backup, ADMINISTRATOR",
+    "/changes, ADMINISTRATOR",
     "/q/metrics, READER",
     "/no-such-page, READER",
   })

@@ -44,6 +44,8 @@ class AuditedRoutesTest {
 
   private static final String WORKS_OUT = "works out and stores nothing";
   private static final String WAITS = "takes a file in, which changes nothing until it is written";
+  private static final String ACCOUNTS = "only where there are accounts: AuditedAccountsTest";
+  private static final String SESSION = "begins or ends a session and changes nothing else";
   private static final String NOBODY_HOME = "nothing is there";
 
   /** What changes nothing that is kept, and why it is taken for that. */
@@ -51,6 +53,15 @@ class AuditedRoutesTest {
       Map.ofEntries(
           Map.entry("POST /preferences", "kept by the browser alone"),
           Map.entry("POST /changes/name", "kept by the browser alone"),
+          Map.entry("POST /accounts", ACCOUNTS),
+          Map.entry("POST /accounts/{id}", ACCOUNTS),
+          Map.entry("POST /accounts/{id}/word", ACCOUNTS),
+          Map.entry("POST /account/password", ACCOUNTS),
+          Map.entry("POST /account/tokens", ACCOUNTS),
+          Map.entry("POST /account/tokens/{id}/remove", ACCOUNTS),
+          Map.entry("POST /account/sign-out", SESSION),
+          Map.entry("POST /sign-in", SESSION),
+          Map.entry("POST /welcome", ACCOUNTS),
           Map.entry("POST /{path:.+}", NOBODY_HOME),
           Map.entry("PUT /{path:.+}", NOBODY_HOME),
           Map.entry("DELETE /{path:.+}", NOBODY_HOME),
