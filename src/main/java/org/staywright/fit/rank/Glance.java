@@ -9,10 +9,12 @@ import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Extreme;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Figures.Hand;
+import org.staywright.fit.job.Figures.Hanging;
 import org.staywright.fit.job.Figures.Hold;
 import org.staywright.fit.job.Figures.Landing;
 import org.staywright.fit.job.Figures.Lengths;
 import org.staywright.fit.job.Figures.OneFailed;
+import org.staywright.fit.job.Figures.Strength;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.job.Still;
@@ -70,14 +72,14 @@ public final class Glance {
             null,
             lanes.still == null ? null : hand.still[lane] / reach),
         hold,
-        new Landing(null, false),
-        null,
+        Landing.UNKNOWN,
+        Strength.UNKNOWN,
         new OneFailed(
             job.requirements().asks(Criterion.ONE_FAILED)
                 ? hold(lane, count - 1).open().value()
                 : Double.NaN,
             Double.NaN),
-        null);
+        Hanging.UNKNOWN);
   }
 
   private Double risesFrom(Lanes.Hand hand, int lane) {
