@@ -93,7 +93,7 @@ public record Figures(
       Extreme openWorst,
       Extreme closeWorst,
       @Nullable Double selfOpensFrom,
-      Double selfOpensFromWorst,
+      @Nullable Double selfOpensFromWorst,
       @Nullable Double staysFrom,
       @Nullable Double staysPut) {
 

@@ -1,5 +1,6 @@
 package org.staywright.fit.rank;
 
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Alongside;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Figuring;
@@ -31,7 +32,7 @@ public final class Glance {
   private final Travel travel;
   private final Alongside along;
   private final Lanes lanes;
-  private final Double overCentre;
+  private final @Nullable Double overCentre;
   private final double holdRatio;
   private final double holdOpen;
 
@@ -65,8 +66,8 @@ public final class Glance {
             Double.NaN,
             Double.NaN,
             hand.rms(lane, travel),
-            new Extreme(hand.open[lane] / reach, Double.NaN, null),
-            new Extreme(hand.close[lane] / reach, Double.NaN, null),
+            most(hand.open[lane] / reach),
+            most(hand.close[lane] / reach),
             null,
             risesFrom(hand, lane),
             null,
@@ -82,7 +83,13 @@ public final class Glance {
         Hanging.UNKNOWN);
   }
 
-  private Double risesFrom(Lanes.Hand hand, int lane) {
+  /** No lane knows where, or in which corner: nobody may ask a glance for these. */
+  @SuppressWarnings("NullAway")
+  private static Extreme most(double value) {
+    return new Extreme(value, Double.NaN, null);
+  }
+
+  private @Nullable Double risesFrom(Lanes.Hand hand, int lane) {
     int from = (int) hand.held[lane] + 1;
     return !lanes.rising || from > travel.last() ? null : travel.q()[from];
   }
