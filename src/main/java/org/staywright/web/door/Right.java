@@ -33,6 +33,7 @@ record Right(Set<String> methods, Pattern path, Optional<Role> role) {
           atLeast(Role.ADMINISTRATOR, SEND, "/accounts(/.*)?|/backup(/.*)?|/api/v1/restore"),
           atLeast(Role.KEEPER, READ, "(/api/v1)?/stock/imports(/.*)?"),
           atLeast(Role.KEEPER, SEND, "(/api/v1)?/stock(/.*)?"),
+          atLeast(Role.EDITOR, READ, "/jobs/[^/]+/removal"),
           atLeast(Role.EDITOR, SEND, "(/api/v1)?/(jobs|batches)(/.*)?|/api/v1/tasks/.*"),
           atLeast(Role.READER, SEND, "/account/.*|/mounts/stop|/profile/points"),
           atLeast(
