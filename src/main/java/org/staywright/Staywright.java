@@ -18,6 +18,7 @@ public class Staywright {
   public static void main(String... args) {
     try {
       ListeningAddress.check(setting("quarkus.http.host"), setting("staywright.sign-in"));
+      ListeningAddress.check(setting("staywright.management.host"), setting("staywright.sign-in"));
       if (setting("quarkus.datasource.jdbc.url").startsWith("jdbc:h2:file:")) {
         prepareFolder();
       }

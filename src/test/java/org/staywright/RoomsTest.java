@@ -79,26 +79,27 @@ class RoomsTest {
     room("document.replace", "sheet", "view");
 
     room("web.shell");
+    room("web.api.request");
+    room("web.door", "shell", "api.request");
+    room("web.audit", "door", "shell");
     room("web.field");
     room("web.chart");
     room("web.query", "shell", "field");
     room("web.fit", "shell", "field", "chart", "query");
     room("web.bench", "shell", "field", "chart", "query", "fit");
     room("web.time", "field", "chart", "query", "fit");
-    room("web.job", "shell", "field", "query", "fit", "bench");
+    room("web.job", "shell", "audit", "field", "query", "fit", "bench");
     room("web.start", "shell", "query", "job");
     room("web.mounts", "shell", "field", "chart", "query", "fit", "start");
     room("web.compare", "shell", "field", "chart", "query", "fit", "job");
     room("web.part", "shell", "field", "chart", "fit");
     room("web.replace", "shell", "field", "chart", "query", "fit", "job", "part");
-    room("web.stock", "shell");
-    room("web.backup", "shell", "stock");
-    room("web.batch", "shell", "stock");
-    room("web.api.request");
-    room("web.api", "api.request", "shell", "fit", "replace");
-    room("web.api.document", "api", "api.request");
-    room("web.door", "shell", "api.request");
-    room("web.account", "shell", "door");
+    room("web.stock", "shell", "audit");
+    room("web.backup", "shell", "audit", "stock");
+    room("web.batch", "shell", "audit", "stock");
+    room("web.api", "api.request", "shell", "audit", "fit", "replace");
+    room("web.api.document", "api", "api.request", "audit");
+    room("web.account", "shell", "audit", "door");
   }
 
   private static void room(String name, String... used) {

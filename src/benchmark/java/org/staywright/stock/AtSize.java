@@ -9,7 +9,11 @@ import java.util.Map;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Change;
 import org.staywright.database.Database;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.stock.intake.ImportOptions;
 import org.staywright.stock.intake.Imports;
 import org.staywright.stock.intake.Inbox;
@@ -34,7 +38,8 @@ final class AtSize {
   Imports.Outcome take(Path file) throws IOException {
     try (InputStream bytes = Files.newInputStream(file)) {
       Imports.Outcome outcome =
-          imports.write(inbox.take(bytes, "synthetic"), REPLACE, (done, total) -> true);
+          imports.write(
+              Author.PROGRAM, inbox.take(bytes, "synthetic"), REPLACE, (done, total) -> true);
       if (outcome.revision() == 0) {
         throw new IllegalStateException("refused: " + outcome.checked().faults().get(0));
       }
@@ -57,7 +62,7 @@ final class AtSize {
     private final Database database;
 
     PlainStock(DataSource source) {
-      super(new StockRows(source));
+      super(new StockRows(source), new Audit(source));
       database = new Database(source);
     }
 
@@ -76,7 +81,7 @@ final class AtSize {
     }
 
     @Override
-    public int revise(int base, String origin, Revising work) {
+    public int revise(Author author, int base, String origin, Revising work) {
       int revision = base + 1;
       return database.write(
           connection -> {
@@ -85,6 +90,12 @@ final class AtSize {
                     "insert into stock_revision (revision, origin) values (" + revision + ", '')")
                 .executeUpdate();
             StockRows.change(connection, revision, work);
+            String after = AnswerJson.tree(RevisionSummary.of(connection, revision)).toString();
+            String id = Integer.toString(revision);
+            Audit.note(
+                connection,
+                author,
+                new Change(Change.Subject.RANGE, id, Change.Action.IMPORTED, null, after));
             return revision;
           });
     }

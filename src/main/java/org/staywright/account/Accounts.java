@@ -10,6 +10,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Change;
+import org.staywright.database.Change.Action;
+import org.staywright.database.Change.Subject;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
@@ -28,14 +34,11 @@ public class Accounts {
 
   private static final Duration WORD_LASTS = Duration.ofDays(7);
 
-  private final Clock clock;
+  private final Clock clock = Clock.systemUTC();
+  private final Audit audit;
 
-  public Accounts() {
-    this(Clock.systemUTC());
-  }
-
-  Accounts(Clock clock) {
-    this.clock = clock;
+  Accounts(Audit audit) {
+    this.audit = audit;
   }
 
   /** A new word for the first administrator, as long as nobody has ever signed in. */
@@ -44,12 +47,12 @@ public class Accounts {
       return Optional.empty();
     }
     Account first = Account.named(FIRST).orElse(null);
-    return Optional.of(first == null ? add(FIRST, Role.ADMINISTRATOR) : invite(first.id));
+    return Optional.of(first == null ? add(Author.PROGRAM, FIRST, Role.ADMINISTRATOR) : invite(Author.PROGRAM, first.id));
   }
 
   /** A new word for somebody who cannot be asked for one: empty where there is no such account. */
   public Optional<String> wordFor(String name) {
-    return Account.named(name).map(account -> invite(account.id));
+    return Account.named(name).map(account -> invite(Author.PROGRAM, account.id));
   }
 
   public List<Account> all() {
@@ -61,7 +64,7 @@ public class Accounts {
   }
 
   /** The word with which its owner chooses a password. */
-  public String add(String name, Role role) {
+  public String add(Author author, String name, Role role) {
     String plain = name.strip();
     if (plain.isEmpty() || plain.length() > LONGEST_NAME) {
       throw refused("name", name, "1–" + LONGEST_NAME, "account-name");
@@ -76,22 +79,37 @@ public class Accounts {
     account.active = true;
     account.created = now();
     account.persist();
-    return invite(account.id);
-  }
-
-  /** A new word for one who has forgotten his password; whoever was signed in is not any more. */
-  public String invite(long id) {
-    Account account = Account.findById(id);
-    String word = Secret.word();
-    account.wordDigest = Secret.digest(word);
-    account.wordEnds = now().plus(WORD_LASTS);
-    account.passwordHash = null;
-    Session.delete("account", account);
+    String word = word(account);
+    note(author, account, Action.ADDED, null);
     return word;
   }
 
-  public void change(long id, Role role, boolean active) {
+  /** A new word for one who has forgotten his password; whoever was signed in is not any more. */
+  public String invite(Author author, long id) {
     Account account = Account.findById(id);
+    String before = Told.of(account);
+    String word = word(account);
+    account.passwordHash = null;
+    Session.delete("account", account);
+    note(author, account, Action.INVITED, before);
+    return word;
+  }
+
+  private String word(Account account) {
+    String word = Secret.word();
+    account.wordDigest = Secret.digest(word);
+    account.wordEnds = now().plus(WORD_LASTS);
+    return word;
+  }
+
+  private void note(Author author, Account account, Action action, @Nullable String before) {
+    String id = account.id.toString();
+    audit.note(author, new Change(Subject.ACCOUNT, id, action, before, Told.of(account)));
+  }
+
+  public void change(Author author, long id, Role role, boolean active) {
+    Account account = Account.findById(id);
+    String before = Told.of(account);
     boolean stays = active && role == Role.ADMINISTRATOR;
     if (!stays && lastAdministrator(account)) {
       throw refused("role", role.code(), Role.ADMINISTRATOR.code(), "account-last");
@@ -101,6 +119,7 @@ public class Accounts {
     if (!active) {
       Session.delete("account", account);
     }
+    note(author, account, Action.CHANGED, before);
   }
 
   private static boolean lastAdministrator(Account account) {
@@ -114,7 +133,7 @@ public class Accounts {
   }
 
   /** The secret, which is shown once. */
-  public String addToken(long account, String name, Role role, int days) {
+  public String addToken(Author author, long account, String name, Role role, int days) {
     Account owner = Account.findById(account);
     List<Fault> faults = new ArrayList<>();
     if (name.isBlank() || name.length() > LONGEST_NAME) {
@@ -138,12 +157,22 @@ public class Accounts {
     token.created = now();
     token.ends = now().plus(Duration.ofDays(days));
     token.persist();
+    String id = token.id.toString();
+    audit.note(author, new Change(Subject.TOKEN, id, Action.ADDED, null, Told.of(token)));
     return secret;
   }
 
   /** False where there is none of that account. */
-  public boolean removeToken(long account, long token) {
-    return Token.delete("id = ?1 and account.id = ?2", token, account) == 1;
+  public boolean removeToken(Author author, long account, long id) {
+    Token token = Token.findById(id);
+    if (token == null || token.account.id != account) {
+      return false;
+    }
+    String before = Told.of(token);
+    token.delete();
+    audit.note(
+        author, new Change(Subject.TOKEN, Long.toString(id), Action.REMOVED, before, null));
+    return true;
   }
 
   /** Refuses what is too short, too long or the name itself. */

@@ -1,6 +1,7 @@
 package org.staywright.account;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
@@ -8,6 +9,11 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Change;
+import org.staywright.database.Change.Action;
+import org.staywright.database.Change.Subject;
 
 /** Names and passwords in, sessions out. */
 @ApplicationScoped
@@ -23,20 +29,25 @@ public class SigningIn {
   static final Duration LONGEST_LOCK = Duration.ofMinutes(15);
 
   private final Clock clock;
+  private final Audit audit;
 
-  public SigningIn() {
-    this(Clock.systemUTC());
+  @Inject
+  SigningIn(Audit audit) {
+    this(Clock.systemUTC(), audit);
   }
 
-  SigningIn(Clock clock) {
+  SigningIn(Clock clock, Audit audit) {
     this.clock = clock;
+    this.audit = audit;
   }
 
   /**
    * The secret of a new session. Empty for a wrong name, a wrong password and a locked account
    * alike: who guesses is not told which, nor by how long it takes.
+   *
+   * @param author who tries
    */
-  public Optional<String> signIn(String name, String password) {
+  public Optional<String> signIn(Author author, String name, String password) {
     Optional<Account> found = Account.named(name);
     boolean right =
         PasswordHash.matches(password, found.map(account -> account.passwordHash).orElse(null));
@@ -48,7 +59,7 @@ public class SigningIn {
       return Optional.empty();
     }
     if (!right || !account.active) {
-      fail(account.id);
+      fail(author, account.id);
       return Optional.empty();
     }
     return Optional.of(begin(account));
@@ -59,14 +70,18 @@ public class SigningIn {
   }
 
   /** Counted in the database: several may guess at once, at several instances. */
-  private void fail(long id) {
+  private void fail(Author author, long id) {
     Account.update("failures = failures + 1 where id = ?1", id);
     Account.getEntityManager().clear();
-    int over = Account.<Account>findById(id).failures - FREE_FAILURES;
+    Account account = Account.findById(id);
+    int over = account.failures - FREE_FAILURES;
     if (over > 0) {
       Duration lock = FIRST_LOCK.multipliedBy(1L << Math.min(over - 1, 10));
       Instant until = now().plus(lock.compareTo(LONGEST_LOCK) > 0 ? LONGEST_LOCK : lock);
+      String before = Told.of(account);
       Account.update("lockedUntil = ?1 where id = ?2", until, id);
+      Account.getEntityManager().refresh(account);
+      note(author, Action.LOCKED, before, account);
     }
   }
 
@@ -90,13 +105,13 @@ public class SigningIn {
    * A password chosen with the word that was given for it; whoever was signed in before is not any
    * more. False for a wrong name and a wrong or spent word alike.
    */
-  public boolean choosePassword(String name, String word, String password) {
+  public boolean choosePassword(Author author, String name, String word, String password) {
     Optional<Account> found =
         Account.named(name)
             .filter(account -> account.active && account.wordDigest != null)
             .filter(account -> account.wordDigest.equals(Secret.digest(plain(word))))
             .filter(account -> now().isBefore(account.wordEnds));
-    found.ifPresent(account -> set(account, password));
+    found.ifPresent(account -> set(author, account, password));
     return found.isPresent();
   }
 
@@ -106,26 +121,33 @@ public class SigningIn {
   }
 
   /** False where the old one is wrong. */
-  public boolean changePassword(long id, String old, String password) {
+  public boolean changePassword(Author author, long id, String old, String password) {
     Account account = Account.findById(id);
     if (account == null || locked(account)) {
       return false;
     }
     if (!PasswordHash.matches(old, account.passwordHash)) {
-      fail(id);
+      fail(author, id);
       return false;
     }
-    set(account, password);
+    set(author, account, password);
     return true;
   }
 
-  private static void set(Account account, String password) {
+  private void set(Author author, Account account, String password) {
+    String before = Told.of(account);
     account.passwordHash = PasswordHash.of(password);
     account.wordDigest = null;
     account.wordEnds = null;
     account.failures = 0;
     account.lockedUntil = null;
     Session.delete("account", account);
+    note(author, Action.WELCOMED, before, account);
+  }
+
+  private void note(Author author, Action action, String before, Account account) {
+    String id = account.id.toString();
+    audit.note(author, new Change(Subject.ACCOUNT, id, action, before, Told.of(account)));
   }
 
   /** Who holds the secret of a session that lasts. */

@@ -6,14 +6,24 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.SQLTimeoutException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Change;
+import org.staywright.database.Change.Action;
+import org.staywright.database.Change.Subject;
 import org.staywright.database.Database;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.stock.StockRows;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
@@ -21,12 +31,23 @@ import org.staywright.unit.Refusal;
 /**
  * Puts a backup in the place of everything there is, all of it or nothing. Nothing restored is
  * taken for what someone still remembers: the range gets a stock revision that never was, jobs a
- * version that nobody has seen.
+ * version that nobody has seen. The audit stays, and tells of it.
  */
 @ApplicationScoped
 public class Restoration {
 
   private static final int BATCH = 1000;
+
+  /**
+   * Everything there is, as the audit tells of it.
+   *
+   * @param revision the newest
+   * @param created when that was made
+   * @param backup when it was made, null for what is no backup
+   * @param rows number of them, by table
+   */
+  private record Replaced(
+      long revision, @Nullable Instant created, @Nullable Instant backup, Map<String, Long> rows) {}
 
   private final Database database;
 
@@ -54,10 +75,10 @@ public class Restoration {
    * @return what there is now
    * @throws Refusal where the backup is refused: then nothing has changed
    */
-  public Contents restore(Path file) {
+  public Contents restore(Author author, Path file) {
     try (Archive archive = Archive.open(file)) {
       raiseNumbers(checked(archive));
-      return database.write(connection -> replace(connection, archive));
+      return database.write(connection -> replace(connection, author, archive));
     } catch (IOException e) {
       throw new UncheckedIOException("the backup cannot be read", e);
     }
@@ -106,11 +127,13 @@ public class Restoration {
     }
   }
 
-  private static Contents replace(Connection connection, Archive archive) throws SQLException {
+  private static Contents replace(Connection connection, Author author, Archive archive)
+      throws SQLException {
     try {
       hold(connection);
       long revision =
           StoredTable.number(connection, "select coalesce(max(revision), 0) from stock_revision");
+      String before = told(connection, Contents.of(connection), revision, null);
       long version =
           StoredTable.number(connection, "select coalesce(max(version), -1) from job") + 1;
       List<StoredTable> tables = StoredTable.all(connection);
@@ -124,10 +147,43 @@ public class Restoration {
         throw new Refusal(fault("backup-while-writing"));
       }
       run(connection, "update job set version = version + " + version);
-      tryRows(connection, addRevision(connection, revision, archive));
-      return Contents.of(connection);
+      int added = addRevision(connection, revision, archive);
+      tryRows(connection, added);
+      Contents after = Contents.of(connection);
+      Audit.note(
+          connection,
+          author,
+          new Change(
+              Subject.EVERYTHING,
+              Integer.toString(added),
+              Action.RESTORED,
+              before,
+              told(connection, after, added, archive.manifest().contents().created())));
+      return after;
     } catch (SQLException e) {
       throw refused(e);
+    }
+  }
+
+  /**
+   * @param backup when it was made, null for what is no backup
+   */
+  private static String told(
+      Connection connection, Contents contents, long revision, @Nullable Instant backup)
+      throws SQLException {
+    Instant created = created(connection, revision);
+    return AnswerJson.tree(new Replaced(revision, created, backup, contents.rows())).toString();
+  }
+
+  /** When a revision was made, null where there is none. */
+  private static @Nullable Instant created(Connection connection, long revision)
+      throws SQLException {
+    try (PreparedStatement query =
+        connection.prepareStatement("select created from stock_revision where revision = ?")) {
+      query.setLong(1, revision);
+      try (ResultSet row = query.executeQuery()) {
+        return row.next() ? row.getObject(1, OffsetDateTime.class).toInstant() : null;
+      }
     }
   }
 

@@ -12,27 +12,44 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Change;
+import org.staywright.database.Change.Action;
+import org.staywright.database.Change.Subject;
 import org.staywright.fit.job.Job;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.JobForm;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.schema.JsonText;
+import org.staywright.job.order.Choice;
 import org.staywright.part.Range;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
-/** The saved jobs. Whatever changes one names the version it has seen. */
+/**
+ * The saved jobs. Whatever changes one names the version it has seen and who changes it; the audit
+ * tells of it in the same transaction.
+ */
 @ApplicationScoped
 @Transactional
 public class Jobs {
 
   private final Clock clock = Clock.systemUTC();
+  private final Audit audit;
+
+  Jobs(Audit audit) {
+    this.audit = audit;
+  }
 
   /** Stores a job with every default filled in. */
-  public SavedJob add(ObjectNode document) {
+  public SavedJob add(Author author, ObjectNode document) {
     SavedJob job = new SavedJob();
     job.created = now();
     write(job, document);
     job.persistAndFlush();
+    note(author, job.id, Action.ADDED, null, shown(job));
     return job;
   }
 
@@ -72,34 +89,42 @@ public class Jobs {
    *
    * @param range that the choice was made from, null where there is none
    */
-  public SavedJob change(long id, int version, ObjectNode document, Range range) {
+  public SavedJob change(
+      Author author, long id, int version, ObjectNode document, Range range) {
     SavedJob job = seen(id, version);
+    String before = shown(job);
     if (job.choice != null) {
       Choosing.again(JobForm.read(document, range), range, job.choice);
     }
     write(job, document);
-    return flushed(job);
+    return flushed(author, Action.CHANGED, before, job);
   }
 
-  public void remove(long id, int version) {
+  public void remove(Author author, long id, int version) {
     SavedJob job = seen(id, version);
+    String before = shown(job);
     job.delete();
-    flushed(job);
+    flush();
+    note(author, id, Action.REMOVED, before, null);
   }
 
   /** Freezes a part of a range for a job, unless it is out for it. */
-  public SavedJob choose(long id, int version, Range range, ChoiceForm wish) {
+  public SavedJob choose(Author author, long id, int version, Range range, ChoiceForm wish) {
     SavedJob job = seen(id, version);
+    String before = shown(job);
+    Choice earlier = job.choice;
     job.choice = Choosing.first(read(job, range), range, wish, now());
     job.changed = now();
-    return flushed(job);
+    Action action = job.choice.repeats(earlier) ? Action.ORDERED : Action.CHOSEN;
+    return flushed(author, action, before, job);
   }
 
-  public SavedJob unchoose(long id, int version) {
+  public SavedJob unchoose(Author author, long id, int version) {
     SavedJob job = seen(id, version);
+    String before = shown(job);
     job.choice = null;
     job.changed = now();
-    return flushed(job);
+    return flushed(author, Action.UNCHOSEN, before, job);
   }
 
   /**
@@ -131,13 +156,28 @@ public class Jobs {
     return job;
   }
 
-  private static SavedJob flushed(SavedJob job) {
+  private SavedJob flushed(Author author, Action action, String before, SavedJob job) {
+    flush();
+    note(author, job.id, action, before, shown(job));
+    return job;
+  }
+
+  private static void flush() {
     try {
       SavedJob.flush();
-      return job;
     } catch (OptimisticLockException e) {
       throw new Stale();
     }
+  }
+
+  /** As the interface shows it. */
+  private static String shown(SavedJob job) {
+    return AnswerJson.tree(SavedJobAnswer.of(job)).toString();
+  }
+
+  private void note(
+      Author author, long id, Action action, @Nullable String before, @Nullable String after) {
+    audit.note(author, new Change(Subject.JOB, Long.toString(id), action, before, after));
   }
 
   /** As fine as every database keeps it. */

@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.staywright.database.Author;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.schema.JsonText;
 import org.staywright.stock.Stock;
@@ -47,7 +48,7 @@ public class SampleJobs {
     stock.hold();
     if (wanted && LoadedSamples.count() == 0) {
       for (JsonNode job : file()) {
-        jobs.add(JobForm.withDefaults(job));
+        jobs.add(Author.PROGRAM, JobForm.withDefaults(job));
       }
       LoadedSamples mark = new LoadedSamples();
       mark.loaded = Instant.now().truncatedTo(ChronoUnit.MILLIS);

@@ -11,6 +11,13 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.hibernate.exception.ConstraintViolationException;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Author.Standing;
+import org.staywright.database.Change;
+import org.staywright.database.Change.Action;
+import org.staywright.database.Change.Subject;
+import org.staywright.form.schema.AnswerJson;
 import org.staywright.form.stock.StockRow;
 import org.staywright.part.Fitting;
 import org.staywright.part.Part;
@@ -27,9 +34,11 @@ public class Stock {
   private static final int A_DAY = 86_400;
 
   private final StockRows rows;
+  private final Audit audit;
 
-  public Stock(StockRows rows) {
+  public Stock(StockRows rows, Audit audit) {
     this.rows = rows;
+    this.audit = audit;
   }
 
   /** The newest revision, 0 where there is none yet. */
@@ -60,7 +69,7 @@ public class Stock {
   }
 
   /**
-   * Makes a first revision, all of it or nothing.
+   * Makes a first revision, all of it or nothing: by itself, nobody has asked for it.
    *
    * @param origin where the rows come from
    * @return its number, or empty where there is a revision already
@@ -69,6 +78,7 @@ public class Stock {
     try {
       return Optional.of(
           revise(
+              Author.PROGRAM,
               0,
               origin,
               changing -> {
@@ -101,9 +111,11 @@ public class Stock {
    */
   @Transactional(TxType.REQUIRES_NEW)
   @TransactionConfiguration(timeout = A_DAY)
-  public int revise(int base, String origin, Revising work) {
+  public int revise(Author author, int base, String origin, Revising work) {
     int revision = next(base, origin);
     rows.change(revision, work);
+    boolean asked = author.standing() != Standing.PROGRAM;
+    note(author, asked ? Action.IMPORTED : Action.LOADED, base, revision);
     return revision;
   }
 
@@ -114,10 +126,22 @@ public class Stock {
    */
   @Transactional(TxType.REQUIRES_NEW)
   @TransactionConfiguration(timeout = A_DAY)
-  public int restore(int earlier, String origin) {
-    int revision = next(Revision.newest(), origin);
+  public int restore(Author author, int earlier, String origin) {
+    int newest = Revision.newest();
+    int revision = next(newest, origin);
     rows.restore(earlier, revision);
+    note(author, Action.RESTORED, newest, revision);
     return revision;
+  }
+
+  private void note(Author author, Action action, int base, int revision) {
+    String id = Integer.toString(revision);
+    String before = base == 0 ? null : held(base);
+    audit.note(author, new Change(Subject.RANGE, id, action, before, held(revision)));
+  }
+
+  private String held(int number) {
+    return AnswerJson.tree(rows.summary(number)).toString();
   }
 
   private static int next(int base, String origin) {

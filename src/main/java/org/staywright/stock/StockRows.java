@@ -83,6 +83,11 @@ public class StockRows {
         });
   }
 
+  /** Of a revision, as the caller's transaction sees it. */
+  RevisionSummary summary(int revision) {
+    return database.read(connection -> RevisionSummary.of(connection, revision));
+  }
+
   private static StockRow row(Part part) {
     return new StockRow(part, null);
   }
@@ -236,8 +241,7 @@ public class StockRows {
     rows(
         connection,
         table,
-        // By an index, which + 0 forbids, H2 would look every row up instead of reading on.
-        "from_revision + 0 <= ? and to_revision + 0 >= ?",
+        Table.HOLD_MANY,
         List.of(revision, revision),
         rows -> {
           CompletableFuture<Void> before = CompletableFuture.completedFuture(null);

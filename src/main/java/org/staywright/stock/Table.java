@@ -14,6 +14,12 @@ abstract class Table<T> {
   /** Takes a revision. */
   static final String HOLDS = "? between from_revision and to_revision";
 
+  /**
+   * Takes a revision twice. By an index, which + 0 forbids, H2 would look every row up instead of
+   * reading on.
+   */
+  static final String HOLD_MANY = "from_revision + 0 <= ? and to_revision + 0 >= ?";
+
   /** Takes two revisions. */
   static final String IN_ONE_OF_TWO = "(%1$s) <> (%1$s)".formatted(HOLDS);
 

@@ -63,8 +63,8 @@ public final class Wording {
   }
 
   /**
-   * The same language in the words of a subject: {@code page.view.straight-lift} before {@code
-   * page.view} where both are there.
+   * The same language in the words of a subject: {@code bench.view.straight-lift} before {@code
+   * bench.view}.
    *
    * @param subject code of a mechanism
    */
@@ -93,9 +93,8 @@ public final class Wording {
   /** The sentence of a key, its {0}, {1}… filled in. */
   public String text(String key, Object... values) {
     try {
-      ResourceBundle bundle = bundle(key);
-      String own = key + '.' + subject;
-      String pattern = bundle.getString(bundle.containsKey(own) ? own : key);
+      String said = said(key);
+      String pattern = bundle(said).getString(said);
       return new MessageFormat(inUnits(pattern), locale).format(values);
     } catch (MissingResourceException e) {
       throw new IllegalArgumentException("no text for key " + key, e);
@@ -121,6 +120,16 @@ public final class Wording {
 
   /** True where there is a sentence of a key. */
   public boolean knows(String key) {
+    return written(said(key));
+  }
+
+  /** The key in the words of the subject, where there are such. */
+  private String said(String key) {
+    String own = key + '.' + subject;
+    return written(own) ? own : key;
+  }
+
+  private boolean written(String key) {
     return bundle(key).containsKey(key);
   }
 

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
+import io.quarkus.arc.Arc;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import java.time.Clock;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.staywright.database.Audit;
 import org.staywright.unit.Refusal;
 
 @QuarkusTest
@@ -30,8 +33,12 @@ class SigningInTest {
 
   /** What is done so much later, as a request does it. */
   private static <T> T after(Duration later, Function<SigningIn, T> work) {
-    SigningIn then = new SigningIn(Clock.offset(Clock.systemUTC(), later));
+    SigningIn then = new SigningIn(Clock.offset(Clock.systemUTC(), later), audit());
     return QuarkusTransaction.requiringNew().call(() -> work.apply(then));
+  }
+
+  private static Audit audit() {
+    return Arc.container().instance(Audit.class).get();
   }
 
   private static <T> T now(Function<SigningIn, T> work) {
@@ -39,7 +46,7 @@ class SigningInTest {
   }
 
   private static <T> T keep(Function<Accounts, T> work) {
-    return QuarkusTransaction.requiringNew().call(() -> work.apply(new Accounts()));
+    return QuarkusTransaction.requiringNew().call(() -> work.apply(new Accounts(audit())));
   }
 
   private Account account() {
@@ -47,12 +54,12 @@ class SigningInTest {
   }
 
   private void welcome(Role role) {
-    String word = keep(accounts -> accounts.add(name, role));
-    assertTrue((boolean) now(in -> in.choosePassword(name, word, PASSWORD)));
+    String word = keep(accounts -> accounts.add(ANNA, name, role));
+    assertTrue((boolean) now(in -> in.choosePassword(ANNA, name, word, PASSWORD)));
   }
 
   private Optional<String> signIn(Duration later, String password) {
-    return after(later, in -> in.signIn(name, password));
+    return after(later, in -> in.signIn(ANNA, name, password));
   }
 
   private static boolean lasts(Duration later, String secret) {
@@ -84,12 +91,12 @@ class SigningInTest {
     assertTrue(lasts(Duration.ZERO, other));
     assertTrue(
         (boolean)
-            now(in -> in.changePassword(account().id, PASSWORD, "three springs and a damper")));
+            now(in -> in.changePassword(ANNA, account().id, PASSWORD, "three springs and a damper")));
     assertFalse(lasts(Duration.ZERO, other));
     String last = signIn(Duration.ZERO, "three springs and a damper").orElseThrow();
     keep(
         accounts -> {
-          accounts.change(account().id, Role.EDITOR, false);
+          accounts.change(ANNA, account().id, Role.EDITOR, false);
           return null;
         });
     assertFalse(lasts(Duration.ZERO, last));
@@ -120,20 +127,20 @@ class SigningInTest {
   void aTokenEndsOnItsDayAndMayNoMoreThanItsAccount() {
     welcome(Role.KEEPER);
     long id = account().id;
-    String token = keep(accounts -> accounts.addToken(id, "nightly import", Role.KEEPER, 2));
+    String token = keep(accounts -> accounts.addToken(ANNA, id, "nightly import", Role.KEEPER, 2));
     assertEquals(Role.KEEPER, now(in -> in.token(token)).orElseThrow().role());
     assertEquals(name, now(in -> in.token(token)).orElseThrow().name());
     assertTrue(after(Duration.ofHours(47), in -> in.token(token)).isPresent());
     assertTrue(after(Duration.ofHours(48), in -> in.token(token)).isEmpty());
     keep(
         accounts -> {
-          accounts.change(id, Role.READER, true);
+          accounts.change(ANNA, id, Role.READER, true);
           return null;
         });
     assertEquals(Role.READER, now(in -> in.token(token)).orElseThrow().role());
     keep(
         accounts -> {
-          accounts.change(id, Role.READER, false);
+          accounts.change(ANNA, id, Role.READER, false);
           return null;
         });
     assertTrue(now(in -> in.token(token)).isEmpty());
@@ -145,7 +152,7 @@ class SigningInTest {
     long id = account().id;
     Refusal refusal =
         assertThrows(
-            Refusal.class, () -> keep(accounts -> accounts.addToken(id, " ", Role.KEEPER, 367)));
+            Refusal.class, () -> keep(accounts -> accounts.addToken(ANNA, id, " ", Role.KEEPER, 367)));
     assertEquals(
         "[account-name, account-token-role, account-token-days]",
         refusal.faults().stream().map(fault -> fault.code()).toList().toString());
@@ -155,7 +162,7 @@ class SigningInTest {
   void onlyDigestsAreKept() {
     welcome(Role.EDITOR);
     String secret = signIn(Duration.ZERO, PASSWORD).orElseThrow();
-    String token = keep(accounts -> accounts.addToken(account().id, "test", Role.EDITOR, 1));
+    String token = keep(accounts -> accounts.addToken(ANNA, account().id, "test", Role.EDITOR, 1));
     assertTrue(account().passwordHash.startsWith("$argon2id$v=19$m=19456,t=2,p=1$"));
     assertEquals(1, (long) keep(any -> Session.count("digest", Secret.digest(secret))));
     assertEquals(0, (long) keep(any -> Session.count("digest", secret)));
@@ -164,14 +171,14 @@ class SigningInTest {
 
   @Test
   void aWordEndsAfterSevenDays() {
-    String word = keep(accounts -> accounts.add(name, Role.READER));
+    String word = keep(accounts -> accounts.add(ANNA, name, Role.READER));
     Duration week = Duration.ofDays(7);
-    assertFalse((boolean) after(week, in -> in.choosePassword(name, word, PASSWORD)));
+    assertFalse((boolean) after(week, in -> in.choosePassword(ANNA, name, word, PASSWORD)));
     assertTrue(
         (boolean)
             after(
                 week.minusMinutes(1),
-                in -> in.choosePassword(name, word.toLowerCase(Locale.ROOT), PASSWORD)));
+                in -> in.choosePassword(ANNA, name, word.toLowerCase(Locale.ROOT), PASSWORD)));
   }
 
   @Test
@@ -182,9 +189,9 @@ class SigningInTest {
     long[] nobody = new long[each];
     for (int i = 0; i < each; i++) {
       long start = System.nanoTime();
-      now(in -> in.signIn(name, "wrong"));
+      now(in -> in.signIn(ANNA, name, "wrong"));
       long between = System.nanoTime();
-      now(in -> in.signIn("nobody", "wrong"));
+      now(in -> in.signIn(ANNA, "nobody", "wrong"));
       somebody[i] = between - start;
       nobody[i] = System.nanoTime() - between;
     }

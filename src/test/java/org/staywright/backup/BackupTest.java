@@ -3,6 +3,7 @@ package org.staywright.backup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -55,7 +56,7 @@ class BackupTest {
   }
 
   @Test
-  void holdsEveryTableThereIsButThoseOfAccounts() {
+  void holdsEveryTableThereIsButThoseOfAccountsAndTheAudit() {
     Set<String> known = new TreeSet<>(StoredTable.NAMES);
     known.addAll(StoredTable.LEFT_OUT);
     assertEquals(known, filled.tables());
@@ -66,7 +67,7 @@ class BackupTest {
     List<String> before = filled.dump();
     Path file = backup();
     filled.change();
-    new Restoration(filled.database()).restore(file);
+    new Restoration(filled.database()).restore(ANNA, file);
     assertEquals(before, filled.dump());
   }
 
@@ -74,7 +75,7 @@ class BackupTest {
   void isTakenElsewhere() throws IOException {
     Filled other = new Filled(elsewhere());
     other.change();
-    Contents there = new Restoration(other.database()).restore(backup());
+    Contents there = new Restoration(other.database()).restore(ANNA, backup());
     assertEquals(filled.dump(), other.dump());
     assertEquals(there.rows(), new Backup(other.database()).contents().rows());
   }
@@ -86,7 +87,7 @@ class BackupTest {
     int revision = filled.newest();
     long version = filled.number("select max(version) from job");
     long job = filled.number("select max(id) from job");
-    new Restoration(filled.database()).restore(file);
+    new Restoration(filled.database()).restore(ANNA, file);
     assertEquals(revision + 1, filled.newest());
     assertTrue(filled.number("select min(version) from job") > version);
     filled.addJob("after");
@@ -99,7 +100,7 @@ class BackupTest {
       filled.addJob("more " + i);
     }
     Filled other = new Filled(elsewhere());
-    new Restoration(other.database()).restore(backup());
+    new Restoration(other.database()).restore(ANNA, backup());
     other.addJob("after");
     assertEquals(
         filled.number("select max(id) from job") + 1, other.number("select max(id) from job"));
@@ -137,7 +138,7 @@ class BackupTest {
   private void assertRefused(String code, Path file) {
     List<String> before = filled.dump();
     Restoration restoration = new Restoration(filled.database());
-    Refusal refusal = assertThrows(Refusal.class, () -> restoration.restore(file));
+    Refusal refusal = assertThrows(Refusal.class, () -> restoration.restore(ANNA, file));
     Fault fault = refusal.faults().get(0);
     assertEquals(code, fault.code(), fault.toString());
     assertEquals(before, filled.dump());
@@ -160,7 +161,7 @@ class BackupTest {
     damaged[damaged.length / 2] ^= 0x10;
     Path file = Files.write(folder.resolve("damaged.zip"), damaged);
     List<String> before = filled.dump();
-    assertThrows(Refusal.class, () -> new Restoration(filled.database()).restore(file));
+    assertThrows(Refusal.class, () -> new Restoration(filled.database()).restore(ANNA, file));
     assertEquals(before, filled.dump());
   }
 

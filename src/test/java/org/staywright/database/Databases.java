@@ -161,6 +161,6 @@ public final class Databases {
     return Flyway.configure()
         .dataSource(database)
         .placeholders(Map.of("ordered_text", text))
-        .javaMigrations(new DamperToBeside());
+        .javaMigrations(new DamperToBeside(), new AuditStays());
   }
 }

@@ -2,6 +2,7 @@ package org.staywright.stock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -33,7 +34,7 @@ class SampleFileTest extends ImportBench {
 
   private void comesIn(byte[] file) {
     Inbox.Kept kept = inbox.take(new ByteArrayInputStream(file), "sample");
-    Imports.Outcome outcome = imports.write(kept, UPDATE, UNSEEN);
+    Imports.Outcome outcome = imports.write(ANNA, kept, UPDATE, UNSEEN);
     assertEquals(List.of(), outcome.checked().faults());
     // One for each family, a gas spring with little, and an end fitting.
     assertEquals(Family.values().length + 2, outcome.checked().change().added());

@@ -73,16 +73,21 @@ public final class Instance implements AutoCloseable {
   }
 
   public void awaitReady() throws InterruptedException, IOException {
-    Matcher listens =
+    port = told(LISTENS);
+    HttpRequest ready = HttpRequest.newBuilder(URI.create(url("/q/health/ready"))).build();
+    assertEquals(200, HTTP.send(ready, HttpResponse.BodyHandlers.discarding()).statusCode());
+  }
+
+  /** The first group of what the log is to say, once it does. */
+  public String told(Pattern pattern) throws InterruptedException {
+    Matcher found =
         Patience.until(
             () -> {
               assertTrue(process.isAlive(), () -> "it does not start, see " + log);
-              return LISTENS.matcher(written());
+              return pattern.matcher(written());
             },
             Matcher::find);
-    port = listens.group(1);
-    HttpRequest ready = HttpRequest.newBuilder(URI.create(url("/q/health/ready"))).build();
-    assertEquals(200, HTTP.send(ready, HttpResponse.BodyHandlers.discarding()).statusCode());
+    return found.group(1);
   }
 
   private String written() {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -14,6 +17,8 @@ import org.staywright.unit.Language;
 public final class WordingFiles {
 
   static final Path FOLDER = Path.of("src/main/resources/wording");
+
+  private static final Set<String> KINDS = Set.of("mechanism", "spring");
 
   private static final String ENDING = ".properties";
 
@@ -35,6 +40,14 @@ public final class WordingFiles {
       }
       return topics;
     }
+  }
+
+  /** Names of the files that say what is said of one mechanism or family alone. */
+  public static List<String> ofKinds() throws IOException {
+    return first().entrySet().stream()
+        .filter(file -> KINDS.contains(file.getValue().getParent().getFileName().toString()))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** The same file in a language. */

@@ -52,8 +52,8 @@ class WordingUnitsTest {
 
   @Test
   void aUnitInASentenceIsTheReaders() {
-    assertEquals("Rod, mm", METRIC.text("page.part.rod"));
-    assertEquals("Rod, in", INCH.text("page.part.rod"));
+    assertEquals("Rod, mm", METRIC.text("part.rod"));
+    assertEquals("Rod, in", INCH.text("part.rod"));
     assertTrue(METRIC.text("document.near").startsWith("Near: 5 mm before"));
     assertTrue(INCH.text("document.near").startsWith("Near: 0.2\u00a0in before"));
     assertTrue(INCH.text("document.forces").contains("68\u00a0°F"));

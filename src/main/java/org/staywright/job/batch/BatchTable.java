@@ -7,6 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.staywright.database.Audit;
+import org.staywright.database.Author;
+import org.staywright.database.Change;
+import org.staywright.database.Change.Action;
+import org.staywright.database.Change.Subject;
 import org.staywright.form.batch.BatchResultAnswer;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.schema.AnswerJson;
@@ -52,7 +58,13 @@ class BatchTable {
   /** A job that waits. */
   record Waiting(int row, String document) {}
 
-  void add(String id, String name, List<JobFile.Row> rows) {
+  private final Audit audit;
+
+  BatchTable(Audit audit) {
+    this.audit = audit;
+  }
+
+  void add(Author author, String id, String name, List<JobFile.Row> rows) {
     SavedBatch batch = new SavedBatch();
     batch.id = id;
     batch.name = name;
@@ -66,6 +78,7 @@ class BatchTable {
       job.document = row.document().toString();
       job.persist();
     }
+    note(author, id, Action.BEGUN, null, find(id).map(BatchTable::told).orElseThrow());
   }
 
   /** The newest first. */
@@ -118,9 +131,31 @@ class BatchTable {
         == 1;
   }
 
-  void delete(String id) {
-    SavedBatchJob.delete("batch", id);
-    SavedBatch.deleteById(id);
+  /**
+   * Stops it, its results kept; what is over already is deleted.
+   *
+   * @return whether it was not over
+   */
+  boolean end(Author author, String id) {
+    String before = find(id).map(BatchTable::told).orElse(null);
+    boolean stopped = become(id, Task.State.STOPPED);
+    if (stopped) {
+      note(author, id, Action.STOPPED, before, find(id).map(BatchTable::told).orElseThrow());
+    } else if (before != null) {
+      SavedBatchJob.delete("batch", id);
+      SavedBatch.deleteById(id);
+      note(author, id, Action.REMOVED, before, null);
+    }
+    return stopped;
+  }
+
+  private static String told(Batch batch) {
+    return AnswerJson.tree(batch).toString();
+  }
+
+  private void note(
+      Author author, String id, Action action, @Nullable String before, @Nullable String after) {
+    audit.note(author, new Change(Subject.BATCH, id, action, before, after));
   }
 
   /** The first results there are, in the order of the file, as JSON texts. */

@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Consumer;
 import org.jboss.logging.Logger;
+import org.staywright.database.Author;
 import org.staywright.database.Unreachable;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.mounts.Progress;
@@ -116,12 +117,12 @@ public class Batches {
    *
    * @param rows all sound
    */
-  public Batch begin(String name, List<JobFile.Row> rows) {
+  public Batch begin(Author author, String name, List<JobFile.Row> rows) {
     String id = UUID.randomUUID().toString();
     if (tasks.open() >= Tasks.MOST_OPEN) {
       throw new Tasks.Busy();
     }
-    table.add(id, name, rows);
+    table.add(author, id, name, rows);
     start(id);
     return table.find(id).orElseThrow();
   }
@@ -150,11 +151,9 @@ public class Batches {
   }
 
   /** Stops it, its results kept; what is over already is deleted. */
-  public void stop(String id) {
-    if (table.become(id, Task.State.STOPPED)) {
+  public void stop(Author author, String id) {
+    if (table.end(author, id)) {
       tasks.forget(id);
-    } else {
-      table.delete(id);
     }
   }
 

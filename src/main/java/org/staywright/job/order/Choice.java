@@ -5,6 +5,7 @@ import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import java.time.Instant;
+import java.util.Objects;
 import org.staywright.mechanism.Mounts.RodEnd;
 
 /**
@@ -39,6 +40,18 @@ public record Choice(
   /** Whether end fittings belong to it: a column has none. */
   public boolean fitted() {
     return rodFitting != null;
+  }
+
+  /** Whether it is an earlier one once more, whatever the numbers that are ordered of it. */
+  public boolean repeats(Choice earlier) {
+    return earlier != null
+        && part.equals(earlier.part)
+        && count.equals(earlier.count)
+        && Objects.equals(rodFitting, earlier.rodFitting)
+        && Objects.equals(tubeFitting, earlier.tubeFitting)
+        && rodEndAt == earlier.rodEndAt
+        && despite() == earlier.despite()
+        && revision.equals(earlier.revision);
   }
 
   /** True where the part is wanted although it does not fit. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import org.staywright.database.Author;
 import org.staywright.form.stock.StockRow;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
@@ -43,7 +44,8 @@ public class Imports {
   }
 
   /** Makes a revision of a file that has no fault; else changes nothing. */
-  public synchronized Outcome write(Inbox.Kept file, ImportOptions options, Watch watch) {
+  public synchronized Outcome write(
+      Author author, Inbox.Kept file, ImportOptions options, Watch watch) {
     Range range = current.get();
     Watch firstHalf = (done, total) -> watch.goOn(done, 2 * total);
     Checked checked = checked(file, options, firstHalf, range);
@@ -54,6 +56,7 @@ public class Imports {
     Watch secondHalf = (done, total) -> watch.goOn(rows + done, 2 * rows);
     int revision =
         stock.revise(
+            author,
             range.revision(),
             file.name(),
             changing -> {

@@ -22,6 +22,7 @@ import org.staywright.account.Role;
 import org.staywright.account.SignedIn;
 import org.staywright.account.SigningIn;
 import org.staywright.unit.Refusal;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.door.SessionCookie;
 import org.staywright.web.door.TryLimit;
 import org.staywright.web.door.Visitor;
@@ -36,12 +37,19 @@ public class AccountPage {
   private final SigningIn signingIn;
   private final Visitor visitor;
   private final TryLimit tries;
+  private final Sender sender;
 
-  AccountPage(Accounts accounts, SigningIn signingIn, Visitor visitor, TryLimit tries) {
+  AccountPage(
+      Accounts accounts,
+      SigningIn signingIn,
+      Visitor visitor,
+      TryLimit tries,
+      Sender sender) {
     this.accounts = accounts;
     this.signingIn = signingIn;
     this.visitor = visitor;
     this.tries = tries;
+    this.sender = sender;
   }
 
   @GET
@@ -62,11 +70,11 @@ public class AccountPage {
     } catch (Refusal refusal) {
       return Response.status(422).entity(page(said(refusal), "", "")).build();
     }
-    if (!signingIn.changePassword(own().account(), old, password)) {
+    if (!signingIn.changePassword(sender.typed(null), own().account(), old, password)) {
       return Response.status(422).entity(page(PageText.text("account.old.wrong"), "", "")).build();
     }
     signingIn
-        .signIn(own().name(), password)
+        .signIn(sender.typed(null), own().name(), password)
         .ifPresent(secret -> SessionCookie.give(request, secret));
     return Response.seeOther(URI.create("/account")).build();
   }
@@ -80,7 +88,7 @@ public class AccountPage {
       @FormParam("days") @DefaultValue("0") int days) {
     try {
       Role asked = Role.of(role).orElse(Role.READER);
-      String secret = accounts.addToken(own().account(), name, asked, days);
+      String secret = accounts.addToken(sender.typed(null), own().account(), name, asked, days);
       return Response.ok(page("", "", secret)).build();
     } catch (Refusal refusal) {
       return Response.status(422).entity(page("", said(refusal), "")).build();
@@ -90,7 +98,7 @@ public class AccountPage {
   @POST
   @Path("tokens/{id}/remove")
   public Response removeToken(@PathParam("id") long id) {
-    if (!accounts.removeToken(own().account(), id)) {
+    if (!accounts.removeToken(sender.typed(null), own().account(), id)) {
       throw new NotFoundException();
     }
     return Response.seeOther(URI.create("/account")).build();

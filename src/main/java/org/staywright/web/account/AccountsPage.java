@@ -19,6 +19,7 @@ import org.staywright.account.Account;
 import org.staywright.account.Accounts;
 import org.staywright.account.Role;
 import org.staywright.unit.Refusal;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.PageText;
 
 /** The accounts of all, for an administrator. */
@@ -27,9 +28,11 @@ import org.staywright.web.shell.PageText;
 public class AccountsPage {
 
   private final Accounts accounts;
+  private final Sender sender;
 
-  AccountsPage(Accounts accounts) {
+  AccountsPage(Accounts accounts, Sender sender) {
     this.accounts = accounts;
+    this.sender = sender;
   }
 
   @GET
@@ -43,7 +46,7 @@ public class AccountsPage {
       @FormParam("name") @DefaultValue("") String name,
       @FormParam("role") @DefaultValue("") String role) {
     try {
-      String word = accounts.add(name, Role.of(role).orElse(Role.READER));
+      String word = accounts.add(sender.typed(null), name, Role.of(role).orElse(Role.READER));
       return Response.ok(page("", name.strip(), word)).build();
     } catch (Refusal refusal) {
       return refused(refusal);
@@ -59,7 +62,7 @@ public class AccountsPage {
       @FormParam("active") String active) {
     Account account = accounts.find(id).orElseThrow(NotFoundException::new);
     try {
-      accounts.change(id, Role.of(role).orElse(account.role), active != null);
+      accounts.change(sender.typed(null), id, Role.of(role).orElse(account.role), active != null);
       return Response.seeOther(URI.create("/accounts")).build();
     } catch (Refusal refusal) {
       return refused(refusal);
@@ -71,7 +74,7 @@ public class AccountsPage {
   @Path("{id}/word")
   public TemplateInstance word(@PathParam("id") long id) {
     Account account = accounts.find(id).orElseThrow(NotFoundException::new);
-    return page("", account.name, accounts.invite(id));
+    return page("", account.name, accounts.invite(sender.typed(null), id));
   }
 
   private Response refused(Refusal refusal) {

@@ -17,6 +17,7 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.Optional;
 import org.staywright.account.SigningIn;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.door.SessionCookie;
 import org.staywright.web.door.TryLimit;
 import org.staywright.web.shell.PageText;
@@ -28,10 +29,12 @@ public class SignInPage {
 
   private final SigningIn signingIn;
   private final TryLimit tries;
+  private final Sender sender;
 
-  SignInPage(SigningIn signingIn, TryLimit tries) {
+  SignInPage(SigningIn signingIn, TryLimit tries, Sender sender) {
     this.signingIn = signingIn;
     this.tries = tries;
+    this.sender = sender;
   }
 
   @GET
@@ -47,7 +50,7 @@ public class SignInPage {
       @FormParam("to") @DefaultValue("/") String to,
       RoutingContext request) {
     tries.take(request);
-    Optional<String> secret = signingIn.signIn(name, password);
+    Optional<String> secret = signingIn.signIn(sender.named(name), name, password);
     if (secret.isEmpty()) {
       String fault = PageText.text("account.refused");
       return Response.status(401).entity(Templates.signIn(name, within(to), fault)).build();

@@ -17,6 +17,7 @@ import java.net.URI;
 import org.staywright.account.Accounts;
 import org.staywright.account.SigningIn;
 import org.staywright.unit.Refusal;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.door.SessionCookie;
 import org.staywright.web.door.TryLimit;
 import org.staywright.web.shell.PageText;
@@ -28,10 +29,12 @@ public class WelcomePage {
 
   private final SigningIn signingIn;
   private final TryLimit tries;
+  private final Sender sender;
 
-  WelcomePage(SigningIn signingIn, TryLimit tries) {
+  WelcomePage(SigningIn signingIn, TryLimit tries, Sender sender) {
     this.signingIn = signingIn;
     this.tries = tries;
+    this.sender = sender;
   }
 
   @GET
@@ -52,10 +55,12 @@ public class WelcomePage {
     } catch (Refusal refusal) {
       return refused(422, name, PageText.wording().fault(refusal.faults().get(0)));
     }
-    if (!signingIn.choosePassword(name, word, password)) {
+    if (!signingIn.choosePassword(sender.named(name), name, word, password)) {
       return refused(401, name, PageText.text("account.word.refused"));
     }
-    signingIn.signIn(name, password).ifPresent(secret -> SessionCookie.give(request, secret));
+    signingIn
+        .signIn(sender.named(name), name, password)
+        .ifPresent(secret -> SessionCookie.give(request, secret));
     return Response.seeOther(URI.create("/")).build();
   }
 

@@ -27,7 +27,8 @@ public final class Allowed {
               BackupResource.class,
               JobResource.class,
               PartsListResource.class,
-              CommonListResource.class)
+              CommonListResource.class,
+              ChangeResource.class)
           .flatMap(resource -> Stream.of(resource.getDeclaredMethods()))
           .filter(method -> routes(method).findAny().isPresent())
           .toList();

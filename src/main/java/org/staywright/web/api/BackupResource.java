@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -23,6 +24,7 @@ import org.staywright.backup.Restoration;
 import org.staywright.form.stock.StockShape;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.api.request.Refuses;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.Download;
 
 /** Everything there is as one file, and back. */
@@ -37,10 +39,12 @@ public class BackupResource {
 
   private final Backup backup;
   private final Restoration restoration;
+  private final Sender sender;
 
-  BackupResource(Backup backup, Restoration restoration) {
+  BackupResource(Backup backup, Restoration restoration, Sender sender) {
     this.backup = backup;
     this.restoration = restoration;
+    this.sender = sender;
   }
 
   /** Written whole before it is sent, so that whatever goes wrong is an answer of its own. */
@@ -68,13 +72,14 @@ public class BackupResource {
   @Path("restore")
   @Consumes({ZIP, MediaType.APPLICATION_OCTET_STREAM})
   @Refuses(503)
-  public BackupContentsAnswer restoreBackup(InputStream body, UriInfo uri) throws IOException {
+  public BackupContentsAnswer restoreBackup(
+      InputStream body, @HeaderParam(Sender.FROM) String from, UriInfo uri) throws IOException {
     boolean dry = Query.read(StockShape.RESTORE, uri).path("dryRun").booleanValue();
     java.nio.file.Path file = Files.createTempFile("staywright-restore", ".zip");
     try {
       Files.copy(body, file, StandardCopyOption.REPLACE_EXISTING);
       return BackupContentsAnswer.of(
-          dry ? restoration.check(file) : restoration.restore(file), !dry);
+          dry ? restoration.check(file) : restoration.restore(sender.sent(from), file), !dry);
     } finally {
       Files.deleteIfExists(file);
     }

@@ -3,6 +3,7 @@ package org.staywright.web.api;
 import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -34,6 +35,7 @@ import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.api.request.Refuses;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 import org.staywright.wording.Wording;
@@ -56,17 +58,21 @@ public class BatchResource {
 
   private final Batches batches;
   private final CurrentRange current;
+  private final Sender sender;
 
-  BatchResource(Batches batches, CurrentRange current) {
+  BatchResource(Batches batches, CurrentRange current, Sender sender) {
     this.batches = batches;
     this.current = current;
+    this.sender = sender;
   }
 
   @POST
   @Consumes({MediaType.APPLICATION_JSON, StockResource.CSV, PartsListResource.XLSX})
   @APIResponseSchema(value = TaskAnswer.class, responseCode = "202")
   @Refuses(503)
-  public Response addBatch(InputStream body, HttpHeaders headers, UriInfo uri) throws IOException {
+  public Response addBatch(
+      InputStream body, @HeaderParam(Sender.FROM) String from, HttpHeaders headers, UriInfo uri)
+      throws IOException {
     JsonNode query = Query.read(BatchRequest.QUERY, uri);
     boolean json = headers.getMediaType().getSubtype().equals("json");
     JobFile file =
@@ -78,7 +84,8 @@ public class BatchResource {
       return Problem.of(wording, 422, "batch.faulty", file.faultCount())
           .response(FaultyAnswer.of(file, wording));
     }
-    Batch batch = batches.begin(query.path("name").asText("batch"), file.rows());
+    Batch batch = 
+        batches.begin(sender.sent(from), query.path("name").asText("batch"), file.rows());
     return Response.accepted(task(batch))
         .location(uri.getBaseUriBuilder().path("api/v1/tasks").path(batch.id()).build())
         .build();

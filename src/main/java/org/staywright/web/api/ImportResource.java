@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.staywright.database.Author;
 import org.staywright.form.stock.StockShape;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.intake.ImportOptions;
@@ -23,6 +24,7 @@ import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.api.request.Refuses;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.Download;
 import org.staywright.web.shell.Preference;
 import org.staywright.web.shell.ProgramMetrics;
@@ -35,11 +37,13 @@ public class ImportResource {
   private final Inbox inbox;
   private final Imports imports;
   private final Tasks tasks;
+  private final Sender sender;
 
-  ImportResource(Inbox inbox, Imports imports, Tasks tasks) {
+  ImportResource(Inbox inbox, Imports imports, Tasks tasks, Sender sender) {
     this.inbox = inbox;
     this.imports = imports;
     this.tasks = tasks;
+    this.sender = sender;
   }
 
   @POST
@@ -47,9 +51,13 @@ public class ImportResource {
   @APIResponseSchema(ImportAnswer.class)
   @Refuses({409, 503})
   public Response importStock(
-      InputStream body, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+      InputStream body,
+      @HeaderParam(Prefer.HEADER) String prefer,
+      @HeaderParam(Sender.FROM) String from,
+      UriInfo uri) {
     JsonNode query = Query.read(StockShape.IMPORT, uri);
-    return answer(inbox.take(body, query.path("name").asText("import")), query, prefer, uri);
+    Inbox.Kept file = inbox.take(body, query.path("name").asText("import"));
+    return answer(file, query, prefer, sender.sent(from), uri);
   }
 
   /** The same file once more, tried in another way or taken in as it was tried. */
@@ -59,13 +67,17 @@ public class ImportResource {
   @APIResponseSchema(ImportAnswer.class)
   @Refuses({409, 422, 503})
   public Response importAgain(
-      @PathParam("id") String id, @HeaderParam(Prefer.HEADER) String prefer, UriInfo uri) {
+      @PathParam("id") String id,
+      @HeaderParam(Prefer.HEADER) String prefer,
+      @HeaderParam(Sender.FROM) String from,
+      UriInfo uri) {
     JsonNode query = Query.read(StockShape.AGAIN, uri);
     Inbox.Kept file = inbox.find(id).orElseThrow(() -> new NotThere("stock.no-file", id));
-    return answer(file, query, prefer, uri);
+    return answer(file, query, prefer, sender.sent(from), uri);
   }
 
-  private Response answer(Inbox.Kept file, JsonNode query, String prefer, UriInfo uri) {
+  private Response answer(
+      Inbox.Kept file, JsonNode query, String prefer, Author author, UriInfo uri) {
     boolean dry = query.path("dryRun").booleanValue();
     ImportOptions options =
         ImportOptions.of(
@@ -74,9 +86,9 @@ public class ImportResource {
             query.path("columns").asText(""));
     if (Prefer.async(prefer)) {
       return TaskResource.begun(
-          tasks, progress -> answer(run(file, dry, options, progress::goOn)), uri);
+          tasks, progress -> answer(run(author, file, dry, options, progress::goOn)), uri);
     }
-    Imports.Outcome outcome = run(file, dry, options, (done, total) -> true);
+    Imports.Outcome outcome = run(author, file, dry, options, (done, total) -> true);
     if (outcome.checked().clean()) {
       return Response.ok(answer(outcome)).build();
     }
@@ -90,9 +102,9 @@ public class ImportResource {
   }
 
   private Imports.Outcome run(
-      Inbox.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
+      Author author, Inbox.Kept file, boolean dry, ImportOptions options, Imports.Watch watch) {
     return ProgramMetrics.imported(
-        dry ? imports.check(file, options, watch) : imports.write(file, options, watch));
+        dry ? imports.check(file, options, watch) : imports.write(author, file, options, watch));
   }
 
   @GET

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
@@ -24,12 +25,14 @@ import org.staywright.form.table.Page;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
+import org.staywright.job.SavedJobAnswer;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.web.api.request.ChangedJob;
 import org.staywright.web.api.request.IfMatch;
 import org.staywright.web.api.request.JsonBody;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.audit.Sender;
 
 /** Saved jobs and what was chosen for them. */
 @Path("/api/v1/jobs")
@@ -40,11 +43,13 @@ public class JobResource {
   private final Jobs jobs;
   private final CurrentRange current;
   private final Ordering ordering;
+  private final Sender sender;
 
-  JobResource(Jobs jobs, CurrentRange current, Ordering ordering) {
+  JobResource(Jobs jobs, CurrentRange current, Ordering ordering, Sender sender) {
     this.jobs = jobs;
     this.current = current;
     this.ordering = ordering;
+    this.sender = sender;
   }
 
   @GET
@@ -55,11 +60,12 @@ public class JobResource {
 
   @POST
   @APIResponseSchema(value = SavedJobAnswer.class, responseCode = "201")
-  public Response addJob(byte[] body, UriInfo uri) {
+  public Response addJob(
+      byte[] body, @HeaderParam(Sender.FROM) String from, UriInfo uri) {
     Query.none(uri);
     ObjectNode document = JobForm.withDefaults(JsonBody.read(body));
     JobForm.read(document, current.get());
-    SavedJob saved = jobs.add(document);
+    SavedJob saved = jobs.add(sender.sent(from), document);
     URI location = uri.getAbsolutePathBuilder().path(saved.id.toString()).build();
     return Response.created(location)
         .entity(SavedJobAnswer.of(saved))
@@ -78,45 +84,60 @@ public class JobResource {
   @Path("{id}")
   @Parameter(ref = HttpHeaders.IF_MATCH)
   public RestResponse<SavedJobAnswer> changeJob(
-      @PathParam("id") String id, byte[] body, UriInfo uri, HttpHeaders headers) {
+      @PathParam("id") String id,
+      byte[] body,
+      @HeaderParam(Sender.FROM) String from,
+      UriInfo uri,
+      HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
     ObjectNode document = JobForm.withDefaults(ChangedJob.read(JsonBody.read(body)));
     Range range = seen.choice == null ? null : ordering.range(seen.choice.revision());
     JobForm.read(document, range == null ? current.get() : range);
-    return tagged(jobs.change(seen.id, version, document, range));
+    return tagged(jobs.change(sender.sent(from), seen.id, version, document, range));
   }
 
   @DELETE
   @Path("{id}")
   @Parameter(ref = HttpHeaders.IF_MATCH)
-  public void removeJob(@PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+  public void removeJob(
+      @PathParam("id") String id,
+      @HeaderParam(Sender.FROM) String from,
+      UriInfo uri,
+      HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
-    jobs.remove(seen.id, IfMatch.version(headers, seen));
+    jobs.remove(sender.sent(from), seen.id, IfMatch.version(headers, seen));
   }
 
   @PUT
   @Path("{id}/choice")
   @Parameter(ref = HttpHeaders.IF_MATCH)
   public RestResponse<SavedJobAnswer> choose(
-      @PathParam("id") String id, byte[] body, UriInfo uri, HttpHeaders headers) {
+      @PathParam("id") String id,
+      byte[] body,
+      @HeaderParam(Sender.FROM) String from,
+      UriInfo uri,
+      HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
     int version = IfMatch.version(headers, seen);
     ChoiceForm wish = ChoiceForm.read(JsonBody.read(body));
-    return tagged(jobs.choose(seen.id, version, current.get(), wish));
+    return tagged(jobs.choose(sender.sent(from), seen.id, version, current.get(), wish));
   }
 
   @DELETE
   @Path("{id}/choice")
   @Parameter(ref = HttpHeaders.IF_MATCH)
   public RestResponse<SavedJobAnswer> unchoose(
-      @PathParam("id") String id, UriInfo uri, HttpHeaders headers) {
+      @PathParam("id") String id,
+      @HeaderParam(Sender.FROM) String from,
+      UriInfo uri,
+      HttpHeaders headers) {
     Query.none(uri);
     SavedJob seen = find(id);
-    return tagged(jobs.unchoose(seen.id, IfMatch.version(headers, seen)));
+    return tagged(jobs.unchoose(sender.sent(from), seen.id, IfMatch.version(headers, seen)));
   }
 
   private SavedJob find(String id) {

@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -26,6 +27,7 @@ import org.staywright.stock.StockCsv;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Query;
 import org.staywright.web.api.request.Refuses;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.Download;
 
 /** The range itself: given out, and its revisions. */
@@ -48,10 +50,12 @@ public class StockResource {
 
   private final Stock stock;
   private final CurrentRange current;
+  private final Sender sender;
 
-  StockResource(Stock stock, CurrentRange current) {
+  StockResource(Stock stock, CurrentRange current, Sender sender) {
     this.stock = stock;
     this.current = current;
+    this.sender = sender;
   }
 
   @GET
@@ -100,9 +104,11 @@ public class StockResource {
   @Consumes(MediaType.APPLICATION_JSON)
   @Path("revisions/{n}/restore")
   @Refuses(409)
-  public RestoredAnswer restoreRevision(@PathParam("n") String n, UriInfo uri) {
+  public RestoredAnswer restoreRevision(
+      @PathParam("n") String n, @HeaderParam(Sender.FROM) String from, UriInfo uri) {
     Query.none(uri);
-    return new RestoredAnswer(stock.restore(known(n), "revision " + known(n)));
+    return new RestoredAnswer(
+        stock.restore(sender.sent(from), known(n), "revision " + known(n)));
   }
 
   private int known(String n) {

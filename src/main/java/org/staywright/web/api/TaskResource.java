@@ -2,6 +2,7 @@ package org.staywright.web.api;
 
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -14,6 +15,7 @@ import org.staywright.job.task.Tasks;
 import org.staywright.web.api.request.NotThere;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Query;
+import org.staywright.web.audit.Sender;
 
 /** Long work: how far it is, what came of it, and its stop. */
 @Path("/api/v1/tasks")
@@ -24,10 +26,12 @@ public class TaskResource {
 
   private final Tasks tasks;
   private final Batches batches;
+  private final Sender sender;
 
-  TaskResource(Tasks tasks, Batches batches) {
+  TaskResource(Tasks tasks, Batches batches, Sender sender) {
     this.tasks = tasks;
     this.batches = batches;
+    this.sender = sender;
   }
 
   /** What a caller gets who would rather not wait. */
@@ -49,10 +53,11 @@ public class TaskResource {
 
   @DELETE
   @Path("{id}")
-  public void stopTask(@PathParam("id") String id, UriInfo uri) {
+  public void stopTask(
+      @PathParam("id") String id, @HeaderParam(Sender.FROM) String from, UriInfo uri) {
     Query.none(uri);
     if (batches.find(id).isPresent()) {
-      batches.stop(id);
+      batches.stop(sender.sent(from), id);
       return;
     }
     find(id);

@@ -23,7 +23,9 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.staywright.backup.Backup;
 import org.staywright.backup.Restoration;
+import org.staywright.database.Author;
 import org.staywright.unit.Refusal;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.PageText;
 
 /**
@@ -38,12 +40,14 @@ public class BackupPage {
 
   private final Backup backup;
   private final Restoration restoration;
+  private final Sender sender;
   private String id;
   private java.nio.file.Path file;
 
-  BackupPage(Backup backup, Restoration restoration) {
+  BackupPage(Backup backup, Restoration restoration, Sender sender) {
     this.backup = backup;
     this.restoration = restoration;
+    this.sender = sender;
   }
 
   @GET
@@ -83,7 +87,11 @@ public class BackupPage {
   @Path("restore")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public synchronized Object restore(
-      @FormParam("id") String asked, @FormParam("confirmed") String confirmed) throws IOException {
+      @FormParam("id") String asked,
+      @FormParam("confirmed") String confirmed,
+      @FormParam(Sender.BY) String by)
+      throws IOException {
+    Author author = sender.typed(by);
     if (file == null || !id.equals(asked)) {
       return Templates.backup(null, false, List.of(PageText.text("backup.forgotten")));
     }
@@ -91,7 +99,7 @@ public class BackupPage {
       return checked();
     }
     try {
-      restoration.restore(file);
+      restoration.restore(author, file);
     } catch (Refusal refusal) {
       return refused(refusal);
     }

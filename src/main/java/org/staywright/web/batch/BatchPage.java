@@ -3,6 +3,7 @@ package org.staywright.web.batch;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
@@ -18,11 +19,13 @@ import java.nio.file.Files;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.staywright.database.Author;
 import org.staywright.form.job.JobFile;
 import org.staywright.form.schema.Unreadable;
 import org.staywright.job.batch.Batch;
 import org.staywright.job.batch.Batches;
 import org.staywright.stock.CurrentRange;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.PageText;
 import org.staywright.web.stock.StockPage;
 import org.staywright.web.stock.StockView;
@@ -35,10 +38,12 @@ public final class BatchPage {
 
   private final Batches batches;
   private final CurrentRange current;
+  private final Sender sender;
 
-  BatchPage(Batches batches, CurrentRange current) {
+  BatchPage(Batches batches, CurrentRange current, Sender sender) {
     this.batches = batches;
     this.current = current;
+    this.sender = sender;
   }
 
   @GET
@@ -48,10 +53,12 @@ public final class BatchPage {
 
   @POST
   @Consumes(MediaType.MULTIPART_FORM_DATA)
-  public Object begin(@RestForm("file") FileUpload upload) throws IOException {
+  public Object begin(@RestForm("file") FileUpload upload, @RestForm(Sender.BY) String by)
+      throws IOException {
     if (upload == null || upload.size() == 0) {
       return list("", List.of());
     }
+    Author author = sender.typed(by);
     Wording wording = PageText.wording();
     byte[] body = Files.readAllBytes(upload.uploadedFile());
     JobFile file;
@@ -70,7 +77,7 @@ public final class BatchPage {
           wording.text("batch.faulty", file.faultCount()),
           file.faults().stream().map(fault -> StockView.row(fault, wording)).toList());
     }
-    Batch batch = batches.begin(StockPage.name(upload), file.rows());
+    Batch batch = batches.begin(author, StockPage.name(upload), file.rows());
     return Response.seeOther(URI.create("/batches/" + batch.id())).build();
   }
 
@@ -94,11 +101,11 @@ public final class BatchPage {
   @POST
   @Path("{id}/stop")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response stop(@PathParam("id") String id) {
+  public Response stop(@PathParam("id") String id, @FormParam(Sender.BY) String by) {
     if (batches.find(id).isEmpty()) {
       throw new NotFoundException();
     }
-    batches.stop(id);
+    batches.stop(sender.typed(by), id);
     String next = batches.find(id).isPresent() ? "/batches/" + id : "/batches";
     return Response.seeOther(URI.create(next)).build();
   }

@@ -79,7 +79,7 @@ public final class ProfilePage extends BenchPage {
             fault -> {
               String column = fault.fault().where();
               String place =
-                  wording.text("page.profile.row", Integer.toString(fault.row()), column).strip();
+                  wording.text("profile.row", Integer.toString(fault.row()), column).strip();
               return wording.fault(fault.fault().at(place));
             })
         .toList();

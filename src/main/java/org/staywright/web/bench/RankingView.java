@@ -77,7 +77,7 @@ public record RankingView(
                 entry ->
                     new Tally(
                         wording.text(
-                            "page.ranking.tally",
+                            "ranking.tally",
                             wording.number(entry.getValue(), 0),
                             FitText.in(wording).rejection(entry.getKey())),
                         query.rejected(entry.getKey()).toString()))

@@ -51,7 +51,7 @@ public record Verdict(
         enough ? "" : bare,
         text != null && text.damperDoes(),
         wording.text(
-            "page.verdict.books",
+            "verdict.books",
             wording.number(ranking.considered(), 0),
             wording.number(ranking.fitsTotal(), 0),
             wording.number(ranking.nearTotal(), 0)));
@@ -81,7 +81,7 @@ public record Verdict(
   /** All that the nearest misses. */
   private static String near(Job job, Fit nearest, Wording wording) {
     return wording.text(
-        "page.verdict.near",
+        "verdict.near",
         nearest.count(),
         wording.quantity(nearest.part().spring().force(), NEWTON, 0),
         nearest.part().number(),
@@ -90,7 +90,7 @@ public record Verdict(
 
   private static String none(Job job, Ranking ranking, Wording wording) {
     if (ranking.considered() == 0) {
-      return wording.text("page.verdict.empty");
+      return wording.text("verdict.empty");
     }
     String reason =
         ranking.rejected().entrySet().stream()
@@ -98,8 +98,6 @@ public record Verdict(
             .map(entry -> wording.text("fit.rejection." + entry.getKey().code()))
             .orElse("");
     return wording.text(
-        "page.verdict.none",
-        reason,
-        wording.quantity(job.requirements().maxHandForce(), NEWTON, 0));
+        "verdict.none", reason, wording.quantity(job.requirements().maxHandForce(), NEWTON, 0));
   }
 }

@@ -37,7 +37,7 @@ public record Scene(Graph graph, String data) {
     ArrayNode grips = data.putArray("grips");
     double end = fit == null ? job.mechanism().end() : fit.outcome().end();
     job.mechanism().rigid().ifPresent(load -> moving(data, grips, load, end, wording));
-    return new Scene(Graph.of(drawing, wording.text("page.bench.view"), wording), data.toString());
+    return new Scene(Graph.of(drawing, wording.text("bench.view"), wording), data.toString());
   }
 
   /** A point of a load that its form asks for. */

@@ -56,8 +56,8 @@ final class CompareRows {
     return fit.rodFitting() == null
         ? List.of()
         : List.of(
-            fitting("page.field.fittings.rodEnd", fit.rodFitting()),
-            fitting("page.field.fittings.tubeEnd", fit.tubeFitting()));
+            fitting("field.fittings.rodEnd", fit.rodFitting()),
+            fitting("field.fittings.tubeEnd", fit.tubeFitting()));
   }
 
   private ComparedFigure fitting(String key, Fitting fitting) {
@@ -102,7 +102,7 @@ final class CompareRows {
   private ComparedFigure points(String term, double share, double weight) {
     String of = wording.number(100 * weight, 0);
     return ComparedFigure.more(
-        wording.text("page.field.weights." + term),
+        wording.text("field.weights." + term),
         wording.text("compare.score.points", wording.number(100 * weight * share, 1), of),
         share);
   }
@@ -113,11 +113,11 @@ final class CompareRows {
     boolean told = oneCurrency && rival.fit().setPrice() != null;
     return List.of(
         ComparedFigure.less(
-            wording.text("page.row.price"),
+            wording.text("row.price"),
             FitRow.price(rival.fit(), wording),
             told ? rival.fit().setPrice().doubleValue() : null),
         ComparedFigure.less(
-            wording.text("page.row.lead"),
+            wording.text("row.lead"),
             FitRow.lead(rival.fit().leadTimeDays(), wording),
             (double) rival.fit().leadTimeDays()),
         ComparedFigure.more(

@@ -36,8 +36,8 @@ public record FieldGroup(
   static FieldGroup of(Group group, List<String> names, Shape shape, FormFields form) {
     return new FieldGroup(
         group.code(),
-        form.said("page.group." + group.code()),
-        form.said("page.group." + group.code() + ".about"),
+        form.said("group." + group.code()),
+        form.said("group." + group.code() + ".about"),
         group.folded(),
         names.stream().anyMatch(form::wrong) || form.wrong(group),
         names.stream()
@@ -52,7 +52,7 @@ public record FieldGroup(
         name,
         fitting ? "fitting" : look(name, kind),
         fitting ? form.fitting(name.substring(FormFields.FITTINGS.length())) : form.of(name),
-        form.said("page.field." + name + ".about"));
+        form.said("field." + name + ".about"));
   }
 
   private static String look(String name, Kind kind) {

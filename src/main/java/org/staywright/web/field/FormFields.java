@@ -103,7 +103,7 @@ public final class FormFields {
 
   /** The same for every entry of a list. */
   private String label(String name) {
-    String key = "page.field." + name.replaceAll("\\.\\d+", "");
+    String key = "field." + name.replaceAll("\\.\\d+", "");
     return wording.knows(key) ? wording.text(key) : name;
   }
 
@@ -239,7 +239,7 @@ public final class FormFields {
     Map<String, String> labels = new LinkedHashMap<>();
     if (field.kind() instanceof Kind.Choice choice && !UNSEEN.contains(name)) {
       if (!field.required() && field.fallback() == null) {
-        labels.put("", wording.text("page.option.any"));
+        labels.put("", wording.text("option.any"));
       }
       choice.words().forEach(word -> labels.put(word, wording.text(list(name) + word)));
     } else if (name.startsWith(FITTINGS)) {
@@ -270,7 +270,7 @@ public final class FormFields {
       case "spring" -> "corner.spring.";
       case "loadState" -> "corner.load.";
       case "fittings.rodEnd", "fittings.tubeEnd" -> "part.fitting.";
-      default -> "page.option.";
+      default -> "option.";
     };
   }
 }

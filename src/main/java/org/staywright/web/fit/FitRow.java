@@ -96,7 +96,7 @@ public record FitRow(
 
   static String about(Spring spring, Wording wording) {
     return wording.text(
-        "page.row.about",
+        "row.about",
         wording.quantity(spring.force(), NEWTON, 0),
         wording.quantity(spring.stroke(), MILLIMETRE, 0),
         wording.bare(spring.rodDiameter(), MILLIMETRE, 0),
@@ -110,13 +110,13 @@ public record FitRow(
     String rod = fitting(fit.rodFitting(), wording);
     String tube = fitting(fit.tubeFitting(), wording);
     return rod.equals(tube)
-        ? wording.text("page.row.fittings.same", rod)
-        : wording.text("page.row.fittings", rod, tube);
+        ? wording.text("row.fittings.same", rod)
+        : wording.text("row.fittings", rod, tube);
   }
 
   public static String fitting(Fitting fitting, Wording wording) {
     String type = PartText.in(wording).name("fitting", fitting.type());
-    return wording.text("page.row.fitting", type, fitting.number());
+    return wording.text("row.fitting", type, fitting.number());
   }
 
   public static String price(Fit fit, Wording wording) {

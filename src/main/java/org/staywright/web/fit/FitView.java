@@ -66,15 +66,13 @@ public record FitView(
     List<Labelled> parts = new ArrayList<>();
     parts.add(
         new Labelled(
-            wording.text("page.fit.springs", fit.count()),
+            wording.text("fit.springs", fit.count()),
             part(fit.part().number(), text.describe(fit.part()))));
     if (fit.rodFitting() != null) {
       parts.add(
-          new Labelled(
-              wording.text("page.field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
+          new Labelled(wording.text("field.fittings.rodEnd"), fitting(fit.rodFitting(), text)));
       parts.add(
-          new Labelled(
-              wording.text("page.field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));
+          new Labelled(wording.text("field.fittings.tubeEnd"), fitting(fit.tubeFitting(), text)));
     }
     return parts;
   }

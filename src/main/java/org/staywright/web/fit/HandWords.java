@@ -39,9 +39,9 @@ record HandWords(Job job, Fit fit, Figures has, Wording wording) implements FitW
   @Override
   public List<Labelled> cells() {
     return List.of(
-        pair("page.row.hand", Figure.HAND_OPEN_WORST, Figure.HAND_CLOSE_WORST),
-        pair("page.row.hold", Figure.HOLD_OPEN, Figure.HOLD_RATIO_OPEN),
-        pair("page.row.reserves", Figure.COMPRESSED_RESERVE, Figure.EXTENDED_RESERVE));
+        pair("row.hand", Figure.HAND_OPEN_WORST, Figure.HAND_CLOSE_WORST),
+        pair("row.hold", Figure.HOLD_OPEN, Figure.HOLD_RATIO_OPEN),
+        pair("row.reserves", Figure.COMPRESSED_RESERVE, Figure.EXTENDED_RESERVE));
   }
 
   @Override
@@ -52,13 +52,12 @@ record HandWords(Job job, Fit fit, Figures has, Wording wording) implements FitW
   @Override
   public List<Graph> graphs() {
     return List.of(
-        chart(), Graph.of(SideView.of(job, fit, wording), wording.text("page.fit.view"), wording));
+        chart(), Graph.of(SideView.of(job, fit, wording), wording.text("fit.view"), wording));
   }
 
   @Override
   public Graph chart() {
-    return Graph.of(
-        HandForceChart.of(job, fit, has, wording), wording.text("page.fit.chart"), wording);
+    return Graph.of(HandForceChart.of(job, fit, has, wording), wording.text("fit.chart"), wording);
   }
 
   @Override

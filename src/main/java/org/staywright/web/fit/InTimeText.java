@@ -31,7 +31,7 @@ public record InTimeText(Wording wording, RoundingMode rounding) {
   }
 
   public Labelled figure(String name, String value) {
-    return new Labelled(wording.text("page.time.figure." + name), value);
+    return new Labelled(wording.text("time.figure." + name), value);
   }
 
   public String newtons(double force) {
@@ -52,7 +52,7 @@ public record InTimeText(Wording wording, RoundingMode rounding) {
 
   public String seconds(double seconds) {
     return Double.isInfinite(seconds)
-        ? wording.text("page.time.never")
+        ? wording.text("time.never")
         : wording.number(seconds, 2, rounding) + "\u00a0s";
   }
 
@@ -62,7 +62,7 @@ public record InTimeText(Wording wording, RoundingMode rounding) {
 
   public String years(double years) {
     return Double.isInfinite(years)
-        ? wording.text("page.time.never")
-        : wording.text("page.time.years-of", wording.number(years, 1, rounding));
+        ? wording.text("time.never")
+        : wording.text("time.years-of", wording.number(years, 1, rounding));
   }
 }

@@ -40,11 +40,10 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
       Wording wording = text.wording();
       List<String> verdicts = new ArrayList<>();
       for (Kept kept : behaviour.opening().kept(job.requirements())) {
-        String key =
-            "page.time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
+        String key = "time.kept.max-" + kept.criterion().code() + (kept.met() ? "" : ".missed");
         verdicts.add(
             Double.isInfinite(kept.has())
-                ? wording.text("page.time.kept.never", CornerText.of(kept.corner(), wording))
+                ? wording.text("time.kept.never", CornerText.of(kept.corner(), wording))
                 : wording.text(
                     key,
                     number(kept, kept.has(), text),
@@ -54,13 +53,13 @@ public record InTimeView(List<String> verdicts, List<Labelled> figures) {
       String failing = behaviour.failing().name().toLowerCase(Locale.ROOT);
       verdicts.add(
           wording.text(
-              "page.time.failing." + failing,
+              "time.failing." + failing,
               wording.number(behaviour.failingTime(), 1, FLOOR),
               text.newtons(Math.max(0, behaviour.failedForce())),
               text.speed(behaviour.failingSpeed()),
               wording.bare(behaviour.failingEnergy(), JOULE, 1, CEILING)));
       if (behaviour.choked()) {
-        verdicts.add(wording.text("page.time.choked"));
+        verdicts.add(wording.text("time.choked"));
       }
       return verdicts;
     }

@@ -77,7 +77,7 @@ record SeatWords(Job job, Fit fit, SeatFigures has, Wording wording) implements 
 
   @Override
   public List<Graph> graphs() {
-    Graph view = Graph.of(SideView.of(job, fit, wording), wording.text("page.fit.view"), wording);
+    Graph view = Graph.of(SideView.of(job, fit, wording), wording.text("fit.view"), wording);
     return Stream.concat(
             FitCharts.of(job, fit, wording).stream()
                 .map(each -> Graph.of(each.drawing(), each.heading(), wording)),

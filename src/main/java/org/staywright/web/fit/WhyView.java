@@ -56,7 +56,7 @@ public record WhyView(
     }
     String rank = wording.number(each.rank(), 0);
     List<String> reasons = new ArrayList<>();
-    reasons.add(wording.text(fits ? "page.why.fits" : "page.why.near", rank));
+    reasons.add(wording.text(fits ? "why.fits" : "why.near", rank));
     judged.fit().blockedBy().forEach(by -> reasons.add(text.blocker(by, by.unit(job.mechanism()))));
     if (!fits) {
       reasons.add(cleared.of(1, judged.fit()));
@@ -67,7 +67,7 @@ public record WhyView(
   private static String out(Assessment judged, Wording wording) {
     String reason = FitText.in(wording).rejection(judged.rejection());
     String by = by(judged, wording);
-    return by.isEmpty() ? reason : wording.text("page.why.by", reason, by);
+    return by.isEmpty() ? reason : wording.text("why.by", reason, by);
   }
 
   /** What a part has that is out, and the limit it misses; "" where that cannot be said. */
@@ -75,8 +75,7 @@ public record WhyView(
     Shortfall by = judged.shortfall();
     return by == null
         ? ""
-        : wording.text(
-            "page.why.limit", shown(by.has(), by, wording), shown(by.needed(), by, wording));
+        : wording.text("why.limit", shown(by.has(), by, wording), shown(by.needed(), by, wording));
   }
 
   private static String shown(double si, Shortfall by, Wording wording) {

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.database.Author;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
@@ -32,6 +33,8 @@ import org.staywright.job.Stale;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
+import org.staywright.web.audit.History;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.field.Typed;
 import org.staywright.web.shell.Copy;
 import org.staywright.web.shell.PageText;
@@ -45,11 +48,16 @@ public class JobPages {
   private final Jobs jobs;
   private final Ordering ordering;
   private final CurrentRange stock;
+  private final Sender sender;
+  private final History history;
 
-  JobPages(Jobs jobs, Ordering ordering, CurrentRange stock) {
+  JobPages(
+      Jobs jobs, Ordering ordering, CurrentRange stock, Sender sender, History history) {
     this.jobs = jobs;
     this.ordering = ordering;
     this.stock = stock;
+    this.sender = sender;
+    this.history = history;
   }
 
   @GET
@@ -76,13 +84,15 @@ public class JobPages {
   public RestResponse<TemplateInstance> order(
       @PathParam("id") String id,
       @FormParam("version") @DefaultValue("-1") int version,
+      @FormParam(Sender.BY) String by,
       MultivaluedMap<String, String> form) {
     SavedJob job = find(id);
+    Author author = sender.typed(by);
     Map<String, List<String>> typed = Typed.of(ChoiceForm.SHAPE, form, PageText.wording()).values();
     try {
       ChoiceForm wish =
           ChoiceForm.read(new JsonText(FlatForm.typed(ChoiceForm.SHAPE, typed), List.of()));
-      jobs.choose(job.id, version, stock.get(), wish);
+      jobs.choose(author, job.id, version, stock.get(), wish);
       return RestResponse.seeOther(URI.create("/jobs/" + job.id));
     } catch (Refusal refusal) {
       return answer(422, page(job, typed, refusal.faults(), false));
@@ -95,9 +105,11 @@ public class JobPages {
   @POST
   @Path("{id}/copy")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public RestResponse<Void> copy(@PathParam("id") String id) {
+  public RestResponse<Void> copy(@PathParam("id") String id, @FormParam(Sender.BY) String by) {
     SavedJob job = find(id);
-    SavedJob copy = QuarkusTransaction.requiringNew().call(() -> Copy.of(job, jobs, ordering));
+    Author author = sender.typed(by);
+    SavedJob copy =
+        QuarkusTransaction.requiringNew().call(() -> Copy.of(author, job, jobs, ordering));
     return RestResponse.seeOther(URI.create("/jobs/" + copy.id));
   }
 
@@ -112,10 +124,13 @@ public class JobPages {
   @Path("{id}/removal")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public RestResponse<TemplateInstance> remove(
-      @PathParam("id") String id, @FormParam("version") @DefaultValue("-1") int version) {
+      @PathParam("id") String id,
+      @FormParam("version") @DefaultValue("-1") int version,
+      @FormParam(Sender.BY) String by) {
     SavedJob job = find(id);
+    Author author = sender.typed(by);
     try {
-      jobs.remove(job.id, version);
+      jobs.remove(author, job.id, version);
       return RestResponse.seeOther(URI.create("/jobs"));
     } catch (Stale stale) {
       return answer(409, Templates.removal(JobsView.Row.of(find(id), PageText.wording()), true));
@@ -124,7 +139,7 @@ public class JobPages {
 
   private TemplateInstance page(
       SavedJob job, Map<String, List<String>> typed, List<Fault> faults, boolean stale) {
-    return Templates.job(JobView.of(job, ordering, typed, faults, stale, PageText.wording()));
+    return Templates.job(JobView.of(job, ordering, history.of(job), typed, faults, stale, PageText.wording()));
   }
 
   private static RestResponse<TemplateInstance> answer(int status, TemplateInstance page) {

@@ -9,6 +9,7 @@ import org.staywright.job.Ordering;
 import org.staywright.job.SavedJob;
 import org.staywright.job.order.Choice;
 import org.staywright.unit.Fault;
+import org.staywright.web.audit.History;
 import org.staywright.web.field.FormFields;
 import org.staywright.wording.Wording;
 
@@ -20,9 +21,15 @@ import org.staywright.wording.Wording;
  * @param files of that
  * @param amount how many are ordered, as typed
  * @param stale whether that was typed for an older version
+ * @param history who changed it
  */
 public record JobView(
-    JobsView.Row row, OrderView order, List<FileLink> files, FormFields amount, boolean stale) {
+    JobsView.Row row,
+    OrderView order,
+    List<FileLink> files,
+    FormFields amount,
+    boolean stale,
+    History.OfJob history) {
 
   /**
    * @param typed how many, empty for as saved
@@ -30,6 +37,7 @@ public record JobView(
   static JobView of(
       SavedJob job,
       Ordering ordering,
+      History.OfJob history,
       Map<String, List<String>> typed,
       List<Fault> faults,
       boolean stale,
@@ -47,6 +55,7 @@ public record JobView(
         job.choice == null ? null : OrderView.of(ordering.chosen(job), ordering, wording),
         FileLink.of(OrderFile.OF_ONE, "/api/v1/jobs/" + job.id + "/", "", wording),
         new FormFields(wording, ChoiceForm.SHAPE, values, faults),
-        stale);
+        stale,
+        history);
   }
 }

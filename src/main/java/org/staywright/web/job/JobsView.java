@@ -45,7 +45,7 @@ public record JobsView(List<Row> rows, Pages pages, Set<Long> ticked) {
   }
 
   private static String title(SavedJob job, Wording wording) {
-    return job.name.isBlank() ? wording.text("page.jobs.unnamed", job.id.toString()) : job.name;
+    return job.name.isBlank() ? wording.text("jobs.unnamed", job.id.toString()) : job.name;
   }
 
   static JobsView of(Jobs jobs, int asked, Set<Long> ticked, Wording wording) {

@@ -154,10 +154,9 @@ public record ListView(
 
   private static List<Labelled> terms(List<Chosen> chosen, PartsList list, Wording wording) {
     List<Labelled> terms = new ArrayList<>();
-    terms.add(
-        new Labelled(wording.text("page.job.lead"), FitRow.lead(list.leadTimeDays(), wording)));
+    terms.add(new Labelled(wording.text("job.lead"), FitRow.lead(list.leadTimeDays(), wording)));
     if (list.validUntil() != null) {
-      terms.add(new Labelled(wording.text("page.job.valid"), list.validUntil().toString()));
+      terms.add(new Labelled(wording.text("job.valid"), list.validUntil().toString()));
     }
     if (list.countedOn() != null) {
       terms.add(new Labelled(wording.text("order.counted"), list.countedOn().toString()));
@@ -175,7 +174,7 @@ public record ListView(
             .distinct()
             .map(revision -> revision.toString())
             .collect(Collectors.joining(", "));
-    terms.add(new Labelled(wording.text("page.job.revision"), revisions));
+    terms.add(new Labelled(wording.text("job.revision"), revisions));
     return terms;
   }
 

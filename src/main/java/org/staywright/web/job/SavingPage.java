@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestResponse;
+import org.staywright.database.Author;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.job.JobForm;
 import org.staywright.form.schema.FlatForm;
@@ -30,6 +31,7 @@ import org.staywright.job.order.Choice;
 import org.staywright.part.Range;
 import org.staywright.stock.CurrentRange;
 import org.staywright.unit.Refusal;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.bench.BenchPage;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.query.Pick;
@@ -45,17 +47,20 @@ public class SavingPage {
   private final Jobs jobs;
   private final Ordering ordering;
   private final CurrentRange stock;
+  private final Sender sender;
 
-  SavingPage(Jobs jobs, Ordering ordering, CurrentRange stock) {
+  SavingPage(Jobs jobs, Ordering ordering, CurrentRange stock, Sender sender) {
     this.jobs = jobs;
     this.ordering = ordering;
     this.stock = stock;
+    this.sender = sender;
   }
 
   /**
    * @param picked part and count, null for a job alone
    * @param dropping "true" where an earlier choice may go
    * @param even "true" where the part is wanted although it does not fit
+   * @param by who saves it, null where the form does not ask
    */
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -63,6 +68,7 @@ public class SavingPage {
       @FormParam("pick") String picked,
       @FormParam("drop") String dropping,
       @FormParam("even") String even,
+      @FormParam(Sender.BY) String by,
       MultivaluedMap<String, String> form) {
     JobQuery query = JobQuery.of(form);
     Pick pick =
@@ -80,9 +86,11 @@ public class SavingPage {
     SeenVersion seen = SeenVersion.read(query.saved()).orElse(null);
     Range range = stock.get();
     boolean drop = "true".equals(dropping);
+    Author author = sender.typed(by);
     try {
       SavedJob job =
-          QuarkusTransaction.requiringNew().call(() -> saved(seen, document, pick, drop, range));
+          QuarkusTransaction.requiringNew()
+              .call(() -> saved(author, seen, document, pick, drop, range));
       return RestResponse.seeOther(URI.create("/jobs/" + job.id));
     } catch (Stale stale) {
       SavedJob now = jobs.find(seen.id()).orElse(null);
@@ -100,26 +108,32 @@ public class SavingPage {
   }
 
   private SavedJob saved(
-      SeenVersion seen, ObjectNode document, Pick pick, boolean drop, Range current) {
+      Author author,
+      SeenVersion seen,
+      ObjectNode document,
+      Pick pick,
+      boolean drop,
+      Range current) {
     if (seen == null) {
-      SavedJob job = jobs.add(document);
-      return pick == null ? job : choose(job, pick, null, current);
+      SavedJob job = jobs.add(author, document);
+      return pick == null ? job : choose(author, job, pick, null, current);
     }
     Choice earlier = jobs.find(seen.id()).map(job -> job.choice).orElse(null);
     int version = seen.version();
     if (earlier != null && (pick != null || drop)) {
       // The earlier choice goes first: it may not do for the job as it is now.
-      version = jobs.unchoose(seen.id(), version).version;
+      version = jobs.unchoose(author, seen.id(), version).version;
       earlier = pick == null ? null : earlier;
     }
     boolean kept = earlier != null && pick == null;
     Range range = kept ? ordering.range(earlier.revision()) : null;
-    SavedJob job = jobs.change(seen.id(), version, document, range);
-    return pick == null ? job : choose(job, pick, earlier, current);
+    SavedJob job = jobs.change(author, seen.id(), version, document, range);
+    return pick == null ? job : choose(author, job, pick, earlier, current);
   }
 
   /** Sets, spares and brackets stay as they were ordered before. */
-  private SavedJob choose(SavedJob job, Pick pick, Choice earlier, Range current) {
+  private SavedJob choose(
+      Author author, SavedJob job, Pick pick, Choice earlier, Range current) {
     Map<String, List<String>> wish = new HashMap<>(pick.values());
     if (earlier != null) {
       wish.put("sets", List.of(earlier.sets().toString()));
@@ -128,7 +142,7 @@ public class SavingPage {
     }
     ObjectNode tree = FlatForm.tree(ChoiceForm.SHAPE, wish);
     return jobs.choose(
-        job.id, job.version, current, ChoiceForm.read(new JsonText(tree, List.of())));
+        author, job.id, job.version, current, ChoiceForm.read(new JsonText(tree, List.of())));
   }
 
   private static RestResponse<TemplateInstance> conflict(

@@ -58,12 +58,9 @@ public record ArrangementCard(
         point(mounts.moving(), wording),
         List.of(
             millimetre(
-                "page.mounts.millimetre.frame", Sensitivity.Gradient::frame, sensitivity, wording),
+                "mounts.millimetre.frame", Sensitivity.Gradient::frame, sensitivity, wording),
             millimetre(
-                "page.mounts.millimetre.moving",
-                Sensitivity.Gradient::moving,
-                sensitivity,
-                wording)),
+                "mounts.millimetre.moving", Sensitivity.Gradient::moving, sensitivity, wording)),
         hung(query, mounts).address());
   }
 
@@ -86,7 +83,7 @@ public record ArrangementCard(
 
   private static String point(Point point, Wording wording) {
     return wording.text(
-        "page.mounts.point",
+        "mounts.point",
         wording.bare(point.x(), MILLIMETRE, 1),
         wording.bare(point.y(), MILLIMETRE, 1));
   }

@@ -40,7 +40,7 @@ public record MountsView(
   }
 
   static MountsView busy() {
-    return said("page.mounts.busy");
+    return said("mounts.busy");
   }
 
   private static MountsView said(String key) {
@@ -55,8 +55,8 @@ public record MountsView(
         int percent = task.total() == 0 ? 0 : (int) (100L * task.done() / task.total());
         yield new MountsView(again, percent, "", "", "", List.of(), List.of());
       }
-      case DONE, STOPPED -> said("page.mounts.stopped");
-      case FAILED -> said("page.mounts.failed");
+      case DONE, STOPPED -> said("mounts.stopped");
+      case FAILED -> said("mounts.failed");
     };
   }
 
@@ -69,9 +69,9 @@ public record MountsView(
     return new MountsView(
         "",
         100,
-        cut ? wording.text("page.mounts.stopped.found") : "",
+        cut ? wording.text("mounts.stopped.found") : "",
         wording.text(
-            "page.mounts.found", found.arrangements().size(), wording.number(found.places(), 0)),
+            "mounts.found", found.arrangements().size(), wording.number(found.places(), 0)),
         found.obstacle() == null ? "" : FitText.in(wording).obstacle(found.obstacle()),
         ArrangementCard.all(query, job, shown, wording),
         shown.stream().map(Arrangement::mounts).toList());

@@ -41,27 +41,27 @@ public record FoundPart(
         List.of(
             size(
                 Column.ROD_DIAMETER,
-                "page.part.rod",
+                "part.rod",
                 spring.rodDiameter(),
                 MILLIMETRE,
                 measured,
                 wording),
             size(
                 Column.TUBE_DIAMETER,
-                "page.part.tube",
+                "part.tube",
                 spring.tubeDiameter(),
                 MILLIMETRE,
                 measured,
                 wording),
             size(
                 Column.EXTENDED_LENGTH,
-                "page.part.extended",
+                "part.extended",
                 spring.extendedLength(),
                 MILLIMETRE,
                 measured,
                 wording),
-            size(Column.STROKE, "page.part.stroke", spring.stroke(), MILLIMETRE, measured, wording),
-            size(Column.FORCE, "page.part.force", spring.force(), NEWTON, measured, wording)),
+            size(Column.STROKE, "part.stroke", spring.stroke(), MILLIMETRE, measured, wording),
+            size(Column.FORCE, "part.force", spring.force(), NEWTON, measured, wording)),
         offer.price() == null
             ? "–"
             : wording.money(offer.price().each(1), offer.price().currency()),

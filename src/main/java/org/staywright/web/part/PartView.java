@@ -85,7 +85,7 @@ public record PartView(
         Supply.terms(part.offer(), wording),
         figures(LawText.in(wording).pairs(part)),
         CautionView.of(Cautions.of(part), wording),
-        wording.text("page.part.evenness.about"),
+        wording.text("part.evenness.about"),
         wording.text("document.strength.about"));
   }
 
@@ -95,9 +95,9 @@ public record PartView(
     if (part.spring().force() != 0) {
       charts.add(
           new FamilyCharts.Chart(
-              wording.text("page.part.forces"),
+              wording.text("part.forces"),
               ForceChart.withFastLimit(part, wording),
-              wording.text("page.part.forces.about")));
+              wording.text("part.forces.about")));
     }
     charts.addAll(FamilyCharts.of(part, wording));
     return charts;

@@ -58,7 +58,7 @@ public enum Bench {
 
   /** Its name among the others. */
   public String kind() {
-    return PageText.text("page.bench.kind." + name().toLowerCase(Locale.ROOT));
+    return PageText.text("bench.kind." + name().toLowerCase(Locale.ROOT));
   }
 
   /** Whether a hand moves the load. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.staywright.database.Author;
 import org.staywright.form.job.ChoiceForm;
 import org.staywright.form.schema.FlatForm;
 import org.staywright.form.schema.JsonText;
@@ -19,13 +20,14 @@ public final class Copy {
 
   private Copy() {}
 
-  public static SavedJob of(SavedJob job, Jobs jobs, Ordering ordering) {
+  public static SavedJob of(Author author, SavedJob job, Jobs jobs, Ordering ordering) {
     ObjectNode document = Jobs.document(job);
     document.put("name", name(job));
-    SavedJob copy = jobs.add(document);
+    SavedJob copy = jobs.add(author, document);
     return job.choice == null
         ? copy
         : jobs.choose(
+            author,
             copy.id,
             copy.version,
             ordering.range(job.choice.revision()),

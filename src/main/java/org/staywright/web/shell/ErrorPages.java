@@ -10,6 +10,8 @@ import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 /** Gives an error the look of a page, wherever a page was asked for. */
 public final class ErrorPages {
 
+  private static final MediaType HTML = MediaType.TEXT_HTML_TYPE.withCharset("UTF-8");
+
   @ServerResponseFilter
   void dress(ContainerRequestContext request, ContainerResponseContext response) {
     int status = response.getStatus();
@@ -17,7 +19,7 @@ public final class ErrorPages {
     boolean page = !path.startsWith("/api/") && !path.startsWith("/q/");
     boolean dressed = response.getEntity() instanceof TemplateInstance;
     if (status >= 400 && page && !dressed) {
-      response.setEntity(page(status).render(), null, MediaType.TEXT_HTML_TYPE);
+      response.setEntity(page(status).render(), null, HTML);
     }
   }
 

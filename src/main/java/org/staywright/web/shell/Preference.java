@@ -46,9 +46,10 @@ public record Preference(Locale language, Units units) {
   }
 
   /** The answer to the request at hand tells the browser to remember. */
-  static void keep(String name, String value) {
+  public static void keep(String name, String value) {
     Cookie cookie = Cookie.cookie(name, value).setPath("/").setMaxAge(YEAR).setHttpOnly(true);
-    request().response().addCookie(cookie.setSameSite(CookieSameSite.LAX));
+    cookie.setSameSite(CookieSameSite.LAX).setSecure(request().request().isSSL());
+    request().response().addCookie(cookie);
   }
 
   /** The query of the request at hand, as it came; "" for none. */

@@ -35,6 +35,11 @@ public class RequestId {
     request.next();
   }
 
+  /** That name. */
+  public static String of(RoutingContext request) {
+    return request.response().headers().get(HEADER);
+  }
+
   private static String fresh() {
     return UUID.randomUUID().toString();
   }

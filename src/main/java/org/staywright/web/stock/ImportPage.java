@@ -18,11 +18,13 @@ import java.io.IOException;
 import java.net.URI;
 import java.time.Duration;
 import java.util.List;
+import org.staywright.database.Author;
 import org.staywright.job.task.Task;
 import org.staywright.job.task.Tasks;
 import org.staywright.stock.Stock;
 import org.staywright.stock.intake.Imports;
 import org.staywright.stock.intake.Inbox;
+import org.staywright.web.audit.Sender;
 import org.staywright.web.shell.ProgramMetrics;
 
 /**
@@ -44,12 +46,14 @@ public final class ImportPage {
   private final Imports imports;
   private final Stock stock;
   private final Tasks tasks;
+  private final Sender sender;
 
-  ImportPage(Inbox inbox, Imports imports, Stock stock, Tasks tasks) {
+  ImportPage(Inbox inbox, Imports imports, Stock stock, Tasks tasks, Sender sender) {
     this.inbox = inbox;
     this.imports = imports;
     this.stock = stock;
     this.tasks = tasks;
+    this.sender = sender;
   }
 
   @GET
@@ -92,13 +96,16 @@ public final class ImportPage {
   public Response write(@PathParam("id") String id, MultivaluedMap<String, String> form) {
     Inbox.Kept file = find(id);
     ImportPlan plan = ImportPlan.of(id, form);
+    Author author = sender.typed(form.getFirst(Sender.BY));
     if (!Integer.toString(stock.newest()).equals(form.getFirst("base"))) {
       return seeOther(plan.address(""));
     }
     try {
       tasks.start(
           plan.task(WRITING),
-          progress -> ProgramMetrics.imported(imports.write(file, plan.options(), progress::goOn)));
+          progress ->
+              ProgramMetrics.imported(
+                  imports.write(author, file, plan.options(), progress::goOn)));
       return seeOther(plan.address(WRITTEN));
     } catch (Tasks.Busy busy) {
       TemplateInstance said = Templates.taken(ImportView.said(file, plan, "stock.busy"));

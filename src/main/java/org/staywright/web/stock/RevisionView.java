@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.staywright.stock.Revision;
 import org.staywright.stock.RevisionDifference;
+import org.staywright.web.audit.History;
 import org.staywright.web.shell.Address;
 import org.staywright.web.shell.PageText;
 
@@ -28,8 +29,9 @@ record RevisionView(
 
   static final int SIZE = 100;
 
-  static RevisionView of(List<Revision> revisions, RevisionDifference differs, int page) {
-    List<StockView.RevisionRow> rows = StockView.revisions(revisions);
+  static RevisionView of(
+      List<Revision> revisions, History history, RevisionDifference differs, int page) {
+    List<StockView.RevisionRow> rows = StockView.revisions(revisions, history);
     int most =
         Math.max(
             differs.changed().count(), Math.max(differs.added().count(), differs.gone().count()));

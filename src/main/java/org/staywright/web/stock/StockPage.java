@@ -21,9 +21,12 @@ import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.staywright.database.Author;
 import org.staywright.stock.Revision;
 import org.staywright.stock.Stock;
 import org.staywright.stock.intake.Inbox;
+import org.staywright.web.audit.History;
+import org.staywright.web.audit.Sender;
 
 /** The range itself: a file of stock comes in, and earlier revisions are restored. */
 @Path("/stock")
@@ -32,15 +35,19 @@ public final class StockPage {
 
   private final Stock stock;
   private final Inbox inbox;
+  private final Sender sender;
+  private final History history;
 
-  StockPage(Stock stock, Inbox inbox) {
+  StockPage(Stock stock, Inbox inbox, Sender sender, History history) {
     this.stock = stock;
     this.inbox = inbox;
+    this.sender = sender;
+    this.history = history;
   }
 
   @GET
   public TemplateInstance show() {
-    return Templates.stock(StockView.revisions(stock.revisions()));
+    return Templates.stock(StockView.revisions(stock.revisions(), history));
   }
 
   /** Takes a file in; its own page tries it. */
@@ -79,7 +86,9 @@ public final class StockPage {
     int at = page != null && page.matches("[1-9]\\d{0,5}") ? Integer.parseInt(page) : 1;
     int skipped = (at - 1) * RevisionView.SIZE;
     return Templates.revision(
-        RevisionView.of(revisions, stock.difference(from, to, skipped, RevisionView.SIZE), at));
+        
+        RevisionView.of(
+            revisions, history, stock.difference(from, to, skipped, RevisionView.SIZE), at));
   }
 
   private static int known(List<Revision> revisions, String n) {
@@ -98,12 +107,14 @@ public final class StockPage {
   @POST
   @Path("restore")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public RestResponse<Void> restore(@FormParam("revision") String revision) {
+  public RestResponse<Void> restore(
+      @FormParam("revision") String revision, @FormParam(Sender.BY) String by) {
+    Author author = sender.typed(by);
     stock.revisions().stream()
         .map(Revision::number)
         .filter(number -> number.toString().equals(revision))
         .findFirst()
-        .ifPresent(number -> stock.restore(number, "revision " + number));
+        .ifPresent(number -> stock.restore(author, number, "revision " + number));
     return RestResponse.seeOther(URI.create("/stock"));
   }
 

@@ -59,6 +59,6 @@ public record ChanceView(List<Labelled> figures, List<Share> shares) {
 
   private static String source(Source source, Wording wording) {
     String code = source.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    return wording.text("page.time.source." + code);
+    return wording.text("time.source." + code);
   }
 }

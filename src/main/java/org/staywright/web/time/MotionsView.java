@@ -63,9 +63,9 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
     private Row row(String what, Case each, Motion motion) {
       Wording wording = text.wording();
       return new Row(
-          wording.text("page.time." + what),
+          wording.text("time." + what),
           CornerText.of(each.corner(), wording),
-          wording.text("page.time.end." + motion.end().name().toLowerCase(Locale.ROOT)),
+          wording.text("time.end." + motion.end().name().toLowerCase(Locale.ROOT)),
           text.seconds(motion.endTime()),
           text.speed(Math.abs(motion.endSpeed()) * behaviour.hand()),
           text.joules(motion.stopEnergy()),
@@ -88,7 +88,7 @@ public record MotionsView(List<Row> rows, List<Graph> charts) {
       for (boolean speed : new boolean[] {false, true}) {
         charts.add(
             new FitCharts.Chart(
-                wording.text("page.time." + what),
+                wording.text("time." + what),
                 MotionChart.of(what, behaviour.cases(), motion, speed, kind, wording)));
       }
     }

@@ -43,10 +43,10 @@ public record PlayedView(
     String end =
         motion.moved()
             ? wording.text(
-                "page.played.end." + code,
+                "played.end." + code,
                 text.seconds(motion.endTime()),
                 text.joules(motion.stopEnergy()))
-            : wording.text("page.played.stays");
+            : wording.text("played.stays");
     return new PlayedView(
         drawing,
         String.format(Locale.ROOT, "%.4f", motion.endTime()),

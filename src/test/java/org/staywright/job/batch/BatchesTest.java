@@ -3,6 +3,7 @@ package org.staywright.job.batch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -104,7 +105,7 @@ class BatchesTest {
   @Test
   void judgesEachJobAsItWouldBeJudgedAlone() throws InterruptedException {
     List<JobFile.Row> rows = lids(50);
-    String id = batches.begin("fifty lids", rows).id();
+    String id = batches.begin(ANNA, "fifty lids", rows).id();
     Patience.until(() -> found(id).state().over());
     Batch batch = found(id);
     assertEquals(Task.State.DONE, batch.state());
@@ -123,7 +124,7 @@ class BatchesTest {
 
   @Test
   void goesOnAfterARestartWithWhatIsLeft() throws InterruptedException {
-    String id = batches.begin("many lids", lids(MANY)).id();
+    String id = batches.begin(ANNA, "many lids", lids(MANY)).id();
     Patience.until(() -> found(id).tally().done() > 0);
     batches.close();
     List<JsonNode> before = results(id);
@@ -143,9 +144,9 @@ class BatchesTest {
 
   @Test
   void keepsWhatThereWasWhenItIsStoppedAndNeverGoesOn() throws InterruptedException {
-    String id = batches.begin("many lids", lids(MANY)).id();
+    String id = batches.begin(ANNA, "many lids", lids(MANY)).id();
     Patience.until(() -> found(id).tally().done() > 0);
-    batches.stop(id);
+    batches.stop(ANNA, id);
     assertEquals(Task.State.STOPPED, found(id).state());
     batches.look();
     assertEquals(0, tasks.open());
@@ -155,7 +156,7 @@ class BatchesTest {
     int kept = found(id).tally().done();
     assertTrue(kept > 0 && kept < MANY, "kept " + kept);
     assertEquals(Task.State.STOPPED, found(id).state());
-    batches.stop(id);
+    batches.stop(ANNA, id);
     assertFalse(batches.find(id).isPresent());
     assertEquals(List.of(), results(id));
   }
@@ -165,7 +166,7 @@ class BatchesTest {
     List<JobFile.Row> rows = lids(2);
     // As a file would never let it through: a range may change between file and turn.
     rows.get(0).document().putObject("damper").put("partNumber", "GONE-0001");
-    String id = batches.begin("two lids", rows).id();
+    String id = batches.begin(ANNA, "two lids", rows).id();
     Patience.until(() -> found(id).state().over());
     assertEquals(1, found(id).tally().refused());
     assertEquals(2, found(id).tally().done());
@@ -180,7 +181,7 @@ class BatchesTest {
     try {
       List<String> ids = new ArrayList<>();
       for (int i = 0; i < 3; i++) {
-        ids.add(batches.begin("lids", lids(40)).id());
+        ids.add(batches.begin(ANNA, "lids", lids(40)).id());
       }
       Patience.until(
           () -> {
@@ -203,7 +204,7 @@ class BatchesTest {
   void takesUpABatchWhoseInstanceDiedOnceItsLeaseHasRunOut() throws Exception {
     Tasks dying = new Tasks();
     Batches dead = new Batches(table, Duration.ofHours(1), dying, current);
-    String id = dead.begin("many lids", lids(MANY)).id();
+    String id = dead.begin(ANNA, "many lids", lids(MANY)).id();
     Patience.until(() -> found(id).tally().done() > 0);
     // As if its process had been killed: nothing is given back.
     dying.close();

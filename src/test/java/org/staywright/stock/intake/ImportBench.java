@@ -1,6 +1,7 @@
 package org.staywright.stock.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.staywright.database.Somebody.ANNA;
 
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
@@ -68,7 +69,7 @@ public abstract class ImportBench {
     RowFault fault = onlyFault(check(file));
     assertEquals(code, fault.fault().code());
     assertEquals(row, fault.row());
-    assertEquals(0, imports.write(inbox.take(stream(file), "x"), REPLACE, UNSEEN).revision());
+    assertEquals(0, imports.write(ANNA, inbox.take(stream(file), "x"), REPLACE, UNSEEN).revision());
     assertEquals(1, stock.newest());
     return fault;
   }
@@ -89,7 +90,7 @@ public abstract class ImportBench {
   }
 
   Imports.Outcome write(String file, ImportOptions options) {
-    return imports.write(inbox.take(stream(file), "file.csv"), options, UNSEEN);
+    return imports.write(ANNA, inbox.take(stream(file), "file.csv"), options, UNSEEN);
   }
 
   static InputStream stream(String text) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -41,7 +42,7 @@ class ImportsTest extends ImportBench {
         new Checked.Change(0, 0, before.size() + before.fittings().size(), 0), change(again));
 
     emptyStock();
-    Imports.Outcome fresh = imports.write(inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
+    Imports.Outcome fresh = imports.write(ANNA, inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
     assertEquals(List.of(), fresh.checked().faults());
     assertEquals(before.size() + before.fittings().size(), fresh.checked().change().added());
     assertEquals(exported, export(stock.newest()));
@@ -155,7 +156,7 @@ class ImportsTest extends ImportBench {
       file.append("TRY-").append(10_000 + i).append(ROW.substring(8).replace(",160,", ",-5,"));
     }
     Inbox.Kept kept = inbox.take(stream(file.toString()), "bad.csv");
-    Checked checked = imports.write(kept, REPLACE, UNSEEN).checked();
+    Checked checked = imports.write(ANNA, kept, REPLACE, UNSEEN).checked();
     assertEquals(1500, checked.faultCount());
     assertEquals(1000, checked.faults().size());
     RowFault first = checked.faults().get(0);
@@ -169,7 +170,7 @@ class ImportsTest extends ImportBench {
   @Test
   void readsAWorkbookLikeTheSameTableInCsv() throws IOException {
     Inbox.Kept kept = inbox.take(new ByteArrayInputStream(workbook(s -> {})), "a.xlsx");
-    Imports.Outcome outcome = imports.write(kept, UPDATE, UNSEEN);
+    Imports.Outcome outcome = imports.write(ANNA, kept, UPDATE, UNSEEN);
     assertEquals(List.of(), outcome.checked().faults());
     Part fromBook = current.get().part("TRY-0001").orElseThrow();
     assertEquals(new Checked.Change(0, 0, 1, 0), change(write(HEADER + ROW, UPDATE)));
@@ -181,7 +182,7 @@ class ImportsTest extends ImportBench {
     Inbox.Kept kept = inbox.take(stream(export(1)), "all.csv");
     assertThrows(
         CancellationException.class,
-        () -> imports.write(kept, REPLACE, (done, total) -> done < total));
+        () -> imports.write(ANNA, kept, REPLACE, (done, total) -> done < total));
     assertEquals(1, stock.newest());
   }
 
@@ -193,7 +194,7 @@ class ImportsTest extends ImportBench {
     assertEquals(1, swapped.added().count());
     assertEquals(List.of("TRY-0001"), swapped.added().first());
     assertEquals(stock.range(1).size(), swapped.gone().count());
-    assertEquals(3, stock.restore(1, "revision 1"));
+    assertEquals(3, stock.restore(ANNA, 1, "revision 1"));
     assertEquals(first, export(3));
     assertEquals(0, stock.difference(1, 3).changed().count());
     assertEquals(first, export(1));

@@ -1,6 +1,7 @@
 package org.staywright.web.account;
 
 import static io.restassured.RestAssured.given;
+import static org.staywright.database.Somebody.ANNA;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -34,11 +35,11 @@ final class Everybody {
     for (Role role : Role.values()) {
       String name = "one " + role.code();
       if (accounts.all().stream().noneMatch(each -> each.name.equals(name))) {
-        accounts.add(name, role);
+        accounts.add(ANNA, name, role);
       }
       Account account =
           accounts.all().stream().filter(each -> each.name.equals(name)).findFirst().orElseThrow();
-      tokens.put(role, accounts.addToken(account.id, "test", role, 1));
+      tokens.put(role, accounts.addToken(ANNA, account.id, "test", role, 1));
     }
   }
 

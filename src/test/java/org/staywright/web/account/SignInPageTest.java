@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -78,7 +79,7 @@ class SignInPageTest {
   @Test
   void aWordServesOnce() {
     String name = anybody();
-    String word = accounts.add(name, Role.READER);
+    String word = accounts.add(ANNA, name, Role.READER);
     assertEquals(303, welcome(name, word, PASSWORD).statusCode());
     welcome(name, word, PASSWORD).then().statusCode(401).body(containsString("the word is spent"));
     welcome(name, "AAAAA-AAAAA-AAAAA-AAAAA", PASSWORD).then().statusCode(401);
@@ -91,7 +92,7 @@ class SignInPageTest {
   })
   void refusesAPasswordThatIsTooPlain(String password, String said) {
     String name = anybody();
-    String word = accounts.add(name, Role.READER);
+    String word = accounts.add(ANNA, name, Role.READER);
     welcome(name, word, password.formatted(name)).then().statusCode(422).body(containsString(said));
   }
 
@@ -140,7 +141,7 @@ class SignInPageTest {
   }
 
   private Response welcomed(String name, Role role) {
-    Response in = welcome(name, accounts.add(name, role), PASSWORD);
+    Response in = welcome(name, accounts.add(ANNA, name, role), PASSWORD);
     assertEquals(303, in.statusCode());
     return in;
   }

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.staywright.database.Somebody.ANNA;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -64,8 +65,8 @@ class WaysByRoleTest {
 
   private void signIn(Role role) {
     String name = "somebody " + UUID.randomUUID();
-    assertTrue(signingIn.choosePassword(name, accounts.add(name, role), PASSWORD));
-    String secret = signingIn.signIn(name, PASSWORD).orElseThrow();
+    assertTrue(signingIn.choosePassword(ANNA, name, accounts.add(ANNA, name, role), PASSWORD));
+    String secret = signingIn.signIn(ANNA, name, PASSWORD).orElseThrow();
     // What is built takes over what is there.
     signOut();
     RestAssured.requestSpecification =
@@ -197,7 +198,7 @@ class WaysByRoleTest {
   @Test
   void theCookieIsSecureWhereAProxyTookTheRequestByHttps() {
     String name = "somebody " + UUID.randomUUID();
-    String word = accounts.add(name, Role.READER);
+    String word = accounts.add(ANNA, name, Role.READER);
     Response in =
         PageForm.of(given().get("/welcome"), "action=\"/welcome\"")
             .with("name", name)

@@ -39,6 +39,11 @@ public record ChangingRoute(String method, String path) {
     return of(List.of(GET.class)).stream();
   }
 
+  /** Their addresses, filled likewise. */
+  static Stream<String> told() {
+    return reading().map(ChangingRoute::filled).distinct().sorted();
+  }
+
   private static List<ChangingRoute> of(List<Class<? extends Annotation>> verbs) {
     return WEB.stream()
         .flatMap(each -> each.getMethods().stream())

@@ -16,7 +16,7 @@ import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Shape;
 import org.staywright.form.time.ChanceAnswer;
-import org.staywright.web.api.SavedJobAnswer;
+import org.staywright.job.SavedJobAnswer;
 
 /** What tables describe of the answers; all else the extension finds in their records. */
 final class Answered {

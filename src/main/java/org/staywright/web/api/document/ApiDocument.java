@@ -30,6 +30,7 @@ import org.staywright.web.api.Allowed;
 import org.staywright.web.api.request.Prefer;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.api.request.Refuses;
+import org.staywright.web.audit.Sender;
 import org.staywright.wording.Wording;
 
 /**
@@ -121,6 +122,9 @@ public final class ApiDocument implements OASFilter {
             parameter(field.name(), Parameter.In.QUERY, schemas.of(queried(field))));
       }
     }
+    parameters(operation).stream()
+        .filter(each -> Sender.FROM.equals(each.getName()))
+        .forEach(header -> header.setDescription(wording.text("api.from")));
     answers(operation);
     for (int status : problems(operation, method, path)) {
       String code = Integer.toString(status);

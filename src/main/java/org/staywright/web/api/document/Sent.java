@@ -18,6 +18,7 @@ import org.staywright.form.stock.StockShape;
 import org.staywright.form.time.ChanceRequest;
 import org.staywright.form.time.MotionRequest;
 import org.staywright.web.api.request.ChangedJob;
+import org.staywright.web.audit.ChangesQuery;
 
 /** The shapes by which a request is read, by the id of its operation. */
 final class Sent {
@@ -52,7 +53,9 @@ final class Sent {
           entry("importStock", StockShape.IMPORT),
           entry("importAgain", StockShape.AGAIN),
           entry("revisionChanges", StockShape.CHANGES),
-          entry("restoreBackup", StockShape.RESTORE));
+          entry("restoreBackup", StockShape.RESTORE),
+          entry("listChanges", ChangesQuery.PAGE),
+          entry("changesCsv", ChangesQuery.SEARCH));
 
   private Sent() {}
 }

@@ -1,4 +1,4 @@
-package org.staywright.web.api;
+package org.staywright.job;
 
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import com.fasterxml.jackson.annotation.JsonInclude;
@@ -9,8 +9,6 @@ import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 import org.staywright.form.fit.EndFittings;
-import org.staywright.job.Jobs;
-import org.staywright.job.SavedJob;
 import org.staywright.job.order.Choice;
 import org.staywright.mechanism.Mounts.RodEnd;
 

@@ -1,0 +1,2 @@
+/** Who did what: who acts in a request, and the changes that the audit holds. */
+package org.staywright.web.audit;

@@ -1,0 +1,13 @@
+package org.staywright.web.audit;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import org.junit.jupiter.api.Tag;
+import org.staywright.database.OnPostgresql;
+import org.staywright.stock.EmptyStockOnPostgresql;
+
+@OnPostgresql
+@QuarkusTest
+@Tag("server")
+@TestProfile(EmptyStockOnPostgresql.class)
+class AuditedRoutesOnPostgresqlTest extends AuditedRoutesTest {}
