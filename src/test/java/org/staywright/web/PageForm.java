@@ -59,8 +59,14 @@ public final class PageForm {
   }
 
   public Response post(String path) {
+    return post(path, Map.of());
+  }
+
+  /** With what a proxy adds. */
+  public Response post(String path, Map<String, String> headers) {
     RequestSpecification form =
         given()
+            .headers(headers)
             .redirects()
             .follow(false)
             .cookies(page.cookies())

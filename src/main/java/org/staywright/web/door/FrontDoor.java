@@ -46,7 +46,7 @@ public class FrontDoor {
     if (visit.ofInterface()) {
       turnAway(context, visit, new TurnedAway(403, "problem.detail.403", ""));
     } else {
-      context.reroute(HttpMethod.GET, NotAllowed.PATH);
+      context.put(NotAllowed.PATH, true).reroute(HttpMethod.GET, NotAllowed.PATH);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.staywright.web.door;
 
+import io.quarkus.oidc.runtime.OidcAuthenticationMechanism;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.identity.IdentityProviderManager;
 import io.quarkus.security.identity.SecurityIdentity;
@@ -19,7 +20,10 @@ import org.staywright.account.Token;
 import org.staywright.web.api.request.Problem;
 import org.staywright.web.shell.Preference;
 
-/** Takes the key of a request from its cookie, or a program's from its header. */
+/**
+ * Takes the key of a request from its cookie, or a program's from its header, where another issuer
+ * of tokens is asked for what is not ours.
+ */
 @Singleton
 public class KeyRing implements HttpAuthenticationMechanism {
 
@@ -34,6 +38,13 @@ public class KeyRing implements HttpAuthenticationMechanism {
 
   /** Before the mechanisms that come with Quarkus, to which other tokens are left. */
   private static final int PRIORITY = 3000;
+
+  /** Of tokens that are not ours. */
+  private final OidcAuthenticationMechanism issuer;
+
+  KeyRing(OidcAuthenticationMechanism issuer) {
+    this.issuer = issuer;
+  }
 
   @Override
   public int getPriority() {
@@ -50,21 +61,27 @@ public class KeyRing implements HttpAuthenticationMechanism {
       RoutingContext context, IdentityProviderManager providers) {
     String shown = context.request().getHeader(HttpHeaders.AUTHORIZATION);
     if (shown != null && shown.startsWith(BEARER + Token.PREFIX)) {
-      return holder(providers, Key.ofProgram(shown.substring(BEARER.length()).strip()));
+      Key key = Key.ofProgram(shown.substring(BEARER.length()).strip());
+      return orNobody(providers.authenticate(key), context);
+    }
+    if (shown != null) {
+      return orNobody(issuer.authenticate(context, providers), context);
     }
     Cookie cookie = context.request().getCookie(COOKIE);
-    if (cookie == null || shown != null) {
-      return Uni.createFrom().nullItem();
-    }
-    return holder(providers, Key.ofBrowser(cookie.getValue()));
+    return cookie == null
+        ? Uni.createFrom().nullItem()
+        : orNobody(providers.authenticate(Key.ofBrowser(cookie.getValue())), context);
   }
 
-  /** A key that is spent is as good as none; what wants one then answers with a challenge. */
-  private static Uni<SecurityIdentity> holder(IdentityProviderManager providers, Key key) {
-    return providers
-        .authenticate(key)
+  /** A key that is spent is as good as none; what wants one then answers with our challenge. */
+  private Uni<SecurityIdentity> orNobody(Uni<SecurityIdentity> holder, RoutingContext context) {
+    return holder
         .onFailure(AuthenticationFailedException.class)
-        .recoverWithItem(NOBODY);
+        .recoverWithItem(
+            () -> {
+              context.put(HttpAuthenticationMechanism.class.getName(), this);
+              return NOBODY;
+            });
   }
 
   @Override

@@ -1,5 +1,5 @@
 /**
  * The front door: which requests are turned away before anything reads them, how many there may be,
- * and what every answer says of its use.
+ * who comes and what he may, and what every answer says of its use.
  */
 package org.staywright.web.door;

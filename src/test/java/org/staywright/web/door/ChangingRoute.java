@@ -3,6 +3,7 @@ package org.staywright.web.door;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import jakarta.ws.rs.DELETE;
@@ -22,42 +23,53 @@ public record ChangingRoute(String method, String path) {
   private static final List<Class<? extends Annotation>> METHODS =
       List.of(POST.class, PUT.class, PATCH.class, DELETE.class);
 
-  private static final JavaClasses OURS =
+  private static final JavaClasses WEB =
       new ClassFileImporter()
           .withImportOption(new ImportOption.DoNotIncludeTests())
           .importPackages("org.staywright.web");
 
-  private static final List<ChangingRoute> ALL =
-      methods()
-          .flatMap(ChangingRoute::of)
-          .sorted(Comparator.comparing(ChangingRoute::path))
-          .toList();
+  private static final List<ChangingRoute> ALL = of(METHODS);
 
   public static Stream<ChangingRoute> all() {
     return ALL.stream();
   }
 
-  /** Addresses under which something is only told, filled likewise. */
+  /** Those that change nothing, in the same way. */
+  public static Stream<ChangingRoute> reading() {
+    return of(List.of(GET.class)).stream();
+  }
+
+  /** Their addresses, filled likewise. */
   static Stream<String> told() {
-    return methods()
-        .filter(method -> method.isAnnotatedWith(GET.class))
-        .map(method -> new ChangingRoute("GET", path(method)).filled())
-        .distinct()
-        .sorted();
+    return reading().map(ChangingRoute::filled).distinct().sorted();
   }
 
-  private static Stream<JavaMethod> methods() {
-    return OURS.stream().flatMap(each -> each.getMethods().stream());
+  private static List<ChangingRoute> of(List<Class<? extends Annotation>> verbs) {
+    return WEB.stream()
+        .flatMap(each -> each.getMethods().stream())
+        .flatMap(method -> of(method, verbs))
+        .sorted(Comparator.comparing(ChangingRoute::path))
+        .toList();
   }
 
-  private static Stream<ChangingRoute> of(JavaMethod method) {
-    return METHODS.stream()
+  private static Stream<ChangingRoute> of(
+      JavaMethod method, List<Class<? extends Annotation>> verbs) {
+    return verbs.stream()
         .filter(method::isAnnotatedWith)
-        .map(verb -> new ChangingRoute(verb.getSimpleName(), path(method)));
+        .flatMap(
+            verb ->
+                owners(method.getOwner())
+                    .map(owner -> new ChangingRoute(verb.getSimpleName(), path(owner, method))));
   }
 
-  private static String path(JavaMethod method) {
-    JavaClass owner = method.getOwner();
+  /** Pages that are alike have their methods from one class, and each its own address. */
+  private static Stream<JavaClass> owners(JavaClass owner) {
+    return owner.getModifiers().contains(JavaModifier.ABSTRACT)
+        ? owner.getAllSubclasses().stream()
+        : Stream.of(owner);
+  }
+
+  private static String path(JavaClass owner, JavaMethod method) {
     String outer =
         owner.isAnnotatedWith(Path.class) ? owner.getAnnotationOfType(Path.class).value() : "";
     String inner =

@@ -23,6 +23,7 @@ import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
+import org.eclipse.microprofile.openapi.models.security.SecurityScheme;
 import org.staywright.form.schema.Field;
 import org.staywright.form.schema.Shape;
 import org.staywright.web.api.Allowed;
@@ -60,6 +61,7 @@ public final class ApiDocument implements OASFilter {
                     .url("https://www.apache.org/licenses/LICENSE-2.0")));
     document.setServers(null);
     document.setTags(null);
+    signIn(document);
     Map<String, Schema> told = new TreeMap<>(document.getComponents().getSchemas());
     Schemas schemas = new Schemas(told);
     new AnswerSchemas(Allowed.methods(), schemas).tighten(told);
@@ -77,6 +79,32 @@ public final class ApiDocument implements OASFilter {
         .schemas(told)
         .responses(problems)
         .addParameter(HttpHeaders.IF_MATCH, ifMatch.required(true));
+  }
+
+  /**
+   * By a token, as the browser of somebody signed in, or not at all where there are no accounts.
+   */
+  private void signIn(OpenAPI document) {
+    document
+        .getComponents()
+        .addSecurityScheme(
+            "token",
+            OASFactory.createSecurityScheme()
+                .type(SecurityScheme.Type.HTTP)
+                .scheme("bearer")
+                .description(wording.text("api.security.token")))
+        .addSecurityScheme(
+            "session",
+            OASFactory.createSecurityScheme()
+                .type(SecurityScheme.Type.APIKEY)
+                .in(SecurityScheme.In.COOKIE)
+                .name("staywright-session")
+                .description(wording.text("api.security.session")));
+    document.setSecurity(
+        List.of(
+            OASFactory.createSecurityRequirement().addScheme("token"),
+            OASFactory.createSecurityRequirement().addScheme("session"),
+            OASFactory.createSecurityRequirement()));
   }
 
   private void complete(
@@ -146,7 +174,7 @@ public final class ApiDocument implements OASFilter {
 
   /** What every request of a kind may be refused with, and what its resource adds to that. */
   private Set<Integer> problems(Operation operation, PathItem.HttpMethod method, String path) {
-    Set<Integer> problems = new TreeSet<>(Set.of(400));
+    Set<Integer> problems = new TreeSet<>(Set.of(400, 401, 403));
     if (path.contains("{")) {
       problems.add(404);
     }
