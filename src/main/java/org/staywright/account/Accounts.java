@@ -47,7 +47,10 @@ public class Accounts {
       return Optional.empty();
     }
     Account first = Account.named(FIRST).orElse(null);
-    return Optional.of(first == null ? add(Author.PROGRAM, FIRST, Role.ADMINISTRATOR) : invite(Author.PROGRAM, first.id));
+    return Optional.of(
+        first == null
+            ? add(Author.PROGRAM, FIRST, Role.ADMINISTRATOR)
+            : invite(Author.PROGRAM, first.id));
   }
 
   /** A new word for somebody who cannot be asked for one: empty where there is no such account. */
@@ -170,8 +173,7 @@ public class Accounts {
     }
     String before = Told.of(token);
     token.delete();
-    audit.note(
-        author, new Change(Subject.TOKEN, Long.toString(id), Action.REMOVED, before, null));
+    audit.note(author, new Change(Subject.TOKEN, Long.toString(id), Action.REMOVED, before, null));
     return true;
   }
 

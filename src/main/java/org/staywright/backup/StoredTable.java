@@ -26,7 +26,8 @@ record StoredTable(String name, Map<String, ColumnKind> columns) {
    * What is in no backup: who may sign in is this installation's own, and whoever gets hold of a
    * file of jobs shall have no passwords to guess at. An audit that a backup puts back were none.
    */
-  static final List<String> LEFT_OUT = List.of("account", "account_session", "account_token", "audit");
+  static final List<String> LEFT_OUT =
+      List.of("account", "account_session", "account_token", "audit");
 
   static List<StoredTable> all(Connection connection) throws SQLException {
     List<StoredTable> tables = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -35,6 +36,12 @@ public class Audit {
   private static final String ADD =
       "insert into audit (" + COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
+  /**
+   * Numbers rise with time, but for what is written at once or by clocks that differ: for no more
+   * than that.
+   */
+  private static final Duration ASTRAY = Duration.ofDays(1);
+
   private final Database database;
 
   public Audit(DataSource source) {
@@ -52,8 +59,7 @@ public class Audit {
   }
 
   /** In the transaction of a connection. */
-  public static void note(Connection connection, Author author, Change change)
-      throws SQLException {
+  public static void note(Connection connection, Author author, Change change) throws SQLException {
     Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
     List<Object> values =
         Arrays.asList(
@@ -78,14 +84,29 @@ public class Audit {
    * @param before the row that they came before, {@link Long#MAX_VALUE} for the newest of all
    */
   public List<Recorded> page(AuditSearch search, long before, int most) {
-    AuditSearch.Sql wanted = search.before(before);
+    long first = search.from() == null ? 0 : since(search.from().minus(ASTRAY));
+    long last = search.until() == null ? before : since(search.until().plus(ASTRAY));
+    AuditSearch.Sql wanted = search.between(first, Math.min(before, last));
     return rows(wanted.text(), wanted.values(), most);
+  }
+
+  /** The first row since a moment, which an index has at hand: a span need not read all others. */
+  private long since(Instant moment) {
+    String sql =
+        "select id from audit where happened >= ? order by happened fetch first 1 rows only";
+    return database.read(
+        connection -> {
+          try (PreparedStatement query = connection.prepareStatement(sql);
+              ResultSet row =
+                  bind(query, List.of(moment.atOffset(ZoneOffset.UTC))).executeQuery()) {
+            return row.next() ? row.getLong(1) : Long.MAX_VALUE;
+          }
+        });
   }
 
   public Optional<Recorded> find(long id) {
     return rows("id = ?", List.of(id), 1).stream().findFirst();
   }
-
 
   private List<Recorded> rows(String which, List<Object> values, int most) {
     String sql =

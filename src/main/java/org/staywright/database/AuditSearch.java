@@ -37,10 +37,10 @@ public record AuditSearch(
   /** Conditions of a question with the values of their marks. */
   record Sql(String text, List<Object> values) {}
 
-  /** Rows before one, the newest first. */
-  Sql before(long row) {
-    StringBuilder text = new StringBuilder("id < ?");
-    List<Object> values = new ArrayList<>(List.of(row));
+  /** Rows from one to before another. */
+  Sql between(long first, long end) {
+    StringBuilder text = new StringBuilder("id >= ? and id < ?");
+    List<Object> values = new ArrayList<>(List.of(first, end));
     if (who != null) {
       text.append(" and (lower(author) like ? escape '!' or address like ? escape '!')");
       String part = "%" + who.toLowerCase(Locale.ROOT).replaceAll("[!%_]", "!$0") + "%";

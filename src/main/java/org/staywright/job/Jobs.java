@@ -89,8 +89,7 @@ public class Jobs {
    *
    * @param range that the choice was made from, null where there is none
    */
-  public SavedJob change(
-      Author author, long id, int version, ObjectNode document, Range range) {
+  public SavedJob change(Author author, long id, int version, ObjectNode document, Range range) {
     SavedJob job = seen(id, version);
     String before = shown(job);
     if (job.choice != null) {

@@ -28,8 +28,7 @@ record RevisionSummary(int revision, Instant created, String origin, Map<String,
     try (PreparedStatement made =
             connection.prepareStatement(
                 "select created, origin from stock_revision where revision = ?");
-        PreparedStatement counted =
-            connection.prepareStatement(ROWS.formatted(Table.HOLD_MANY))) {
+        PreparedStatement counted = connection.prepareStatement(ROWS.formatted(Table.HOLD_MANY))) {
       for (int i = 1; i <= 4; i++) {
         counted.setInt(i, revision);
       }

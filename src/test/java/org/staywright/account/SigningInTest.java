@@ -91,7 +91,9 @@ class SigningInTest {
     assertTrue(lasts(Duration.ZERO, other));
     assertTrue(
         (boolean)
-            now(in -> in.changePassword(ANNA, account().id, PASSWORD, "three springs and a damper")));
+            now(
+                in ->
+                    in.changePassword(ANNA, account().id, PASSWORD, "three springs and a damper")));
     assertFalse(lasts(Duration.ZERO, other));
     String last = signIn(Duration.ZERO, "three springs and a damper").orElseThrow();
     keep(
@@ -152,7 +154,8 @@ class SigningInTest {
     long id = account().id;
     Refusal refusal =
         assertThrows(
-            Refusal.class, () -> keep(accounts -> accounts.addToken(ANNA, id, " ", Role.KEEPER, 367)));
+            Refusal.class,
+            () -> keep(accounts -> accounts.addToken(ANNA, id, " ", Role.KEEPER, 367)));
     assertEquals(
         "[account-name, account-token-role, account-token-days]",
         refusal.faults().stream().map(fault -> fault.code()).toList().toString());

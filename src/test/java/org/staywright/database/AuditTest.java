@@ -8,8 +8,12 @@ import static org.staywright.database.Somebody.ANNA;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -113,6 +117,46 @@ class AuditTest {
     assertEquals(3, found(new AuditSearch(null, null, null, null, lately, soon)));
     assertEquals(0, found(new AuditSearch(null, null, null, null, soon, null)));
     assertEquals(0, found(new AuditSearch(null, null, null, null, null, lately)));
+  }
+
+  @Test
+  void aSpanFindsAllOfItAndNothingElse() throws SQLException {
+    Instant start = Instant.parse("2026-01-01T00:00:00Z");
+    try (var connection = source.getConnection();
+        var row =
+            connection.prepareStatement(
+                "insert into audit (happened, author, standing, subject, subject_id, action)"
+                    + " values (?, '', 'program', 'job', ?, 'added')")) {
+      for (int hour = 0; hour < 500; hour++) {
+        // Every third is an hour or more out of its turn.
+        int turn = hour % 3 == 0 ? hour + 3 : hour;
+        row.setObject(1, start.plus(turn, ChronoUnit.HOURS).atOffset(ZoneOffset.UTC));
+        row.setString(2, Integer.toString(turn));
+        row.executeUpdate();
+      }
+    }
+    for (int from = 0; from < 450; from += 37) {
+      AuditSearch day =
+          new AuditSearch(
+              null,
+              null,
+              null,
+              null,
+              start.plus(from, ChronoUnit.HOURS),
+              start.plus(from + 24, ChronoUnit.HOURS));
+      Set<Integer> wanted = new TreeSet<>();
+      for (int hour = 0; hour < 500; hour++) {
+        int turn = hour % 3 == 0 ? hour + 3 : hour;
+        if (turn >= from && turn < from + 24) {
+          wanted.add(turn);
+        }
+      }
+      Set<Integer> found =
+          audit.page(day, Long.MAX_VALUE, 100).stream()
+              .map(row -> Integer.valueOf(row.change().id()))
+              .collect(Collectors.toCollection(TreeSet::new));
+      assertEquals(wanted, found);
+    }
   }
 
   private int found(AuditSearch search) {

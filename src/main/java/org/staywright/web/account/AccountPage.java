@@ -40,11 +40,7 @@ public class AccountPage {
   private final Sender sender;
 
   AccountPage(
-      Accounts accounts,
-      SigningIn signingIn,
-      Visitor visitor,
-      TryLimit tries,
-      Sender sender) {
+      Accounts accounts, SigningIn signingIn, Visitor visitor, TryLimit tries, Sender sender) {
     this.accounts = accounts;
     this.signingIn = signingIn;
     this.visitor = visitor;

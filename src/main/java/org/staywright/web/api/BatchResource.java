@@ -84,8 +84,7 @@ public class BatchResource {
       return Problem.of(wording, 422, "batch.faulty", file.faultCount())
           .response(FaultyAnswer.of(file, wording));
     }
-    Batch batch = 
-        batches.begin(sender.sent(from), query.path("name").asText("batch"), file.rows());
+    Batch batch = batches.begin(sender.sent(from), query.path("name").asText("batch"), file.rows());
     return Response.accepted(task(batch))
         .location(uri.getBaseUriBuilder().path("api/v1/tasks").path(batch.id()).build())
         .build();

@@ -75,9 +75,7 @@ public class ChangeResource {
     }
 
     private static @Nullable Object tree(@Nullable String json) {
-      return json == null
-          ? null
-          : JsonText.read(json.getBytes(StandardCharsets.UTF_8)).tree();
+      return json == null ? null : JsonText.read(json.getBytes(StandardCharsets.UTF_8)).tree();
     }
   }
 
@@ -132,11 +130,19 @@ public class ChangeResource {
 
   private void write(AuditSearch search, OutputStream bytes) throws IOException {
     CSVPrinter csv =
-        new CSVPrinter(
-            new OutputStreamWriter(bytes, StandardCharsets.UTF_8), CSVFormat.RFC4180);
+        new CSVPrinter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8), CSVFormat.RFC4180);
     csv.printRecord(
-        "number", "happened", "author", "standing", "address", "request", "subject", "id", "action",
-        "before", "after");
+        "number",
+        "happened",
+        "author",
+        "standing",
+        "address",
+        "request",
+        "subject",
+        "id",
+        "action",
+        "before",
+        "after");
     long before = Long.MAX_VALUE;
     List<Recorded> piece;
     do {

@@ -60,8 +60,7 @@ public class JobResource {
 
   @POST
   @APIResponseSchema(value = SavedJobAnswer.class, responseCode = "201")
-  public Response addJob(
-      byte[] body, @HeaderParam(Sender.FROM) String from, UriInfo uri) {
+  public Response addJob(byte[] body, @HeaderParam(Sender.FROM) String from, UriInfo uri) {
     Query.none(uri);
     ObjectNode document = JobForm.withDefaults(JsonBody.read(body));
     JobForm.read(document, current.get());

@@ -107,8 +107,7 @@ public class StockResource {
   public RestoredAnswer restoreRevision(
       @PathParam("n") String n, @HeaderParam(Sender.FROM) String from, UriInfo uri) {
     Query.none(uri);
-    return new RestoredAnswer(
-        stock.restore(sender.sent(from), known(n), "revision " + known(n)));
+    return new RestoredAnswer(stock.restore(sender.sent(from), known(n), "revision " + known(n)));
   }
 
   private int known(String n) {

@@ -49,10 +49,10 @@ public class ChangesPage {
             "",
             faults);
     List<Recorded> rows =
-        audit.page(
-            ChangesQuery.search(query), ChangesQuery.before(query), ChangesView.SIZE + 1);
+        audit.page(ChangesQuery.search(query), ChangesQuery.before(query), ChangesView.SIZE + 1);
     return Templates.changes(
-        ChangesView.of(uri.getQueryParameters(), rows, faults.stream().map(wording::fault).toList(), wording));
+        ChangesView.of(
+            uri.getQueryParameters(), rows, faults.stream().map(wording::fault).toList(), wording));
   }
 
   @GET

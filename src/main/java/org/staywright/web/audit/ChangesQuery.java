@@ -25,8 +25,7 @@ import org.staywright.form.schema.Shape;
 public final class ChangesQuery {
 
   private static final Kind DAY =
-      new Text(
-          10, Pattern.compile("\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])"), "YYYY-MM-DD");
+      new Text(10, Pattern.compile("\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])"), "YYYY-MM-DD");
 
   /** The last of February is meant where somebody asks for its 30th. */
   private static final DateTimeFormatter DATE =
@@ -56,8 +55,7 @@ public final class ChangesQuery {
           Stream.concat(
                   SEARCH.fields().values().stream(),
                   Stream.of(
-                      optional(
-                          BEFORE, new Text(18, Pattern.compile("[0-9]{1,18}"), "1…")),
+                      optional(BEFORE, new Text(18, Pattern.compile("[0-9]{1,18}"), "1…")),
                       withDefault("size", new Whole(1, 200), 50)))
               .toArray(org.staywright.form.schema.Field[]::new));
 

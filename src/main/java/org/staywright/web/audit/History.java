@@ -59,7 +59,13 @@ public class History {
             .limit(SHOWN)
             .map(row -> ChangeRow.of(row, wording))
             .toList();
-    return new OfJob(shown, own.stream().filter(row -> made(row, job)).findFirst().map(row -> choice(row, wording)).orElse(""));
+    return new OfJob(
+        shown,
+        own.stream()
+            .filter(row -> made(row, job))
+            .findFirst()
+            .map(row -> choice(row, wording))
+            .orElse(""));
   }
 
   private static boolean made(Recorded row, SavedJob job) {

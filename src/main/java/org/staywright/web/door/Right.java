@@ -29,8 +29,10 @@ record Right(Set<String> methods, Pattern path, Optional<Role> role) {
           anyone(READ, "/q/health(/.*)?"),
           anyone(READ, "/sign-in|/welcome"),
           anyone(SEND, "/sign-in|/welcome|/preferences"),
-          atLeast(Role.ADMINISTRATOR, READ, "/accounts|/backup|/api/v1/backup\\.zip"),
-          atLeast(Role.ADMINISTRATOR, READ, "(/api/v1)?/changes([/.].*)?"),
+          atLeast(
+              Role.ADMINISTRATOR,
+              READ,
+              "/accounts|/backup|/api/v1/backup\\.zip|(/api/v1)?/changes([/.].*)?"),
           atLeast(Role.ADMINISTRATOR, SEND, "/accounts(/.*)?|/backup(/.*)?|/api/v1/restore"),
           atLeast(Role.KEEPER, READ, "(/api/v1)?/stock/imports(/.*)?"),
           atLeast(Role.KEEPER, SEND, "(/api/v1)?/stock(/.*)?"),

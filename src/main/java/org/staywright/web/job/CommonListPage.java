@@ -16,6 +16,8 @@ import org.staywright.document.job.OrderFile;
 import org.staywright.job.Chosen;
 import org.staywright.job.Jobs;
 import org.staywright.job.Ordering;
+import org.staywright.web.audit.History;
+import org.staywright.web.field.Labelled;
 import org.staywright.web.shell.Address;
 import org.staywright.web.shell.Download;
 import org.staywright.web.shell.PageText;
@@ -27,10 +29,12 @@ public class CommonListPage {
 
   private final Jobs jobs;
   private final Ordering ordering;
+  private final History history;
 
-  CommonListPage(Jobs jobs, Ordering ordering) {
+  CommonListPage(Jobs jobs, Ordering ordering, History history) {
     this.jobs = jobs;
     this.ordering = ordering;
+    this.history = history;
   }
 
   @GET
@@ -45,6 +49,10 @@ public class CommonListPage {
             ticked.jobs().stream().map(job -> JobsView.Row.of(job, wording)).toList(),
             ticked.missing(),
             FileLink.of(OrderFile.OF_SEVERAL, "/parts-list/", query, wording),
+            ticked.jobs().stream()
+                .map(job -> new Labelled(JobsView.title(job, wording), history.of(job).choice()))
+                .filter(choice -> !choice.value().isEmpty())
+                .toList(),
             chosen.isEmpty() ? null : ListView.of(chosen, ordering.list(chosen), wording)));
   }
 

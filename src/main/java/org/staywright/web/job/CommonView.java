@@ -1,6 +1,7 @@
 package org.staywright.web.job;
 
 import java.util.List;
+import org.staywright.web.field.Labelled;
 
 /**
  * One parts list for several jobs.
@@ -8,7 +9,12 @@ import java.util.List;
  * @param jobs ticked, in their order
  * @param missing those that are gone or have nothing chosen, in words
  * @param files of the list
+ * @param choices who made the choice of each, as far as it was noted
  * @param list of what all of them need, null where there is none
  */
 public record CommonView(
-    List<JobsView.Row> jobs, List<String> missing, List<FileLink> files, ListView list) {}
+    List<JobsView.Row> jobs,
+    List<String> missing,
+    List<FileLink> files,
+    List<Labelled> choices,
+    ListView list) {}

@@ -51,8 +51,7 @@ public class JobPages {
   private final Sender sender;
   private final History history;
 
-  JobPages(
-      Jobs jobs, Ordering ordering, CurrentRange stock, Sender sender, History history) {
+  JobPages(Jobs jobs, Ordering ordering, CurrentRange stock, Sender sender, History history) {
     this.jobs = jobs;
     this.ordering = ordering;
     this.stock = stock;
@@ -139,7 +138,8 @@ public class JobPages {
 
   private TemplateInstance page(
       SavedJob job, Map<String, List<String>> typed, List<Fault> faults, boolean stale) {
-    return Templates.job(JobView.of(job, ordering, history.of(job), typed, faults, stale, PageText.wording()));
+    return Templates.job(
+        JobView.of(job, ordering, history.of(job), typed, faults, stale, PageText.wording()));
   }
 
   private static RestResponse<TemplateInstance> answer(int status, TemplateInstance page) {

@@ -44,7 +44,7 @@ public record JobsView(List<Row> rows, Pages pages, Set<Long> ticked) {
     }
   }
 
-  private static String title(SavedJob job, Wording wording) {
+  static String title(SavedJob job, Wording wording) {
     return job.name.isBlank() ? wording.text("jobs.unnamed", job.id.toString()) : job.name;
   }
 

@@ -132,8 +132,7 @@ public class SavingPage {
   }
 
   /** Sets, spares and brackets stay as they were ordered before. */
-  private SavedJob choose(
-      Author author, SavedJob job, Pick pick, Choice earlier, Range current) {
+  private SavedJob choose(Author author, SavedJob job, Pick pick, Choice earlier, Range current) {
     Map<String, List<String>> wish = new HashMap<>(pick.values());
     if (earlier != null) {
       wish.put("sets", List.of(earlier.sets().toString()));

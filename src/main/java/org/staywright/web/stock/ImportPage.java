@@ -104,8 +104,7 @@ public final class ImportPage {
       tasks.start(
           plan.task(WRITING),
           progress ->
-              ProgramMetrics.imported(
-                  imports.write(author, file, plan.options(), progress::goOn)));
+              ProgramMetrics.imported(imports.write(author, file, plan.options(), progress::goOn)));
       return seeOther(plan.address(WRITTEN));
     } catch (Tasks.Busy busy) {
       TemplateInstance said = Templates.taken(ImportView.said(file, plan, "stock.busy"));

@@ -86,7 +86,6 @@ public final class StockPage {
     int at = page != null && page.matches("[1-9]\\d{0,5}") ? Integer.parseInt(page) : 1;
     int skipped = (at - 1) * RevisionView.SIZE;
     return Templates.revision(
-        
         RevisionView.of(
             revisions, history, stock.difference(from, to, skipped, RevisionView.SIZE), at));
   }

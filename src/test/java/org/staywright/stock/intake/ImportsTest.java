@@ -42,7 +42,8 @@ class ImportsTest extends ImportBench {
         new Checked.Change(0, 0, before.size() + before.fittings().size(), 0), change(again));
 
     emptyStock();
-    Imports.Outcome fresh = imports.write(ANNA, inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
+    Imports.Outcome fresh =
+        imports.write(ANNA, inbox.take(stream(exported), "all.csv"), REPLACE, UNSEEN);
     assertEquals(List.of(), fresh.checked().faults());
     assertEquals(before.size() + before.fittings().size(), fresh.checked().change().added());
     assertEquals(exported, export(stock.newest()));

@@ -14,6 +14,7 @@ import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import org.staywright.account.Role;
 import org.staywright.database.Audit;
 import org.staywright.database.AuditSearch;
 import org.staywright.database.Author.Standing;
+import org.staywright.database.Change.Subject;
 import org.staywright.database.Recorded;
 import org.staywright.form.Jobs;
 import org.staywright.web.PageForm;
@@ -49,6 +51,12 @@ class AuditedAccountsTest {
   @BeforeEach
   void anAdministratorIsIn() {
     cookie = welcomed(keeper, accounts.add(ANNA, keeper, Role.ADMINISTRATOR));
+  }
+
+  /** Others count who is left. */
+  @AfterEach
+  void heGoes() {
+    accounts.change(ANNA, id(keeper), Role.READER, false);
   }
 
   private static String welcomed(String name, String word) {
@@ -152,10 +160,7 @@ class AuditedAccountsTest {
   }
 
   private List<Recorded> of(String name) {
-    return audit.page(
-        AuditSearch.of(org.staywright.database.Change.Subject.ACCOUNT, Long.toString(id(name))),
-        Long.MAX_VALUE,
-        10);
+    return audit.page(AuditSearch.of(Subject.ACCOUNT, Long.toString(id(name))), Long.MAX_VALUE, 10);
   }
 
   @Test
@@ -172,7 +177,10 @@ class AuditedAccountsTest {
     Recorded row = row("job.added", keeper);
     post("/jobs/" + row.change().id() + "/copy", "by", "Somebody Else");
     row("job.added", keeper);
-    page("/changes").then().statusCode(200).body(containsString("<td data-label=\"Who\">" + keeper));
+    page("/changes")
+        .then()
+        .statusCode(200)
+        .body(containsString("<td data-label=\"Who\">" + keeper));
     page("/jobs/" + row.change().id() + "/removal").then().body(not(containsString("name=\"by\"")));
   }
 }

@@ -100,7 +100,9 @@ class AuditedRoutesTest {
     Set<String> known = new TreeSet<>(LEAVES_NONE.keySet());
     Stream.of(Deed.values()).map(deed -> deed.route).forEach(known::add);
     Set<String> served =
-        ChangingRoute.all().map(ChangingRoute::toString).collect(Collectors.toCollection(TreeSet::new));
+        ChangingRoute.all()
+            .map(ChangingRoute::toString)
+            .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(served, known);
   }
 
@@ -174,10 +176,7 @@ class AuditedRoutesTest {
     Recorded row = audit.page(AuditSearch.ALL, Long.MAX_VALUE, 1).get(0);
     assertEquals(before, row.change().before());
     assertEquals(given().get(job.path()).asString(), row.change().after());
-    given()
-        .get("/api/v1/changes/" + row.id())
-        .then()
-        .statusCode(200);
+    given().get("/api/v1/changes/" + row.id()).then().statusCode(200);
   }
 
   private static String deed(Recorded row) {

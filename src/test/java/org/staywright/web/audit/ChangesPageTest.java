@@ -62,7 +62,8 @@ class ChangesPageTest {
     changed(somebody);
     String row = PageForm.first("href=\"(/changes/\\d+)\"", named("/changes").asString());
     String page = given().get(row).asString();
-    assertTrue(page.matches("(?s).*Mass <code[^>]*>load.massKg</code></th>.*18</td>.*19.5</td>.*"), page);
+    assertTrue(
+        page.matches("(?s).*Mass <code[^>]*>load.massKg</code></th>.*18</td>.*19.5</td>.*"), page);
     assertTrue(!page.contains("load.openingAngleDeg"), page);
     given().get("/changes/999999999999").then().statusCode(404);
     given().get("/changes/nothing").then().statusCode(404);
@@ -87,13 +88,24 @@ class ChangesPageTest {
   @Test
   void theJobTellsWhoChangedItAndWhoMadeItsChoice() {
     Job job = Job.saved();
-    Response chosen =
-        job.sending(Job.WISH, "PUT", "/choice").send(new Names(somebody, somebody));
+    Response chosen = job.sending(Job.WISH, "PUT", "/choice").send(new Names(somebody, somebody));
     assertEquals(200, chosen.statusCode());
     String page = given().get("/jobs/" + job.id()).asString();
     assertTrue(page.matches("(?s).*Chosen [-0-9: ]+ UTC\\. Who: says: " + somebody + ".*"), page);
     assertTrue(page.contains("Job " + job.id() + " added"), page);
     assertTrue(page.contains("gave no name, not signed in"), page);
+  }
+
+  @Test
+  void whoOrdersForSeveralJobsSeesWhoChoseForEach() {
+    Job job = Job.saved();
+    job.sending(Job.WISH, "PUT", "/choice").send(new Names(somebody, somebody));
+    given()
+        .queryParam("job", job.id())
+        .get("/parts-list")
+        .then()
+        .statusCode(200)
+        .body(containsString("Who: says: " + somebody));
   }
 
   @Test

@@ -15,9 +15,12 @@ import org.staywright.web.shell.PagesTest;
 
 /** A route that changes something, how it is asked, and the rows that this leaves. */
 enum Deed {
-  ADD_JOB("POST /api/v1/jobs", () -> as -> json(as).body(Deed.LID).post("/api/v1/jobs"), "job.added"),
-  CHANGE_JOB("PUT /api/v1/jobs/{id}", () -> Job.saved().sending(Deed.LID, "PUT", ""), "job.changed"),
-  REMOVE_JOB("DELETE /api/v1/jobs/{id}", () -> Job.saved().sending("", "DELETE", ""), "job.removed"),
+  ADD_JOB(
+      "POST /api/v1/jobs", () -> as -> json(as).body(Deed.LID).post("/api/v1/jobs"), "job.added"),
+  CHANGE_JOB(
+      "PUT /api/v1/jobs/{id}", () -> Job.saved().sending(Deed.LID, "PUT", ""), "job.changed"),
+  REMOVE_JOB(
+      "DELETE /api/v1/jobs/{id}", () -> Job.saved().sending("", "DELETE", ""), "job.removed"),
   CHOOSE(
       "PUT /api/v1/jobs/{id}/choice",
       () -> Job.saved().sending(Job.WISH, "PUT", "/choice"),
@@ -111,7 +114,8 @@ enum Deed {
       "POST /stock/restore",
       () -> {
         json(Names.NONE).post("/api/v1/stock/revisions/1/restore");
-        return form(given().get("/stock"), "action=\"/stock/restore\"", "/stock/restore", "revision", "1");
+        return form(
+            given().get("/stock"), "action=\"/stock/restore\"", "/stock/restore", "revision", "1");
       },
       "range.restored"),
   PUT_BACK(

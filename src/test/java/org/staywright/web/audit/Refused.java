@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 
 import java.util.function.Supplier;
 import org.staywright.web.audit.Deed.Job;
+import org.staywright.web.shell.PagesTest;
 
 /** What is asked and not done, each by a way of its own. */
 enum Refused {
@@ -33,7 +34,9 @@ enum Refused {
       422,
       () ->
           as ->
-              Deed.json(as).body(Deed.LID.replace("\"massKg\": 18", "\"massKg\": -1")).post("/api/v1/jobs")),
+              Deed.json(as)
+                  .body(Deed.LID.replace("\"massKg\": 18", "\"massKg\": -1"))
+                  .post("/api/v1/jobs")),
   /** The choice is dropped first and the whole is taken back then. */
   CHOICE_THAT_NO_LONGER_FITS(
       409,
@@ -41,9 +44,7 @@ enum Refused {
         Job job = Job.chosen();
         return as ->
             Deed.form(
-                    org.staywright.web.shell.PagesTest.lid()
-                        .queryParam("saved", job.seen())
-                        .get("/flap"),
+                    PagesTest.lid().queryParam("saved", job.seen()).get("/flap"),
                     "id=\"choose\"",
                     "/jobs",
                     "load.massKg",
@@ -59,10 +60,16 @@ enum Refused {
                   .post("/api/v1/stock/imports?mode=update")),
   TRIED_IMPORT(
       200,
-      () -> as -> Deed.csv(as).body(Deed.PART).post("/api/v1/stock/imports?mode=update&dryRun=true")),
+      () ->
+          as -> Deed.csv(as).body(Deed.PART).post("/api/v1/stock/imports?mode=update&dryRun=true")),
   NO_BACKUP(
       422,
-      () -> as -> Deed.from(as).contentType("application/zip").body(new byte[9]).post("/api/v1/restore")),
+      () ->
+          as ->
+              Deed.from(as)
+                  .contentType("application/zip")
+                  .body(new byte[9])
+                  .post("/api/v1/restore")),
   TRIED_BACKUP(
       200,
       () -> {
@@ -73,8 +80,7 @@ enum Refused {
                 .body(backup)
                 .post("/api/v1/restore?dryRun=true");
       }),
-  NO_SUCH_REVISION(
-      404, () -> as -> Deed.json(as).post("/api/v1/stock/revisions/99/restore")),
+  NO_SUCH_REVISION(404, () -> as -> Deed.json(as).post("/api/v1/stock/revisions/99/restore")),
   FAULTY_BATCH(422, () -> as -> Deed.json(as).body("[{}]").post("/api/v1/batches"));
 
   final int status;
