@@ -34,6 +34,9 @@ public class AnswerHeaders {
           "Cross-Origin-Resource-Policy",
           "same-origin");
 
+  static final String NOT_AT_ALL = "no-store";
+  static final String TO_GO_BACK = "private, no-cache";
+
   static final String STRICT_TRANSPORT = "Strict-Transport-Security";
 
   /** Before a request has its name. */
@@ -57,14 +60,19 @@ public class AnswerHeaders {
     if (context.request().isSSL()) {
       strictTransport.ifPresent(policy -> response.putHeader(STRICT_TRANSPORT, policy));
     }
-    context.addHeadersEndHandler(sent -> mayBeKept(response));
+    Visit visit = Visit.of(context);
+    boolean form = visit.changes() && !visit.ofInterface();
+    context.addHeadersEndHandler(sent -> mayBeKept(response, form));
     context.next();
   }
 
-  /** Whoever does not say how long it may be kept has jobs, prices or persons in it. */
-  private static void mayBeKept(HttpServerResponse response) {
+  /**
+   * Whoever does not say how long it may be kept has jobs, prices or persons in it. What answers a
+   * form holds what was typed: a browser may go back to it, since it cannot ask for it once more.
+   */
+  private static void mayBeKept(HttpServerResponse response, boolean form) {
     if (!response.headers().contains(HttpHeaders.CACHE_CONTROL)) {
-      response.putHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+      response.putHeader(HttpHeaders.CACHE_CONTROL, form ? TO_GO_BACK : NOT_AT_ALL);
     }
   }
 }
