@@ -7,6 +7,7 @@ import static org.staywright.unit.Unit.ATMOSPHERE;
 import static org.staywright.unit.Unit.ROOM;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -169,6 +170,38 @@ class GasSpringTest {
           assertTrue(fast.gasTemperature(x) > kelvin);
         }
       }
+    }
+  }
+
+  @Test
+  void theEndOfAFastStrokeAloneIsTheSame() {
+    for (GasSpring spring : SPRINGS) {
+      ChargedSpring charged = spring.charged();
+      double end = charged.fast(0, spring.stroke(), ROOM).pressure(spring.stroke());
+      assertEquals(end, charged.fastPressure(0, spring.stroke(), ROOM), 1e-6 * end);
+      assertEquals(
+          charged.compressing(spring.stroke(), ROOM), charged.taking(spring.stroke(), ROOM), 1e-9);
+      assertEquals(charged.pressure(0, ROOM), spring.restPressure(), 1e-6);
+      assertEquals(Optional.of(spring), spring.asGasSpring());
+      assertEquals(spring.gasVolume(spring.stroke(), 343.15), spring.leastGasVolume(343.15), 1e-15);
+    }
+  }
+
+  @Test
+  void itsCurveGoesFromFullExtensionToTheStroke() {
+    GasSpring spring = SPRINGS.get(1);
+    ForceCurve curve = ForceCurve.of(spring.charged(), 263.15, 5);
+    double friction = spring.friction(263.15);
+    for (int i = 0; i < 5; i++) {
+      double x = spring.stroke() * i / 4;
+      double force = spring.charged().force(x, 263.15);
+      assertEquals(x, curve.compression()[i], 1e-15);
+      assertEquals(force, curve.gas()[i], 1e-9);
+      assertEquals(force - friction, curve.extending()[i], 1e-9);
+      assertEquals(force + friction, curve.compressing()[i], 1e-9);
+      assertEquals(spring.charged().pressure(x, 263.15), curve.pressure()[i], 1e-6);
+      double fast = spring.charged().fast(0, x, 263.15).force(x);
+      assertEquals(fast + friction, curve.fastCompressing()[i], 1e-9);
     }
   }
 

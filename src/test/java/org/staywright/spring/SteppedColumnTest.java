@@ -160,4 +160,28 @@ class SteppedColumnTest {
     }
     return 1 / largest;
   }
+
+  /**
+   * By hand: what the tube and its fitting leave of the length is rod; the weaker section yields.
+   */
+  @Test
+  void isTheRodOnTheTubeOfASpring() {
+    SteppedColumn thin = SteppedColumn.of(spring(0.008, 0.018, 0.0156), 0.4, 0.03);
+    assertEquals(0.15, thin.rodLength(), 1e-12);
+    assertEquals(0.25, thin.tubeLength(), 1e-12);
+    assertEquals(201.0619e-12, thin.rodInertia(), 1e-16);
+    assertEquals(340e6 * 50.26548e-6, thin.yieldLoad(), 1e-2);
+    SteppedColumn closed = SteppedColumn.of(spring(0.008, 0.018, 0.0156), 0.2, 0.03);
+    assertEquals(0, closed.rodLength());
+    assertEquals(0.2, closed.tubeLength());
+    // 16 mm is the last thin one; here the wall of 40/38 mm, 122.5 mm², is weaker than the rod.
+    assertEquals(
+        340e6 * 122.5221e-6, SteppedColumn.of(spring(0.016, 0.040, 0.038), 0.4, 0).yieldLoad(), 1);
+    assertEquals(
+        305e6 * 122.5221e-6, SteppedColumn.of(spring(0.020, 0.040, 0.038), 0.4, 0).yieldLoad(), 1);
+  }
+
+  private static GasSpring spring(double rod, double tube, double bore) {
+    return new GasSpring(new Cylinder(rod, tube, bore, 0.15, 0.37, 0.22, 10, 1, 30e-6, 0), 400);
+  }
 }

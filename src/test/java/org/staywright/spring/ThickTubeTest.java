@@ -50,4 +50,11 @@ class ThickTubeTest {
     ThickTube thin = new ThickTube(0.1, 0.1001);
     assertEquals(1e5 * 0.1 / 1e-4, thin.hoop(1e5, 0, 0.1), 1e-3 * 1e8);
   }
+
+  /** By hand: π·(9² − 7.8²) mm² and π/4·(9⁴ − 7.8⁴) mm⁴. */
+  @Test
+  void itsSectionIsARing() {
+    assertEquals(63.33451e-6, TUBE.section(), 1e-10);
+    assertEquals(2245.841e-12, TUBE.inertia(), 1e-15);
+  }
 }
