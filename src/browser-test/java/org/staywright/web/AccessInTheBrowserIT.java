@@ -91,14 +91,13 @@ class AccessInTheBrowserIT extends InTheBrowser {
   private void look(int width, ColorScheme colours, UnaryOperator<AxeBuilder> rules) {
     List<String> wrong = new ArrayList<>();
     try (BrowserContext context = context(width, true, colours)) {
+      // One after the other in one page: a new one would be a process more each time.
+      Page page = page(context);
       for (String path : PAGES) {
-        Page page = page(context);
         page.navigate(start + path);
         look(page, path, rules, wrong);
-        page.close();
       }
       for (List<String> way : WAYS) {
-        Page page = page(context);
         page.navigate(start + "flap");
         for (String button : way) {
           page.getByRole(
@@ -107,24 +106,20 @@ class AccessInTheBrowserIT extends InTheBrowser {
               .click();
         }
         look(page, String.join(", ", way), rules, wrong);
-        page.close();
       }
-      Page rivals = page(context);
-      rivals.navigate(start + "flap");
-      String job = rivals.locator("a[href*='/rejected?']").first().getAttribute("href");
-      rivals.navigate(start + job.replaceFirst(".*\\?", "compare?pick=1x99P-CM8&pick=1xR8S-F54&"));
-      look(rivals, "compare", rules, wrong);
-      Page taken = page(context);
-      taken.navigate(start + "stock");
-      taken.locator("input[type=file]").setInputFiles(FILE);
-      taken.getByText("Read it (changes nothing)").click();
-      taken.getByText("Its first rows as understood").waitFor();
-      look(taken, "a file as understood", rules, wrong);
-      picture(taken, "import-" + width);
-      Page part = page(context);
-      part.navigate(start + "parts");
-      part.locator("main table a").first().click();
-      look(part, "a part", rules, wrong);
+      page.navigate(start + "flap");
+      String job = page.locator("a[href*='/rejected?']").first().getAttribute("href");
+      page.navigate(start + job.replaceFirst(".*\\?", "compare?pick=1x99P-CM8&pick=1xR8S-F54&"));
+      look(page, "compare", rules, wrong);
+      page.navigate(start + "stock");
+      page.locator("input[type=file]").setInputFiles(FILE);
+      page.getByText("Read it (changes nothing)").click();
+      page.getByText("Its first rows as understood").waitFor();
+      look(page, "a file as understood", rules, wrong);
+      picture(page, "import-" + width);
+      page.navigate(start + "parts");
+      page.locator("main table a").first().click();
+      look(page, "a part", rules, wrong);
     }
     assertEquals(List.of(), wrong);
   }

@@ -20,7 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** A buyer with forty jobs, from the list of jobs to the files of one order. */
 class BuyerInTheBrowserIT extends InTheBrowser {
@@ -29,10 +29,10 @@ class BuyerInTheBrowserIT extends InTheBrowser {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, false, DARK"})
+  @MethodSource("atADesk")
   void ordersFortyJobsAtOnce(int width, boolean script, ColorScheme colours) {
     try (BrowserContext context = context(width, script, colours)) {
-      String name = "Order " + width + " no. ";
+      String name = "Order %d %s no. ".formatted(width, script);
       List<String> ids = jobs(context, name);
       Page page = page(context);
       page.navigate(start);

@@ -13,7 +13,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** A fitter's whole way: what was measured, what replaces it, what to order, what to take along. */
 class FitterInTheBrowserIT extends InTheBrowser {
@@ -35,7 +35,7 @@ class FitterInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"390, false, LIGHT", "1280, true, DARK"})
+  @MethodSource("inTheHand")
   void goesFromTheCalliperToTheOrderAndTheNote(int width, boolean script, ColorScheme colours) {
     try (BrowserContext context = context(width, script, colours)) {
       Page page = watched(context);
@@ -70,7 +70,7 @@ class FitterInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"390, false, DARK", "1280, true, LIGHT"})
+  @MethodSource("atADesk")
   void findsTheForceAtTheFlapStepByStep(int width, boolean script, ColorScheme colours) {
     try (BrowserContext context = context(width, script, colours)) {
       Page page = watched(context);

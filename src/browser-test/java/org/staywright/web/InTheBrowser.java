@@ -69,6 +69,16 @@ public abstract class InTheBrowser {
         .limit(Effort.of(4, 2));
   }
 
+  /** Where one look is enough: at a desk with script; the others with all checks. */
+  protected static Stream<Arguments> atADesk() {
+    return looks().limit(Effort.of(4, 1));
+  }
+
+  /** Where one look is enough: narrow and without script; the others with all checks. */
+  protected static Stream<Arguments> inTheHand() {
+    return looks().skip(Effort.of(0, 1));
+  }
+
   /** Where room is scarce; where there is more of it, too, with all checks. */
   protected static Stream<Arguments> widths() {
     return Stream.of(arguments(390, ColorScheme.DARK), arguments(1280, ColorScheme.LIGHT))

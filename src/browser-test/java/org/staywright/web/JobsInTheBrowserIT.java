@@ -13,14 +13,13 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Jobs saved, copied, changed in two tabs, ordered together and compared, in a real browser. */
 class JobsInTheBrowserIT extends InTheBrowser {
 
   @ParameterizedTest
-  @CsvSource({"1280, true, LIGHT", "390, false, DARK"})
+  @MethodSource("atADesk")
   void copiesAJobAndListsBothTogether(int width, boolean script, ColorScheme colours) {
     try (BrowserContext context = context(width, script, colours)) {
       Page page = page(context);
@@ -47,7 +46,7 @@ class JobsInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({"1280, true, DARK", "390, false, LIGHT"})
+  @MethodSource("inTheHand")
   void aStaleEditInASecondTabLosesNothing(int width, boolean script, ColorScheme colours) {
     try (BrowserContext context = context(width, script, colours)) {
       Page one = page(context);

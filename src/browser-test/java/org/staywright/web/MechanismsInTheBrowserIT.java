@@ -20,7 +20,7 @@ class MechanismsInTheBrowserIT extends InTheBrowser {
   private static final String MOST = "at most (\\d+)\u00a0N ";
 
   @ParameterizedTest
-  @MethodSource("looks")
+  @MethodSource("atADesk")
   void ranksForALift(int width, boolean script, ColorScheme colours) {
     String name = width + (script ? "" : "-without-script") + "-lift";
     try (BrowserContext context = context(width, script, colours)) {
@@ -53,7 +53,7 @@ class MechanismsInTheBrowserIT extends InTheBrowser {
   }
 
   @ParameterizedTest
-  @MethodSource("looks")
+  @MethodSource("inTheHand")
   void readsAProfileFromAFile(int width, boolean script, ColorScheme colours) {
     String name = width + (script ? "" : "-without-script") + "-profile";
     try (BrowserContext context = context(width, script, colours)) {

@@ -27,7 +27,7 @@ import org.staywright.spring.Spring;
  */
 public record Part(
     String number,
-    String description,
+    @Nullable String description,
     Family family,
     Finish finish,
     Spring spring,

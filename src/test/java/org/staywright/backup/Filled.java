@@ -11,9 +11,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
 import org.staywright.form.stock.StockRow;
+import org.staywright.part.Fitting;
 import org.staywright.part.Part;
 import org.staywright.stock.SampleRange;
 import org.staywright.stock.StockRows;
@@ -27,9 +29,22 @@ final class Filled {
           + " (3, ?, ?, current_timestamp, current_timestamp, '23K-YQ9', 2, 1, true,"
           + " current_timestamp)";
 
+  private static final String LONG = "x".repeat(100_000);
+
   private final DataSource source;
   private final Database database;
   private final StockRows stock;
+
+  /** Of the range that comes with the program, read once. */
+  private static final class Some {
+    static final List<Part> PARTS = parts();
+    static final List<Fitting> FITTINGS = SampleRange.fittings();
+
+    private static List<Part> parts() {
+      List<Part> all = SampleRange.parts();
+      return IntStream.range(0, 100).mapToObj(i -> all.get(40 * i)).toList();
+    }
+  }
 
   Filled(DataSource source) {
     this.source = source;
@@ -39,11 +54,8 @@ final class Filled {
     stock.change(
         1,
         changing -> {
-          List<Part> parts = SampleRange.parts();
-          for (int i = 0; i < 100; i++) {
-            changing.put(new StockRow(parts.get(40 * i), null), false);
-          }
-          SampleRange.fittings().forEach(each -> changing.put(new StockRow(null, each), false));
+          Some.PARTS.forEach(each -> changing.put(new StockRow(each, null), false));
+          Some.FITTINGS.forEach(each -> changing.put(new StockRow(null, each), false));
         });
     restore(1);
     addJob("Lid");
@@ -75,13 +87,13 @@ final class Filled {
   }
 
   void addJob(String name) {
-    database.write(connection -> addJob(connection, name));
+    database.write(connection -> addJob(connection, name, LONG));
   }
 
-  private static int addJob(Connection connection, String name) throws SQLException {
+  private static int addJob(Connection connection, String name, String note) throws SQLException {
     try (PreparedStatement job = connection.prepareStatement(JOB)) {
       job.setString(1, name);
-      job.setString(2, "{\"name\": \"long\", \"note\": \"" + "x".repeat(100_000) + "\"}");
+      job.setString(2, "{\"name\": \"long\", \"note\": \"" + note + "\"}");
       return job.executeUpdate();
     }
   }
@@ -96,7 +108,7 @@ final class Filled {
                       + " select max(revision) + 1, 'next' from stock_revision")) {
             revision.executeUpdate();
           }
-          return addJob(connection, "beside it");
+          return addJob(connection, "beside it", "short, for there will be many");
         });
   }
 

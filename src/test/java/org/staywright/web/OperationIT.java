@@ -92,7 +92,7 @@ class OperationIT {
 
   @Test
   void aBatchGoesOnByItselfOnceTheDatabaseIsBack() throws IOException, InterruptedException {
-    int many = 300;
+    int many = 160;
     String lids = "[" + String.join(",", Collections.nCopies(many, Jobs.LEAST)) + "]";
     String batch =
         given()

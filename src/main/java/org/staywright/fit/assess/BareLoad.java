@@ -17,13 +17,13 @@ final class BareLoad {
     Figures.Hold hold = Figuring.hold(travel, none, 1);
     Figures load =
         new Figures(
-            null,
+            Figures.Lengths.UNKNOWN,
             hand,
             hold,
-            null,
-            null,
+            Figures.Landing.UNKNOWN,
+            Figures.Strength.UNKNOWN,
             new Figures.OneFailed(hold.open().value(), hand.worst()),
-            null);
+            Figures.Hanging.UNKNOWN);
     double drop = Math.max(reaching(travel, 1), reaching(travel, -1));
     // Where the spring is to be the stop, nothing else is; and no block knows of time.
     boolean asksMore =

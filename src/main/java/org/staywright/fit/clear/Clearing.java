@@ -116,7 +116,7 @@ public final class Clearing {
             fitting ->
                 new Change(
                     rod ? "/fittings/rodEnd" : "/fittings/tubeEnd",
-                    wish.number() == null ? wish.type().code() : wish.number(),
+                    wish.code(),
                     fitting.number(),
                     ""))
         .findFirst();

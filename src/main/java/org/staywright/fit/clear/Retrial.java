@@ -111,13 +111,13 @@ final class Retrial {
     Path some = new Path(few, Alongside.of(job, few), null, null);
     Figuring.States states = Figuring.States.of(state -> Forces.of(job, some, hung, state));
     return new Figures(
-        null,
+        Figures.Lengths.UNKNOWN,
         Figuring.hand(job, few, states),
         Figuring.hold(few, states, hung.part().spring().sense()),
-        null,
-        null,
-        null,
-        null);
+        Figures.Landing.UNKNOWN,
+        Figures.Strength.UNKNOWN,
+        Figures.OneFailed.UNKNOWN,
+        Figures.Hanging.UNKNOWN);
   }
 
   private static int sample(Travel travel, Figures.Lengths was, Extreme worst) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Fit;
@@ -39,7 +40,8 @@ import org.staywright.spring.GasSpring;
  * @param value what it strives for, the less the better
  * @param shortfall of room where no size has enough, else null
  */
-record CustomSpring(int count, double extended, Fit fit, double value, Shortfall shortfall) {
+record CustomSpring(
+    int count, double extended, @Nullable Fit fit, double value, @Nullable Shortfall shortfall) {
 
   /** No shorter strokes are taken up. */
   private static final double LEAST_STROKE = 20e-3;
@@ -73,8 +75,8 @@ record CustomSpring(int count, double extended, Fit fit, double value, Shortfall
       compressed = extended - LEAST_STROKE;
     }
     double balanced = Balance.of(path, count, Ideal.STEEPEST).longForce();
-    CustomSpring best = null;
-    Shortfall tightest = null;
+    @Nullable CustomSpring best = null;
+    @Nullable Shortfall tightest = null;
     for (Part like : sizes(range, extended - compressed, balanced)) {
       Optional<Bench> bench = Bench.of(job, range, like, count, compressed, extended);
       if (bench.isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.assess.Path;
 import org.staywright.fit.assess.Paths;
@@ -35,9 +36,9 @@ import org.staywright.part.Range;
 public record Ideal(
     int count,
     Balance balance,
-    Fit made,
-    Shortfall shortfall,
-    Fit stock,
+    @Nullable Fit made,
+    @Nullable Shortfall shortfall,
+    @Nullable Fit stock,
     Bare bare,
     Advice advice) {
 
@@ -52,7 +53,7 @@ public record Ideal(
     /** The mounts leave no room for one. */
     NO_ROOM;
 
-    static Advice of(Ranking ranking, Fit made, Fit stock) {
+    static Advice of(Ranking ranking, @Nullable Fit made, @Nullable Fit stock) {
       if (made == null) {
         return NO_ROOM;
       }
@@ -90,7 +91,7 @@ public record Ideal(
             .min(Comparator.comparingDouble(CustomSpring::value));
     CustomSpring shown = best.orElse(makings.get(0));
     Ranking ranking = Ranking.of(range, job.by(RankBy.LEAST_EFFORT));
-    Fit stock =
+    @Nullable Fit stock =
         ranking.fits().stream()
             .findFirst()
             .or(() -> ranking.near().stream().findFirst())
@@ -107,23 +108,23 @@ public record Ideal(
   }
 
   /** What the stock part costs at the hand, root mean square, N; null without both. */
-  public Double costsRms() {
+  public @Nullable Double costsRms() {
     return more(Outcome::effort);
   }
 
   /** The same of the larger force that is held against the limit. */
-  public Double costsMost() {
+  public @Nullable Double costsMost() {
     return more(outcome -> Criterion.HAND_FORCE.has(bare, outcome));
   }
 
-  private Double more(ToDoubleFunction<Outcome> of) {
+  private @Nullable Double more(ToDoubleFunction<Outcome> of) {
     return made == null || stock == null
         ? null
         : of.applyAsDouble(stock.outcome()) - of.applyAsDouble(made.outcome());
   }
 
   /** The spring to have made, null where that is not the advice. */
-  public Fit proposed() {
+  public @Nullable Fit proposed() {
     return advice == Advice.MAKE ? made : null;
   }
 

@@ -46,6 +46,18 @@ public record Figures(
       double compressed,
       double extended) {
 
+    /** Where nobody has looked. */
+    public static final Lengths UNKNOWN =
+        new Lengths(
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN);
+
     /** rad or m. */
     public double travelled() {
       return end - start;
@@ -81,7 +93,7 @@ public record Figures(
       Extreme openWorst,
       Extreme closeWorst,
       @Nullable Double selfOpensFrom,
-      Double selfOpensFromWorst,
+      @Nullable Double selfOpensFromWorst,
       @Nullable Double staysFrom,
       @Nullable Double staysPut) {
 
@@ -124,7 +136,11 @@ public record Figures(
    *     corners, m/s; null where nothing damps
    * @param undampedStop whether the spring is the stop and nothing damps it there
    */
-  public record Landing(@Nullable Double endSpeed, boolean undampedStop) {}
+  public record Landing(@Nullable Double endSpeed, boolean undampedStop) {
+
+    /** Where nobody has looked. */
+    public static final Landing UNKNOWN = new Landing(null, false);
+  }
 
   /**
    * @param peakPressure highest absolute gas pressure, fast and strong, Pa
@@ -138,7 +154,12 @@ public record Figures(
       double peakMountLoad,
       double stopLoad,
       double bucklingFactor,
-      double swing) {}
+      double swing) {
+
+    /** Where nobody has looked. */
+    public static final Strength UNKNOWN =
+        new Strength(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+  }
 
   /**
    * With one spring fewer, in the worst corner; with none left the bare load.
@@ -146,7 +167,11 @@ public record Figures(
    * @param hold least force at the handle that keeps it against its open stop, N
    * @param hand larger force of the hand either way, N
    */
-  public record OneFailed(double hold, double hand) {}
+  public record OneFailed(double hold, double hand) {
+
+    /** Where nobody has looked. */
+    public static final OneFailed UNKNOWN = new OneFailed(Double.NaN, Double.NaN);
+  }
 
   /**
    * Hanging one strong spring on, the load at its open stop.
@@ -156,6 +181,9 @@ public record Figures(
    *     near
    */
   public record Hanging(double press, @Nullable Double lift) {
+
+    /** Where nobody has looked. */
+    public static final Hanging UNKNOWN = new Hanging(Double.NaN, null);
 
     private static final double SOUGHT_TURNING = Math.toRadians(15);
     private static final double SOUGHT_SHIFTING = 50e-3;

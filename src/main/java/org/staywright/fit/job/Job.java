@@ -1,6 +1,7 @@
 package org.staywright.fit.job;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mechanism;
@@ -198,7 +199,13 @@ public record Job(
    * @param type wanted, null where a number is given
    * @param number wanted, null where a type is given
    */
-  public record FittingWish(@Nullable FittingType type, @Nullable String number) {}
+  public record FittingWish(@Nullable FittingType type, @Nullable String number) {
+
+    /** As it is asked for: by its number, else by its kind. */
+    public String code() {
+      return number == null ? Objects.requireNonNull(type).code() : number;
+    }
+  }
 
   /**
    * @param coldest K

@@ -2,6 +2,7 @@ package org.staywright.fit.mounts;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Alongside;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Paths;
@@ -46,7 +47,7 @@ class CoarseSearch {
   private final double[] within = new double[Lanes.WIDTH];
   private final double[] beyond = new double[Lanes.WIDTH];
   private int used;
-  private double[] window;
+  private double @Nullable [] window;
   private Glance glance;
 
   /** By region, slot and count: the best value and the number of the pair it was at. */
@@ -62,6 +63,7 @@ class CoarseSearch {
     mechanism = job.mechanism().rigid().orElseThrow();
     thin = mechanism.travel(mechanism.end()).every(STEP);
     along = Alongside.of(job, thin);
+    glance = new Glance(job, thin, along, lanes);
     openLimit = job.requirements().handOpenLimit();
     closeLimit = job.requirements().handCloseLimit();
     counts = job.springCounts().stream().mapToInt(Integer::intValue).toArray();
@@ -73,7 +75,7 @@ class CoarseSearch {
   }
 
   /** The travel with the spring on these mounts, null where they may not be there. */
-  Travel travel(Mounts mounts) {
+  @Nullable Travel travel(Mounts mounts) {
     if (!zones.open(mounts)) {
       return null;
     }
@@ -101,7 +103,7 @@ class CoarseSearch {
   }
 
   /** The lengths at which a spring may stop the travel, null where it is not the stop. */
-  private double[] window(Rigid hung) {
+  private double @Nullable [] window(Rigid hung) {
     if (job.requirements().openStop() != OpenStop.SPRING_STOP) {
       return null;
     }
@@ -136,7 +138,7 @@ class CoarseSearch {
       int n = Math.min(rack.to() - from, Lanes.WIDTH - used);
       System.arraycopy(shelf.area, from, lanes.area, used, n);
       for (SpringState state : SpringState.values()) {
-        copy(shelf.gas.get(state), lanes.of(state), from, n);
+        copy(shelf.gas(state), lanes.of(state), from, n);
       }
       for (int j = 0; j < n; j++) {
         slot[used + j] = from + j;

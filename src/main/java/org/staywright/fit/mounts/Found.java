@@ -1,6 +1,7 @@
 package org.staywright.fit.mounts;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a search for mounts found.
@@ -11,7 +12,10 @@ import java.util.List;
  * @param obstacle why nothing fits, null where something does
  */
 public record Found(
-    int places, List<Arrangement> arrangements, List<Arrangement> near, Obstacle obstacle) {
+    int places,
+    List<Arrangement> arrangements,
+    List<Arrangement> near,
+    @Nullable Obstacle obstacle) {
 
   public Found {
     arrangements = List.copyOf(arrangements);

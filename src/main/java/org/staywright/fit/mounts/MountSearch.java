@@ -3,8 +3,10 @@ package org.staywright.fit.mounts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Path;
 import org.staywright.fit.job.Job;
@@ -67,6 +69,10 @@ public final class MountSearch {
     this.seed = seed;
     this.progress = progress;
     shelf = new UsableParts(this.job, range);
+    int size = Math.max(1, shelf.size());
+    int pairs = Math.max(FEWEST_PAIRS, (int) Math.min(PAIRS, (long) PAIRS * SLOTS / size));
+    int dimension = zones.free();
+    spread = SobolPoints.of(dimension, pairs >> (2 * Math.max(0, 3 - dimension)), seed);
   }
 
   /**
@@ -81,9 +87,6 @@ public final class MountSearch {
     if (shelf.size() == 0) {
       return Found.nothing(0, Obstacle.of(Obstacle.Code.NO_PART));
     }
-    int dimension = zones.free();
-    int pairs = Math.max(FEWEST_PAIRS, (int) Math.min(PAIRS, (long) PAIRS * SLOTS / shelf.size()));
-    spread = SobolPoints.of(dimension, pairs >> (2 * Math.max(0, 3 - dimension)), seed);
     total = expected(Start.MOST);
     Obstacle obstacle = narrow();
     if (obstacle != null) {
@@ -123,7 +126,7 @@ public final class MountSearch {
   }
 
   /** Draws the box in to where some part spans; what stands in the way where none does. */
-  private Obstacle narrow() {
+  private @Nullable Obstacle narrow() {
     CoarseSearch coarse = new CoarseSearch(job, zones, shelf, 0);
     for (int round = 0; ; round++) {
       int points = Math.min(NARROWING, spread.size());
@@ -159,7 +162,7 @@ public final class MountSearch {
   }
 
   private Obstacle obstacle(CoarseSearch coarse, int pair) {
-    Travel travel = coarse.travel(zones.at(spread.point(pair)));
+    Travel travel = Objects.requireNonNull(coarse.travel(zones.at(spread.point(pair))));
     UsableParts.Rack rack =
         shelf.racks.stream()
             .min(Comparator.comparingDouble(each -> coarse.gap(each, travel)))
@@ -264,17 +267,17 @@ public final class MountSearch {
   private List<Start> cheaper(List<PlacedCandidate> places) {
     Objective aim = new Objective(job, Criteria.of(job));
     return places.stream()
-        .filter(place -> place.fits() && aim.cost(place.fit()) > 0)
+        .filter(place -> place.fits() && aim.cost(place.judged()) > 0)
         .limit(SCREENED)
         .flatMap(
             place -> {
               Refinement there =
                   new Refinement(job, range, zones, place.row(), place.count(), this::tick);
-              double cost = aim.cost(place.fit());
+              double cost = aim.cost(place.judged());
               return IntStream.range(0, Math.min(COMBED, spread.size()))
                   .parallel()
                   .mapToObj(i -> there.at(spread.point(i)))
-                  .filter(each -> each.fit() != null && aim.cost(each.fit()) < cost)
+                  .filter(each -> each.fit() != null && aim.cost(each.judged()) < cost)
                   .min(
                       Comparator.comparingDouble(PlacedCandidate::value)
                           .thenComparing(each -> each.mounts().toString()))

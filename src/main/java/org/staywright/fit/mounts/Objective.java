@@ -2,6 +2,7 @@ package org.staywright.fit.mounts;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Blocker;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Fit;
@@ -70,7 +71,7 @@ public final class Objective {
   }
 
   /** What the part brings along wherever it is hung. */
-  double part(int count, BigDecimal price, int days, double cheapest) {
+  double part(int count, @Nullable BigDecimal price, int days, double cheapest) {
     double cost = price == null ? UNKNOWN_PRICE : price.doubleValue();
     return switch (job.rankBy()) {
       case LEAST_EFFORT, MOST_MARGIN -> 0;

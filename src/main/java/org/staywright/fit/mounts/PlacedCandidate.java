@@ -1,5 +1,7 @@
 package org.staywright.fit.mounts;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Fit;
 import org.staywright.mechanism.Mounts;
 
@@ -14,7 +16,12 @@ import org.staywright.mechanism.Mounts;
  * @param value by the {@link Objective}, the part's own share left out
  */
 public record PlacedCandidate(
-    double[] share, Mounts mounts, int row, int count, Fit fit, double value) {
+    double[] share, Mounts mounts, int row, int count, @Nullable Fit fit, double value) {
+
+  /** What it does; of none that is out. */
+  Fit judged() {
+    return Objects.requireNonNull(fit, "out");
+  }
 
   boolean fits() {
     return fit != null && fit.fits();

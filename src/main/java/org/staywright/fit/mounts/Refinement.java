@@ -1,6 +1,7 @@
 package org.staywright.fit.mounts;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.SimpleBounds;
@@ -8,6 +9,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
 import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
 import org.apache.commons.math3.random.MersenneTwister;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Fit;
@@ -36,7 +38,7 @@ final class Refinement {
   private final int count;
   private final Part part;
   private final Runnable tick;
-  private PlacedCandidate best;
+  private @Nullable PlacedCandidate best;
 
   Refinement(Job job, Range range, Zones zones, int row, int count, Runnable tick) {
     this.tick = tick;
@@ -83,10 +85,11 @@ final class Refinement {
    * @param evaluations at most, about
    */
   PlacedCandidate from(double[] start, double step, int evaluations, long seed) {
-    best = at(start);
+    PlacedCandidate first = at(start);
+    best = first;
     int n = start.length;
     if (n == 0) {
-      return best;
+      return first;
     }
     int population = 4 + (int) (3 * Math.log(n));
     double[] sigma = new double[n];
@@ -102,7 +105,7 @@ final class Refinement {
         new SimpleBounds(new double[n], ones(n)),
         new CMAESOptimizer.Sigma(sigma),
         new CMAESOptimizer.PopulationSize(population));
-    return best;
+    return Objects.requireNonNull(best);
   }
 
   private static double[] ones(int n) {
@@ -114,7 +117,7 @@ final class Refinement {
   private double value(double[] share) {
     tick.run();
     PlacedCandidate place = at(share.clone());
-    if (place.value() < best.value()) {
+    if (best == null || place.value() < best.value()) {
       best = place;
     }
     return place.fit() == null ? place.value() : aim.sloping(place.fit());

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.SetPrice;
@@ -42,7 +43,7 @@ final class UsableParts {
   final int[] row;
   final double[] area;
   final List<Rack> racks = new ArrayList<>();
-  final Map<SpringState, Gas> gas = new EnumMap<>(SpringState.class);
+  private final Map<SpringState, Gas> gas = new EnumMap<>(SpringState.class);
 
   /** Coefficients of p/ρ by case. */
   final double[][] fits = new double[SpringState.values().length][];
@@ -78,6 +79,10 @@ final class UsableParts {
       from = to;
     }
     fill(job, range, slots);
+  }
+
+  Gas gas(SpringState state) {
+    return Objects.requireNonNull(gas.get(state));
   }
 
   int size() {

@@ -35,6 +35,7 @@ final class Variety {
     this.job = job;
     this.zones = zones;
     criteria = Criteria.of(job);
+    standing = new Standing(job, List.of(), List.of());
   }
 
   /** What fits in the order of the job, then what misses, least first. */
@@ -42,7 +43,8 @@ final class Variety {
     IdentityHashMap<PlacedCandidate, Candidate> candidates = new IdentityHashMap<>();
     places.stream()
         .filter(PlacedCandidate::fits)
-        .forEach(place -> candidates.put(place, Candidate.of(criteria, place.row(), place.fit())));
+        .forEach(
+            place -> candidates.put(place, Candidate.of(criteria, place.row(), place.judged())));
     standing = new Standing(job, List.copyOf(candidates.values()), List.of());
     List<PlacedCandidate> all =
         new ArrayList<>(
@@ -100,8 +102,8 @@ final class Variety {
     if (!here || one.count() != other.count()) {
       return false;
     }
-    Spring first = one.fit().part().spring();
-    Spring second = other.fit().part().spring();
+    Spring first = one.judged().part().spring();
+    Spring second = other.judged().part().spring();
     // At the very same place another force class is another arrangement; else another size is.
     return one.row() == other.row()
         || same > 0
@@ -123,8 +125,8 @@ final class Variety {
               Job there = job.at(place.mounts());
               Fit fit =
                   place
-                      .fit()
-                      .scored(standing.score(Candidate.of(criteria, place.row(), place.fit())));
+                      .judged()
+                      .scored(standing.score(Candidate.of(criteria, place.row(), place.judged())));
               return new Arrangement(
                   place.mounts(),
                   fit,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.staywright.fit.assess.Fit;
 import org.staywright.part.Part;
@@ -39,7 +40,7 @@ public record Alike(int rank, Fit fit, List<Alike> others) {
       Optional<Integer> best =
           groups.keySet().stream().filter(place -> alike(fits.get(place), fit)).findFirst();
       if (best.isPresent()) {
-        groups.get(best.get()).add(new Alike(i + 1, fit, List.of()));
+        Objects.requireNonNull(groups.get(best.get())).add(new Alike(i + 1, fit, List.of()));
       } else if (groups.size() < most) {
         groups.put(i, new ArrayList<>());
       }

@@ -2,6 +2,7 @@ package org.staywright.fit.rank;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Blocker;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.EndSpeed;
@@ -42,6 +43,9 @@ final class Block {
   private Travel travel;
   private Glance glance;
 
+  /**
+   * @param survivors one at least
+   */
   Block(Job job, Range range, Criteria criteria, int[] counts, List<Survivor> survivors) {
     this.job = job;
     this.range = range;
@@ -52,6 +56,9 @@ final class Block {
     for (int c = 0; c < counts.length; c++) {
       hands[c] = new Lanes.Hand();
     }
+    Path first = survivors.get(0).path();
+    travel = first.travel();
+    glance = new Glance(job, travel, first.alongside(), lanes);
     fit(survivors);
   }
 
@@ -140,7 +147,7 @@ final class Block {
   }
 
   /** At its open end, as the plain assessment has it. */
-  private Double speed(Survivor survivor, int count) {
+  private @Nullable Double speed(Survivor survivor, int count) {
     Part part = range.part(survivor.row());
     return EndSpeed.of(job, survivor.path(), Hung.of(part, count, survivor.rod(), survivor.tube()));
   }

@@ -2,6 +2,7 @@ package org.staywright.fit.rank;
 
 import java.math.BigDecimal;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Fit;
 
@@ -25,10 +26,10 @@ public record Candidate(
     Misses misses,
     double handRms,
     double margin,
-    Supplier<Double> endSpeed,
-    BigDecimal setPrice,
+    Supplier<@Nullable Double> endSpeed,
+    @Nullable BigDecimal setPrice,
     int days,
-    Fit exact) {
+    @Nullable Fit exact) {
 
   public static Candidate of(Criteria criteria, int row, Fit fit) {
     Double speed = fit.outcome().endSpeed();

@@ -1,5 +1,6 @@
 package org.staywright.fit.rank;
 
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Alongside;
 import org.staywright.fit.assess.Criteria;
 import org.staywright.fit.assess.Figuring;
@@ -9,10 +10,12 @@ import org.staywright.fit.job.Criterion;
 import org.staywright.fit.job.Extreme;
 import org.staywright.fit.job.Figures;
 import org.staywright.fit.job.Figures.Hand;
+import org.staywright.fit.job.Figures.Hanging;
 import org.staywright.fit.job.Figures.Hold;
 import org.staywright.fit.job.Figures.Landing;
 import org.staywright.fit.job.Figures.Lengths;
 import org.staywright.fit.job.Figures.OneFailed;
+import org.staywright.fit.job.Figures.Strength;
 import org.staywright.fit.job.Job;
 import org.staywright.fit.job.SpringState;
 import org.staywright.fit.job.Still;
@@ -29,7 +32,7 @@ public final class Glance {
   private final Travel travel;
   private final Alongside along;
   private final Lanes lanes;
-  private final Double overCentre;
+  private final @Nullable Double overCentre;
   private final double holdRatio;
   private final double holdOpen;
 
@@ -63,24 +66,30 @@ public final class Glance {
             Double.NaN,
             Double.NaN,
             hand.rms(lane, travel),
-            new Extreme(hand.open[lane] / reach, Double.NaN, null),
-            new Extreme(hand.close[lane] / reach, Double.NaN, null),
+            most(hand.open[lane] / reach),
+            most(hand.close[lane] / reach),
             null,
             risesFrom(hand, lane),
             null,
             lanes.still == null ? null : hand.still[lane] / reach),
         hold,
-        new Landing(null, false),
-        null,
+        Landing.UNKNOWN,
+        Strength.UNKNOWN,
         new OneFailed(
             job.requirements().asks(Criterion.ONE_FAILED)
                 ? hold(lane, count - 1).open().value()
                 : Double.NaN,
             Double.NaN),
-        null);
+        Hanging.UNKNOWN);
   }
 
-  private Double risesFrom(Lanes.Hand hand, int lane) {
+  /** No lane knows where, or in which corner: nobody may ask a glance for these. */
+  @SuppressWarnings("NullAway")
+  private static Extreme most(double value) {
+    return new Extreme(value, Double.NaN, null);
+  }
+
+  private @Nullable Double risesFrom(Lanes.Hand hand, int lane) {
     int from = (int) hand.held[lane] + 1;
     return !lanes.rising || from > travel.last() ? null : travel.q()[from];
   }

@@ -3,6 +3,7 @@ package org.staywright.fit.rank;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Alongside;
 import org.staywright.fit.assess.TravelSection;
 import org.staywright.fit.job.SpringState;
@@ -24,7 +25,7 @@ public final class Lanes {
   final Gas strong = new Gas();
 
   /** Where it must stay put; null where that is not asked. */
-  TravelSection still;
+  @Nullable TravelSection still;
 
   /** Whether it is asked from where on it rises by itself. */
   boolean rising;

@@ -2,6 +2,7 @@ package org.staywright.fit.rank;
 
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Blocker;
 
 /**
@@ -24,7 +25,7 @@ public record Misses(int count, double largest) implements Comparable<Misses> {
   /**
    * @param more one besides, null for none
    */
-  public static Misses of(List<Blocker> blockers, Blocker more) {
+  public static Misses of(List<Blocker> blockers, @Nullable Blocker more) {
     int count = blockers.size() + (more == null ? 0 : 1);
     double largest = more == null ? 0 : more.miss();
     for (Blocker blocker : blockers) {

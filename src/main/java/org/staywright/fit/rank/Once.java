@@ -1,19 +1,20 @@
 package org.staywright.fit.rank;
 
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** Something that is worked out when it is first asked for; not to be shared between threads. */
-final class Once<T> implements Supplier<T> {
+final class Once<T> implements Supplier<@Nullable T> {
 
-  private Supplier<T> source;
-  private T value;
+  private @Nullable Supplier<T> source;
+  private @Nullable T value;
 
   Once(Supplier<T> source) {
     this.source = source;
   }
 
   @Override
-  public T get() {
+  public @Nullable T get() {
     if (source != null) {
       value = source.get();
       source = null;

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.PriorityQueue;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Bare;
@@ -59,7 +60,9 @@ public record Ranking(
     return first(candidates, standing.order(), screening.job().limit()).stream()
         .map(screening::exact)
         .sorted(standing.order())
-        .map(candidate -> candidate.exact().scored(standing.score(candidate)))
+        .map(
+            candidate ->
+                Objects.requireNonNull(candidate.exact()).scored(standing.score(candidate)))
         .toList();
   }
 

@@ -84,25 +84,21 @@ public final class Screening {
     List<Survivor> survivors = new ArrayList<>();
     for (int row = 0; row < range.size(); row++) {
       Sieve.Result result = sieve.sift(row);
-      if (result.survivor() != null) {
-        survivors.add(result.survivor());
-      } else {
-        for (int count : counts) {
-          reject(
-              row,
-              count,
-              sieve.shelfFails(result.rejection(), row, count)
-                  ? Rejection.STOCK
-                  : result.rejection());
-        }
+      Rejection out = result.rejection();
+      if (out == null) {
+        survivors.add(result.survived());
+        continue;
+      }
+      for (int count : counts) {
+        reject(row, count, sieve.shelfFails(out, row, count) ? Rejection.STOCK : out);
       }
     }
     double[] gas = range.column(Column.GAS_MASS);
-    Map<Boolean, List<Survivor>> kinds =
-        survivors.stream()
-            .collect(Collectors.partitioningBy(survivor -> !Double.isNaN(gas[survivor.row()])));
-    screen(kinds.get(true));
-    kinds.get(false).forEach(this::decidePlainly);
+    List<Survivor> open = new ArrayList<>();
+    List<Survivor> others = new ArrayList<>();
+    survivors.forEach(each -> (Double.isNaN(gas[each.row()]) ? others : open).add(each));
+    screen(open);
+    others.forEach(this::decidePlainly);
     if (job.requirements().asksInTime()) {
       setInMotion();
     }

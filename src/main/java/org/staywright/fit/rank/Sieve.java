@@ -3,6 +3,8 @@ package org.staywright.fit.rank;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Assessment;
 import org.staywright.fit.assess.Path;
 import org.staywright.fit.assess.Paths;
@@ -21,26 +23,42 @@ import org.staywright.part.Range;
 public final class Sieve {
 
   /** Either a survivor or the first reason against it. */
-  record Result(Rejection rejection, Survivor survivor) {}
+  record Result(@Nullable Rejection rejection, @Nullable Survivor survivor) {
+
+    Survivor survived() {
+      return Objects.requireNonNull(survivor);
+    }
+  }
 
   /**
    * What a row brings along wherever it is hung: its first end fittings and its lengths with them;
    * or why it is out.
    */
   public record Outfit(
-      Rejection rejection,
-      Fitting rod,
-      Fitting tube,
+      @Nullable Rejection rejection,
+      @Nullable Fitting rodFitting,
+      @Nullable Fitting tubeFitting,
       double shortest,
       double longest,
-      double gasLeft) {}
+      double gasLeft) {
+
+    /** On the rod of what is not out. */
+    public Fitting rod() {
+      return Objects.requireNonNull(rodFitting);
+    }
+
+    /** On the tube of what is not out. */
+    public Fitting tube() {
+      return Objects.requireNonNull(tubeFitting);
+    }
+  }
 
   /** The end fittings that go with a pair of threads; null where there are none. */
-  private record Pair(Fitting rod, Fitting tube) {}
+  private record Pair(@Nullable Fitting rod, @Nullable Fitting tube) {}
 
   private final Job job;
   private final Range range;
-  private final Paths paths;
+  private final @Nullable Paths paths;
   private final Map<Part.Ends, Pair> pairs = new HashMap<>();
   private final Map<Double, Path> pathOf = new HashMap<>();
   private final double[] compressed;
@@ -50,7 +68,10 @@ public final class Sieve {
   private final double[] perYear;
   private final double[] perCycle;
 
-  public Sieve(Job job, Range range, Paths paths) {
+  /**
+   * @param paths null for who asks for {@link #outfit} only
+   */
+  public Sieve(Job job, Range range, @Nullable Paths paths) {
     this.job = job;
     this.range = range;
     this.paths = paths;
@@ -63,7 +84,7 @@ public final class Sieve {
   }
 
   /** Stock depends on the count and comes after family and finish, before all the rest. */
-  boolean shelfFails(Rejection other, int row, int count) {
+  boolean shelfFails(@Nullable Rejection other, int row, int count) {
     boolean asked = other != Rejection.FAMILY && other != Rejection.FINISH;
     return asked && job.filters().inStockOnly() && range.stock(row) < count;
   }
@@ -74,7 +95,8 @@ public final class Sieve {
       return out(outfit.rejection());
     }
     double longest = outfit.longest();
-    Path path = paths.shared() ? paths.of(longest) : pathOf.computeIfAbsent(longest, paths::of);
+    Paths all = Objects.requireNonNull(paths);
+    Path path = all.shared() ? all.of(longest) : pathOf.computeIfAbsent(longest, all::of);
     Rejection misfit = path.misfit(job.requirements(), outfit.shortest(), longest);
     if (misfit != null) {
       return out(misfit);
@@ -124,7 +146,7 @@ public final class Sieve {
         first(FittingChoice.of(range.fittings(), job.tubeEnd(), ends.tube())));
   }
 
-  private static Fitting first(List<Fitting> fittings) {
+  private static @Nullable Fitting first(List<Fitting> fittings) {
     return fittings.isEmpty() ? null : fittings.get(0);
   }
 

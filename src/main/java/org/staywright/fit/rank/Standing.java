@@ -3,6 +3,7 @@ package org.staywright.fit.rank;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.Job;
 
 /** The five orders of the ranking, the order of what is near, and the balanced score. */
@@ -65,7 +66,7 @@ public final class Standing {
   /**
    * @param speed at the open stop, null where nothing damps
    */
-  public static double landing(Double speed) {
+  public static double landing(@Nullable Double speed) {
     return speed == null ? 0 : 1 - Math.min(1, speed / SLAM);
   }
 

@@ -2,6 +2,7 @@ package org.staywright.fit.time;
 
 import java.util.Arrays;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.assess.Fit;
 import org.staywright.fit.job.Job;
 
@@ -51,10 +52,14 @@ public record Chance(
   }
 
   /** What matters most to holding, null where nothing strays. */
-  public Uncertainties.Source mattersMost() {
+  public Uncertainties.@Nullable Source mattersMost() {
     return Arrays.stream(Uncertainties.Source.values())
-        .filter(source -> holdShares.get(source) > 0)
-        .max((a, b) -> Double.compare(holdShares.get(a), holdShares.get(b)))
+        .filter(source -> share(source) > 0)
+        .max((a, b) -> Double.compare(share(a), share(b)))
         .orElse(null);
+  }
+
+  private double share(Uncertainties.Source source) {
+    return holdShares.getOrDefault(source, 0.0);
   }
 }

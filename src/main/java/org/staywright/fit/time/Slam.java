@@ -45,7 +45,7 @@ public record Slam(boolean opening, Corner corner, double energy, double speed) 
             .flatMap(corner -> tries(job, inTime, corner, opening))
             .sorted(Comparator.comparingDouble(Try::bound).reversed())
             .toList();
-    Slam hardest = new Slam(opening, null, 0, 0);
+    Slam hardest = new Slam(opening, Corner.ALL.get(0), 0, 0);
     for (Try each : hardestFirst) {
       if (each.bound() < Math.max(HARD, hardest.energy())) {
         break;

@@ -3,6 +3,7 @@ package org.staywright.fit.time;
 import static org.staywright.unit.Unit.ATMOSPHERE;
 
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 import org.staywright.fit.job.Job;
 import org.staywright.gas.Isotherms;
 import org.staywright.mechanism.Travel;
@@ -20,27 +21,31 @@ final class Specimen {
   private static final double ROOM_FOR_MORE = 1.6;
   private static final double DENSEST = 690;
 
+  /** What is driven by gas, and how that behaves. */
+  private record Filling(GasFilled gas, Isotherms isotherms) {}
+
   private final Job.Conditions conditions;
   private final Part part;
   private final double extended;
-  private final GasFilled gas;
-  private final Isotherms isotherms;
+  private final @Nullable Filling filling;
 
   private double kelvin;
   private double filled;
   private double left;
-  private double[] coefficients;
-  private DoubleUnaryOperator plain;
+  private double[] coefficients = {};
+  private DoubleUnaryOperator plain = compression -> Double.NaN;
 
   Specimen(Job job, Part part, double extended, Travel travel) {
     conditions = job.conditions();
     this.part = part;
     this.extended = extended;
-    gas = part.spring().law() instanceof ChargedSpring ? part.gas().orElseThrow() : null;
-    isotherms = gas == null ? null : isotherms(travel);
+    filling =
+        part.spring().law() instanceof ChargedSpring
+            ? filling(part.gas().orElseThrow(), travel)
+            : null;
   }
 
-  private Isotherms isotherms(Travel travel) {
+  private Filling filling(GasFilled gas, Travel travel) {
     double mass = gas.charged().gasMass();
     double hot = conditions.hottest();
     double tight =
@@ -48,7 +53,8 @@ final class Specimen {
             gas.gasVolume(extended - travel.shortest(), hot),
             gas.gasVolume(extended - travel.longest(), hot));
     double highest = Math.min(DENSEST, ROOM_FOR_MORE * mass / tight);
-    return new Isotherms(conditions.coldest() - 1, hot + 1, highest / 200, highest);
+    return new Filling(
+        gas, new Isotherms(conditions.coldest() - 1, hot + 1, highest / 200, highest));
   }
 
   /**
@@ -61,20 +67,21 @@ final class Specimen {
   void take(double forceFactor, double temperature, double age) {
     kelvin = temperature;
     ForceLaw law = part.spring().law(forceFactor, 1);
-    if (gas == null) {
+    if (filling == null) {
       plain = law.slow(kelvin);
       return;
     }
     filled = ((ChargedSpring) law).gasMass();
     left = Math.max(LEAST_GAS, part.wear().gasLeft(age, conditions.cyclesPerYear()));
-    coefficients = isotherms.at(kelvin);
+    coefficients = filling.isotherms().at(kelvin);
   }
 
   /** Slow force without friction at a length between mounts, N. */
   double force(double length) {
-    if (gas == null) {
+    if (filling == null) {
       return plain.applyAsDouble(extended - length);
     }
+    GasFilled gas = filling.gas();
     double density = filled * left / gas.gasVolume(extended - length, kelvin);
     return (Isotherms.pressure(coefficients, density) - ATMOSPHERE) * gas.drivingArea();
   }
@@ -87,9 +94,10 @@ final class Specimen {
    * @return infinite where it never comes to that
    */
   double yearsUntil(double needed, double length) {
-    if (Double.isNaN(needed) || gas == null) {
+    if (Double.isNaN(needed) || filling == null) {
       return Double.POSITIVE_INFINITY;
     }
+    GasFilled gas = filling.gas();
     double pressure = ATMOSPHERE + needed / gas.drivingArea();
     if (pressure <= ATMOSPHERE) {
       return Double.POSITIVE_INFINITY;

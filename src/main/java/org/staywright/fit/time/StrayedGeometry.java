@@ -2,6 +2,7 @@ package org.staywright.fit.time;
 
 import static org.staywright.unit.Unit.STANDARD_GRAVITY;
 
+import org.jspecify.annotations.Nullable;
 import org.staywright.mechanism.Mechanism;
 import org.staywright.mechanism.Point;
 import org.staywright.mechanism.Pose;
@@ -12,20 +13,20 @@ import org.staywright.mechanism.Travel;
 final class StrayedGeometry {
 
   private final Travel travel;
-  private final Rigid rigid;
+  private final @Nullable Rigid rigid;
   private final Pose[] pose;
   private final double[] length;
   private final double[] lever;
   private final double[] load;
   private final double[] besides;
 
-  private StrayedGeometry(Travel travel, Rigid rigid) {
+  private StrayedGeometry(Travel travel, @Nullable Rigid rigid) {
     this.travel = travel;
     this.rigid = rigid;
     int samples = travel.q().length;
     besides = new double[samples];
     pose = new Pose[rigid == null ? 0 : samples];
-    for (int i = 0; i < pose.length; i++) {
+    for (int i = 0; rigid != null && i < samples; i++) {
       pose[i] = rigid.pose(travel.q()[i]);
       besides[i] = rigid.besides(travel.q()[i]);
     }

@@ -20,9 +20,12 @@ import java.util.List;
 import java.util.Random;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.staywright.Patience;
 import org.staywright.backup.Emptied;
 import org.staywright.fit.job.Job;
@@ -41,6 +44,7 @@ import org.staywright.stock.Stock;
 @QuarkusTest
 @Tag("server")
 @TestProfile(EmptyStock.class)
+@TestInstance(Lifecycle.PER_CLASS)
 class BatchesTest {
 
   private static final long SEED = 20261125;
@@ -60,11 +64,16 @@ class BatchesTest {
   private Batches batches;
 
   /** The program itself looks for no batches: the instances here are the test's own. */
-  @BeforeEach
-  void start() {
+  @BeforeAll
+  void fillTheStock() {
     program.close();
     Emptied.all(database);
     new SampleRange(stock, true).loadIfFirst();
+  }
+
+  @BeforeEach
+  void start() {
+    Emptied.ofBatches(database);
     current = new CurrentRange(stock);
     tasks = new Tasks();
     batches = new Batches(table, tasks, current);
