@@ -84,22 +84,39 @@ public class Audit {
    * @param before the row that they came before, {@link Long#MAX_VALUE} for the newest of all
    */
   public List<Recorded> page(AuditSearch search, long before, int most) {
-    long first = search.from() == null ? 0 : since(search.from().minus(ASTRAY));
-    long last = search.until() == null ? before : since(search.until().plus(ASTRAY));
+    long first = search.from() == null ? 0 : before(search.from().minus(ASTRAY));
+    long last = search.until() == null ? before : since(search.until().plus(ASTRAY)).id;
     AuditSearch.Sql wanted = search.between(first, Math.min(before, last));
     return rows(wanted.text(), wanted.values(), most);
   }
 
+  /** A row and its moment. */
+  private record Place(long id, Instant happened) {}
+
+  /** A row that is no later than a moment, 0 where none is found near it. */
+  private long before(Instant moment) {
+    for (int days : new int[] {1, 30, 365}) {
+      Place place = since(moment.minus(Duration.ofDays(days)));
+      if (!place.happened.isAfter(moment)) {
+        return place.id;
+      }
+    }
+    return 0;
+  }
+
   /** The first row since a moment, which an index has at hand: a span need not read all others. */
-  private long since(Instant moment) {
+  private Place since(Instant moment) {
     String sql =
-        "select id from audit where happened >= ? order by happened fetch first 1 rows only";
+        "select id, happened from audit where happened >= ?"
+            + " order by happened fetch first 1 rows only";
     return database.read(
         connection -> {
           try (PreparedStatement query = connection.prepareStatement(sql);
               ResultSet row =
                   bind(query, List.of(moment.atOffset(ZoneOffset.UTC))).executeQuery()) {
-            return row.next() ? row.getLong(1) : Long.MAX_VALUE;
+            return row.next()
+                ? new Place(row.getLong(1), row.getObject(2, OffsetDateTime.class).toInstant())
+                : new Place(Long.MAX_VALUE, Instant.MAX);
           }
         });
   }
