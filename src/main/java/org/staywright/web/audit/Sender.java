@@ -99,7 +99,7 @@ public class Sender {
     Standing standing = given.isEmpty() ? Standing.NOBODY : Standing.SAID;
     return new Author(
         known ? Standing.SIGNED_IN : standing,
-        known ? visitor.name() : given,
+        known ? plain(visitor.noted()) : given,
         address == null ? null : address.hostAddress(),
         RequestId.of(current));
   }

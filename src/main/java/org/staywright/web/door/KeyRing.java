@@ -39,11 +39,19 @@ public class KeyRing implements HttpAuthenticationMechanism {
   /** Before the mechanisms that come with Quarkus, to which other tokens are left. */
   private static final int PRIORITY = 3000;
 
+  /**
+   * Under which a request keeps how many seconds whoever sent too many wrong tokens has to wait.
+   */
+  private static final String WAIT = "staywright.wait";
+
   /** Of tokens that are not ours. */
   private final OidcAuthenticationMechanism issuer;
 
-  KeyRing(OidcAuthenticationMechanism issuer) {
+  private final TryLimit tries;
+
+  KeyRing(OidcAuthenticationMechanism issuer, TryLimit tries) {
     this.issuer = issuer;
+    this.tries = tries;
   }
 
   @Override
@@ -62,15 +70,22 @@ public class KeyRing implements HttpAuthenticationMechanism {
     String shown = context.request().getHeader(HttpHeaders.AUTHORIZATION);
     if (shown != null && shown.startsWith(BEARER + Token.PREFIX)) {
       Key key = Key.ofProgram(shown.substring(BEARER.length()).strip());
-      return orNobody(providers.authenticate(key), context);
+      return orNobody(counted(providers.authenticate(key), context), context);
     }
     if (shown != null) {
-      return orNobody(issuer.authenticate(context, providers), context);
+      return orNobody(counted(issuer.authenticate(context, providers), context), context);
     }
     Cookie cookie = context.request().getCookie(COOKIE);
     return cookie == null
         ? Uni.createFrom().nullItem()
         : orNobody(providers.authenticate(Key.ofBrowser(cookie.getValue())), context);
+  }
+
+  /** What a browser kept too long is no try, but a program has its token from somebody. */
+  private Uni<SecurityIdentity> counted(Uni<SecurityIdentity> holder, RoutingContext context) {
+    return holder
+        .onFailure(AuthenticationFailedException.class)
+        .invoke(() -> context.put(WAIT, tries.wrong(context)));
   }
 
   /** A key that is spent is as good as none; what wants one then answers with our challenge. */
@@ -93,13 +108,14 @@ public class KeyRing implements HttpAuthenticationMechanism {
   @Override
   public Uni<Boolean> sendChallenge(RoutingContext context) {
     if (Visit.of(context).ofInterface()) {
-      String problem = Problem.of(Preference.of(context).metric(), 401).json();
+      long wait = context.<Long>get(WAIT, 0L);
+      int status = wait > 0 ? 429 : 401;
       context
           .response()
-          .setStatusCode(401)
-          .putHeader(CHALLENGE, REALM)
+          .setStatusCode(status)
+          .putHeader(wait > 0 ? "Retry-After" : CHALLENGE, wait > 0 ? Long.toString(wait) : REALM)
           .putHeader(HttpHeaders.CONTENT_TYPE, Problem.TYPE)
-          .end(problem);
+          .end(Problem.of(Preference.of(context).metric(), status).json());
     } else {
       String to = URLEncoder.encode(context.request().uri(), StandardCharsets.UTF_8);
       boolean reads = context.request().method().name().equals("GET");

@@ -4,7 +4,9 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Singleton;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
-/** How often a minute somebody may try a password or a word, by the address he comes from. */
+/**
+ * How often a minute somebody may try a password, a word or a token, by the address he comes from.
+ */
 @Singleton
 public class TryLimit {
 
@@ -12,6 +14,11 @@ public class TryLimit {
 
   TryLimit(@ConfigProperty(name = "staywright.tries-per-minute") int perMinute) {
     limit = new PerAddress(perMinute);
+  }
+
+  /** One more that was wrong. Whole seconds until the next is looked at; 0: at once. */
+  long wrong(RoutingContext request) {
+    return limit.wait(request.request().remoteAddress().host());
   }
 
   public void take(RoutingContext request) {

@@ -6,6 +6,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.eclipse.microprofile.jwt.JsonWebToken;
 import org.staywright.account.Role;
 import org.staywright.account.SignedIn;
 
@@ -29,6 +30,13 @@ public class Visitor {
 
   public String name() {
     return known() ? identity().getPrincipal().getName() : "";
+  }
+
+  /** As it is noted: one of another issuer's is not the account of the same name. */
+  public String noted() {
+    return known() && identity().getPrincipal() instanceof JsonWebToken token
+        ? name() + " (" + token.getIssuer() + ")"
+        : name();
   }
 
   public boolean may(String role) {

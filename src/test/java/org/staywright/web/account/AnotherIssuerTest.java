@@ -2,14 +2,18 @@ package org.staywright.web.account;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.is;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.quarkus.test.oidc.server.OidcWiremockTestResource;
+import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import io.smallrye.jwt.build.Jwt;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -80,5 +84,34 @@ class AnotherIssuerTest {
     with("sw_nobodys").get("/api/v1/parts").then().statusCode(401);
     given().redirects().follow(false).get("/jobs").then().statusCode(303);
     given().get("/sign-in").then().statusCode(200);
+  }
+
+  @Test
+  void whatSomebodyOfAnotherIssuerDoesIsNotNotedAsDoneByTheAccountOfHisName() {
+    Map<String, Object> job = as("reader").get("/api/v1/jobs/1").jsonPath().getMap("");
+    job.keySet().removeAll(List.of("id", "created", "changed", "choice"));
+    as("editor").body(job).post("/api/v1/jobs").then().statusCode(201);
+    as("administrator")
+        .get("/api/v1/changes?size=1")
+        .then()
+        .statusCode(200)
+        .body("items[0].author", is("alice (https://server.example.com)"))
+        .body("items[0].standing", is("signed-in"));
+  }
+
+  /** 1000 a minute here, as {@link AccountsOn} sets; each address for itself. */
+  @Test
+  void whoeverSendsWrongTokensWithoutEndHasToWait() {
+    Response answer = guess("203.0.113.7", "sw_guessed");
+    for (int i = 0; answer.statusCode() == 401 && i < 2000; i++) {
+      answer = guess("203.0.113.7", "sw_guessed");
+    }
+    answer.then().statusCode(429).contentType(Problem.TYPE).body("status", is(429));
+    assertTrue(Integer.parseInt(answer.header("Retry-After")) > 0);
+    guess("203.0.113.8", "sw_guessed").then().statusCode(401);
+  }
+
+  private static Response guess(String address, String token) {
+    return with(token).header("X-Forwarded-For", address).get("/api/v1/parts");
   }
 }

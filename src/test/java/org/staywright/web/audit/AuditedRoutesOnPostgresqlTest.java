@@ -9,5 +9,10 @@ import org.staywright.stock.EmptyStockOnPostgresql;
 @OnPostgresql
 @QuarkusTest
 @Tag("server")
-@TestProfile(EmptyStockOnPostgresql.class)
-class AuditedRoutesOnPostgresqlTest extends AuditedRoutesTest {}
+@Tag("full")
+@TestProfile(AuditedRoutesOnPostgresqlTest.Untouched.class)
+class AuditedRoutesOnPostgresqlTest extends AuditedRoutesTest {
+
+  /** A program of its own, as for H2. */
+  public static class Untouched extends EmptyStockOnPostgresql {}
+}
