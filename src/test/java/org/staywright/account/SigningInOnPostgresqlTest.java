@@ -9,5 +9,6 @@ import org.staywright.stock.EmptyStockOnPostgresql;
 @OnPostgresql
 @QuarkusTest
 @Tag("server")
+@Tag("full")
 @TestProfile(EmptyStockOnPostgresql.class)
 class SigningInOnPostgresqlTest extends SigningInTest {}

@@ -42,6 +42,7 @@ import org.staywright.web.fit.WhyView;
 import org.staywright.web.query.Bench;
 import org.staywright.web.query.JobQuery;
 import org.staywright.web.shell.Download;
+import org.staywright.web.shell.ErrorPages;
 import org.staywright.web.shell.PageText;
 import org.staywright.web.shell.Pages;
 
@@ -94,6 +95,7 @@ public abstract class BenchPage {
     Answer answer = Answer.to(asked(uri), stock.get());
     return RestResponse.ResponseBuilder.ok(
             Templates.live(bench, answer.query(), answer.form(), answer.held(), answer.ranking()))
+        .type(ErrorPages.HTML)
         .header("HX-Replace-Url", answer.query().address())
         .build();
   }

@@ -10,7 +10,8 @@ import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 /** Gives an error the look of a page, wherever a page was asked for. */
 public final class ErrorPages {
 
-  private static final MediaType HTML = MediaType.TEXT_HTML_TYPE.withCharset("UTF-8");
+  /** What says of its bytes how they are read. */
+  public static final MediaType HTML = MediaType.TEXT_HTML_TYPE.withCharset("UTF-8");
 
   @ServerResponseFilter
   void dress(ContainerRequestContext request, ContainerResponseContext response) {
