@@ -91,10 +91,11 @@ public abstract class BenchPage {
   /** What changes on the page while its form is filled in. */
   @GET
   @Path("live")
-  public RestResponse<TemplateInstance> live(@Context UriInfo uri) {
+  public RestResponse<String> live(@Context UriInfo uri) {
     Answer answer = Answer.to(asked(uri), stock.get());
     return RestResponse.ResponseBuilder.ok(
-            Templates.live(bench, answer.query(), answer.form(), answer.held(), answer.ranking()))
+            Templates.live(bench, answer.query(), answer.form(), answer.held(), answer.ranking())
+                .render())
         .type(ErrorPages.HTML)
         .header("HX-Replace-Url", answer.query().address())
         .build();
