@@ -14,5 +14,7 @@ create table audit (
   after_change text
 );
 
-create index audit_subject on audit (subject, subject_id, id);
-create index audit_happened on audit (happened);
+-- As they are asked for: all, those of a kind, those of a thing.
+create index audit_happened on audit (happened desc, id desc);
+create index audit_subject on audit (subject, happened desc, id desc);
+create index audit_thing on audit (subject, subject_id, happened desc, id desc);

@@ -70,7 +70,7 @@ public class Accounts {
   public String add(Author author, String name, Role role) {
     String plain = name.strip();
     if (plain.isEmpty() || plain.length() > LONGEST_NAME) {
-      throw refused("name", name, "1–" + LONGEST_NAME, "account-name");
+      throw refused("name", plain.length(), "1–" + LONGEST_NAME, "account-name");
     }
     if (Account.named(plain).isPresent()) {
       throw refused("name", name, "", "account-there");
@@ -139,8 +139,9 @@ public class Accounts {
   public String addToken(Author author, long account, String name, Role role, int days) {
     Account owner = Account.findById(account);
     List<Fault> faults = new ArrayList<>();
-    if (name.isBlank() || name.length() > LONGEST_NAME) {
-      faults.add(new Fault("name", name, "1–" + LONGEST_NAME, "account-name"));
+    String plain = name.strip();
+    if (plain.isEmpty() || plain.length() > LONGEST_NAME) {
+      faults.add(new Fault("name", plain.length(), "1–" + LONGEST_NAME, "account-name"));
     }
     if (!owner.role.may(role)) {
       faults.add(new Fault("role", role.code(), owner.role.code(), "account-token-role"));
@@ -154,7 +155,7 @@ public class Accounts {
     String secret = Token.PREFIX + Secret.drawn();
     Token token = new Token();
     token.account = owner;
-    token.name = name.strip();
+    token.name = plain;
     token.digest = Secret.digest(secret);
     token.role = role;
     token.created = now();

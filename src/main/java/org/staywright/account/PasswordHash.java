@@ -6,7 +6,7 @@ import com.password4j.types.Argon2;
 
 /**
  * Passwords are kept as hashes of Argon2id (RFC 9106), with the least memory and rounds of the
- * OWASP Password Storage Cheat Sheet: 19 MiB, 2 passes, one lane.
+ * OWASP Password Storage Cheat Sheet, quoted from memory: 19 MiB, 2 passes, one lane.
  */
 final class PasswordHash {
 

@@ -161,7 +161,7 @@ public class SigningIn {
       session.seen = now;
     }
     Account account = session.account;
-    return Optional.of(new SignedIn(account.id, account.name, account.role, SignedIn.By.SESSION));
+    return Optional.of(new SignedIn(account.id, account.name, account.role));
   }
 
   public void signOut(String secret) {
@@ -181,7 +181,7 @@ public class SigningIn {
                 token.used = now;
               }
               Role role = token.role.atMost(token.account.role);
-              return new SignedIn(token.account.id, token.account.name, role, SignedIn.By.TOKEN);
+              return new SignedIn(token.account.id, token.account.name, role);
             });
   }
 

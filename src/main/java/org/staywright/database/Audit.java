@@ -7,7 +7,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -15,9 +14,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
 import org.staywright.database.Author.Standing;
 import org.staywright.database.Change.Action;
 import org.staywright.database.Change.Subject;
@@ -35,12 +34,6 @@ public class Audit {
 
   private static final String ADD =
       "insert into audit (" + COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-
-  /**
-   * Numbers rise with time, but for what is written at once or by clocks that differ: for no more
-   * than that.
-   */
-  private static final Duration ASTRAY = Duration.ofDays(1);
 
   private final Database database;
 
@@ -81,59 +74,25 @@ public class Audit {
   /**
    * Some rows, the newest first.
    *
-   * @param before the row that they came before, {@link Long#MAX_VALUE} for the newest of all
+   * @param before the place that they come before, null for the newest of all
    */
-  public List<Recorded> page(AuditSearch search, long before, int most) {
-    long first = search.from() == null ? 0 : before(search.from().minus(ASTRAY));
-    long last = search.until() == null ? before : since(search.until().plus(ASTRAY)).id;
-    AuditSearch.Sql wanted = search.between(first, Math.min(before, last));
-    return rows(wanted.text(), wanted.values(), most);
-  }
-
-  /** A row and its moment. */
-  private record Place(long id, Instant happened) {}
-
-  /** A row that is no later than a moment, 0 where none is found near it. */
-  private long before(Instant moment) {
-    for (int days : new int[] {1, 30, 365}) {
-      Place place = since(moment.minus(Duration.ofDays(days)));
-      if (!place.happened.isAfter(moment)) {
-        return place.id;
-      }
-    }
-    return 0;
-  }
-
-  /** The first row since a moment, which an index has at hand: a span need not read all others. */
-  private Place since(Instant moment) {
-    String sql =
-        "select id, happened from audit where happened >= ?"
-            + " order by happened fetch first 1 rows only";
-    return database.read(
-        connection -> {
-          try (PreparedStatement query = connection.prepareStatement(sql);
-              ResultSet row =
-                  bind(query, List.of(moment.atOffset(ZoneOffset.UTC))).executeQuery()) {
-            return row.next()
-                ? new Place(row.getLong(1), row.getObject(2, OffsetDateTime.class).toInstant())
-                : new Place(Long.MAX_VALUE, Instant.MAX);
-          }
-        });
+  public List<Recorded> page(AuditSearch search, Recorded.@Nullable Place before, int most) {
+    return rows(search.before(before), most);
   }
 
   public Optional<Recorded> find(long id) {
-    return rows("id = ?", List.of(id), 1).stream().findFirst();
+    return rows(new AuditSearch.Sql("id = ?", List.of(id)), 1).stream().findFirst();
   }
 
-  private List<Recorded> rows(String which, List<Object> values, int most) {
+  private List<Recorded> rows(AuditSearch.Sql wanted, int most) {
     String sql =
-        "select id, %s from audit where %s order by id desc fetch first %d rows only"
-            .formatted(COLUMNS, which, most);
+        "select id, %s from audit where %s fetch first %d rows only"
+            .formatted(COLUMNS, wanted.text(), most);
     return database.read(
         connection -> {
           List<Recorded> rows = new ArrayList<>();
           try (PreparedStatement query = connection.prepareStatement(sql);
-              ResultSet row = bind(query, values).executeQuery()) {
+              ResultSet row = bind(query, wanted.values()).executeQuery()) {
             while (row.next()) {
               rows.add(recorded(row));
             }
@@ -152,9 +111,9 @@ public class Audit {
             row.getString("address"),
             row.getString("request")),
         new Change(
-            Subject.valueOf(row.getString("subject").toUpperCase(Locale.ROOT)),
+            Subject.of(row.getString("subject")),
             row.getString("subject_id"),
-            Action.valueOf(row.getString("action").toUpperCase(Locale.ROOT)),
+            Action.of(row.getString("action")),
             row.getString("before_change"),
             row.getString("after_change")));
   }

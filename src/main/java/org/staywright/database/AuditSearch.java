@@ -1,6 +1,7 @@
 package org.staywright.database;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,32 +35,52 @@ public record AuditSearch(
     return new AuditSearch(null, subject, id, null, null, null);
   }
 
-  /** Conditions of a question with the values of their marks. */
+  /** A question from its conditions on, with the values of their marks. */
   record Sql(String text, List<Object> values) {}
 
-  /** Rows from one to before another. */
-  Sql between(long first, long end) {
-    StringBuilder text = new StringBuilder("id >= ? and id < ?");
-    List<Object> values = new ArrayList<>(List.of(first, end));
+  /**
+   * The newest first. What is the same in all rows stands first in the order, so that an index has
+   * them in it: nothing is sorted, however many there are.
+   *
+   * @param place before which rows are asked for, null for the newest of all
+   */
+  Sql before(Recorded.@Nullable Place place) {
+    List<String> wanted = new ArrayList<>(List.of("0 = 0"));
+    List<Object> values = new ArrayList<>();
+    StringBuilder order = new StringBuilder();
+    if (subject != null) {
+      wanted.add("subject = ?");
+      values.add(subject.code());
+      order.append("subject, ");
+    }
+    if (id != null) {
+      wanted.add("subject_id = ?");
+      values.add(id);
+      order.append("subject_id, ");
+    }
     if (who != null) {
-      text.append(" and (lower(author) like ? escape '!' or address like ? escape '!')");
+      wanted.add("(lower(author) like ? escape '!' or address like ? escape '!')");
       String part = "%" + who.toLowerCase(Locale.ROOT).replaceAll("[!%_]", "!$0") + "%";
-      values.add(part);
-      values.add(part);
+      values.addAll(List.of(part, part));
     }
-    and(text, values, " and subject = ?", subject == null ? null : subject.code());
-    and(text, values, " and subject_id = ?", id);
-    and(text, values, " and action = ?", action == null ? null : action.code());
-    and(text, values, " and happened >= ?", from == null ? null : from.atOffset(ZoneOffset.UTC));
-    and(text, values, " and happened < ?", until == null ? null : until.atOffset(ZoneOffset.UTC));
-    return new Sql(text.toString(), values);
-  }
-
-  private static void and(
-      StringBuilder text, List<Object> values, String condition, @Nullable Object value) {
-    if (value != null) {
-      text.append(condition);
-      values.add(value);
+    if (action != null) {
+      wanted.add("action = ?");
+      values.add(action.code());
     }
+    if (from != null) {
+      wanted.add("happened >= ?");
+      values.add(from.atOffset(ZoneOffset.UTC));
+    }
+    if (until != null) {
+      wanted.add("happened < ?");
+      values.add(until.atOffset(ZoneOffset.UTC));
+    }
+    if (place != null) {
+      OffsetDateTime moment = place.happened().atOffset(ZoneOffset.UTC);
+      wanted.add("happened <= ? and (happened < ? or id < ?)");
+      values.addAll(List.of(moment, moment, place.id()));
+    }
+    return new Sql(
+        String.join(" and ", wanted) + " order by " + order + "happened desc, id desc", values);
   }
 }

@@ -31,6 +31,10 @@ public record Change(
     public String code() {
       return name().toLowerCase(Locale.ROOT);
     }
+
+    public static Subject of(String code) {
+      return valueOf(code.toUpperCase(Locale.ROOT));
+    }
   }
 
   /** What can be done. */
@@ -58,6 +62,10 @@ public record Change(
 
     public String code() {
       return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Action of(String code) {
+      return valueOf(code.toUpperCase(Locale.ROOT));
     }
   }
 }

@@ -2,7 +2,6 @@ package org.staywright.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -96,7 +95,7 @@ public final class DamperToBeside implements JavaMigration {
   /** What is no job is left as it is: whoever reads it will say so. */
   private static String renewed(String document) {
     try {
-      JsonNode tree = JsonText.read(document.getBytes(StandardCharsets.UTF_8)).tree();
+      JsonNode tree = JsonText.tree(document);
       if (tree instanceof ObjectNode job) {
         beside(job);
         weights(job);

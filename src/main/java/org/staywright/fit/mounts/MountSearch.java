@@ -80,7 +80,11 @@ public final class MountSearch {
    * @param progress where it says stop, the answer is what has been found until then
    */
   public static Found of(Range range, Job job, Zones zones, long seed, Progress progress) {
-    return new MountSearch(range, job, zones, seed, progress).found();
+    MountSearch search = new MountSearch(range, job, zones, seed, progress);
+    Found found = search.found();
+    // What was looked at since it was told last.
+    progress.goOn(Math.min(search.done.get(), search.total), search.total);
+    return found;
   }
 
   private Found found() {

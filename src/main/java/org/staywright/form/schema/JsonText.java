@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.staywright.unit.Fault;
@@ -52,6 +53,11 @@ public record JsonText(JsonNode tree, List<Fault> repeated) {
     } catch (IOException e) {
       throw new Unreadable(1, 1);
     }
+  }
+
+  /** Of what was kept as text, the first of repeated keys. */
+  public static JsonNode tree(String text) {
+    return read(text.getBytes(StandardCharsets.UTF_8)).tree();
   }
 
   private static JsonNode value(JsonParser parser, JsonToken token, String at, List<Fault> repeated)

@@ -7,7 +7,6 @@ import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -147,7 +146,7 @@ public class Batches {
 
   /** The first of them. */
   public void results(String id, int most, Consumer<JsonNode> each) {
-    table.results(id, most).forEach(text -> each.accept(tree(text)));
+    table.results(id, most).forEach(text -> each.accept(JsonText.tree(text)));
   }
 
   /** Stops it, its results kept; what is over already is deleted. */
@@ -196,7 +195,7 @@ public class Batches {
   }
 
   private static BatchResultAnswer judged(BatchTable.Waiting waiting, Range range) {
-    JsonNode document = tree(waiting.document());
+    JsonNode document = JsonText.tree(waiting.document());
     String name = document.path("name").asText();
     try {
       Job job = JobForm.stored(document, range);
@@ -206,9 +205,5 @@ public class Batches {
     } catch (BeyondEquation gas) {
       return BatchResultAnswer.beyond(waiting.row(), name, gas);
     }
-  }
-
-  private static JsonNode tree(String text) {
-    return JsonText.read(text.getBytes(StandardCharsets.UTF_8)).tree();
   }
 }

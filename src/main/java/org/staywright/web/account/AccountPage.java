@@ -21,6 +21,7 @@ import org.staywright.account.Accounts;
 import org.staywright.account.Role;
 import org.staywright.account.SignedIn;
 import org.staywright.account.SigningIn;
+import org.staywright.database.Author;
 import org.staywright.unit.Refusal;
 import org.staywright.web.audit.Sender;
 import org.staywright.web.door.SessionCookie;
@@ -81,10 +82,11 @@ public class AccountPage {
   public Response addToken(
       @FormParam("name") @DefaultValue("") String name,
       @FormParam("role") @DefaultValue("") String role,
-      @FormParam("days") @DefaultValue("0") int days) {
+      @FormParam("days") @DefaultValue("") String days) {
     try {
-      Role asked = Role.of(role).orElse(Role.READER);
-      String secret = accounts.addToken(sender.typed(null), own().account(), name, asked, days);
+      Author author = sender.typed(null);
+      String secret =
+          accounts.addToken(author, own().account(), name, RoleChoice.sent(role), whole(days));
       return Response.ok(page("", "", secret)).build();
     } catch (Refusal refusal) {
       return Response.status(422).entity(page("", said(refusal), "")).build();
@@ -106,6 +108,11 @@ public class AccountPage {
     SessionCookie.shown(request).ifPresent(signingIn::signOut);
     SessionCookie.take(request);
     return Response.seeOther(URI.create("/sign-in")).build();
+  }
+
+  /** Beyond all bounds where it is no number. */
+  private static int whole(String days) {
+    return days.strip().matches("[0-9]{1,9}") ? Integer.parseInt(days.strip()) : -1;
   }
 
   private SignedIn own() {

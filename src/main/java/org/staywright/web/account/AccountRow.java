@@ -8,7 +8,7 @@ import org.staywright.account.Role;
 /**
  * An account in the list of all.
  *
- * @param signedIn the day somebody signed in last, "" for never
+ * @param signedIn when somebody signed in last, "" for never
  * @param welcomed whether its owner has chosen a password
  */
 record AccountRow(
@@ -20,7 +20,7 @@ record AccountRow(
     String signedIn) {
 
   static AccountRow of(Account account) {
-    String signedIn = account.signedIn == null ? "" : TokenRow.day(account.signedIn);
+    String signedIn = account.signedIn == null ? "" : TokenRow.minute(account.signedIn);
     return new AccountRow(
         account.id,
         account.name,

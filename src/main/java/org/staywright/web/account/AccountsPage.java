@@ -46,7 +46,7 @@ public class AccountsPage {
       @FormParam("name") @DefaultValue("") String name,
       @FormParam("role") @DefaultValue("") String role) {
     try {
-      String word = accounts.add(sender.typed(null), name, Role.of(role).orElse(Role.READER));
+      String word = accounts.add(sender.typed(null), name, RoleChoice.sent(role));
       return Response.ok(page("", name.strip(), word)).build();
     } catch (Refusal refusal) {
       return refused(refusal);
@@ -62,7 +62,7 @@ public class AccountsPage {
       @FormParam("active") String active) {
     Account account = accounts.find(id).orElseThrow(NotFoundException::new);
     try {
-      accounts.change(sender.typed(null), id, Role.of(role).orElse(account.role), active != null);
+      accounts.change(sender.typed(null), account.id, RoleChoice.sent(role), active != null);
       return Response.seeOther(URI.create("/accounts")).build();
     } catch (Refusal refusal) {
       return refused(refusal);

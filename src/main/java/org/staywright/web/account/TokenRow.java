@@ -1,24 +1,29 @@
 package org.staywright.web.account;
 
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import org.staywright.account.Token;
 
 /**
  * A token of one's own.
  *
- * @param ends its last day
- * @param used the day it was used last, "" for never
+ * @param ends from when on it is worth nothing
+ * @param used when it was used last, "" for never
  */
 record TokenRow(long id, String name, String role, String ends, String used) {
 
+  /** So often it is written down that somebody is there. */
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
+
   static TokenRow of(Token token) {
-    String used = token.used == null ? "" : day(token.used);
-    return new TokenRow(token.id, token.name, RoleChoice.label(token.role), day(token.ends), used);
+    String used = token.used == null ? "" : minute(token.used);
+    return new TokenRow(
+        token.id, token.name, RoleChoice.label(token.role), minute(token.ends), used);
   }
 
-  static String day(Instant at) {
-    return LocalDate.ofInstant(at, ZoneId.systemDefault()).toString();
+  static String minute(Instant at) {
+    return MINUTE.format(at);
   }
 }

@@ -75,7 +75,7 @@ public class ChangeResource {
     }
 
     private static @Nullable Object tree(@Nullable String json) {
-      return json == null ? null : JsonText.read(json.getBytes(StandardCharsets.UTF_8)).tree();
+      return json == null ? null : JsonText.tree(json);
     }
   }
 
@@ -102,7 +102,7 @@ public class ChangeResource {
     boolean more = rows.size() > size;
     return new ChangesAnswer(
         rows.stream().limit(size).map(RecordedAnswer::of).toList(),
-        more ? Long.toString(rows.get(size - 1).id()) : null);
+        more ? rows.get(size - 1).place().code() : null);
   }
 
   @GET
@@ -143,13 +143,13 @@ public class ChangeResource {
         "action",
         "before",
         "after");
-    long before = Long.MAX_VALUE;
+    Recorded.Place before = null;
     List<Recorded> piece;
     do {
       piece = audit.page(search, before, PIECE);
       for (Recorded row : piece) {
         csv.printRecord(cells(row));
-        before = row.id();
+        before = row.place();
       }
     } while (piece.size() == PIECE);
     csv.flush();

@@ -15,8 +15,11 @@ public record TaskAnswer(Task.State state, int done, int total, @Nullable Object
   /** What came of work that was begun here: that of a page is no answer. */
   record Made(Object answer) {}
 
+  /** As it stands at one moment: whoever is over shows what came of it. */
   static TaskAnswer of(Task task) {
-    Object result = task.result() instanceof Made made ? made.answer() : null;
-    return new TaskAnswer(task.state(), task.done(), task.total(), result);
+    synchronized (task) {
+      Object result = task.result() instanceof Made made ? made.answer() : null;
+      return new TaskAnswer(task.state(), task.done(), task.total(), result);
+    }
   }
 }

@@ -2,7 +2,6 @@ package org.staywright.web.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -76,8 +75,6 @@ public record ChangeRow(
   }
 
   static JsonNode tree(String json) {
-    return json == null
-        ? MissingNode.getInstance()
-        : JsonText.read(json.getBytes(StandardCharsets.UTF_8)).tree();
+    return json == null ? MissingNode.getInstance() : JsonText.tree(json);
   }
 }

@@ -9,12 +9,13 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.staywright.database.AuditSearch;
 import org.staywright.database.Change.Action;
 import org.staywright.database.Change.Subject;
+import org.staywright.database.Recorded;
 import org.staywright.form.schema.Kind;
 import org.staywright.form.schema.Kind.Choice;
 import org.staywright.form.schema.Kind.Text;
@@ -55,7 +56,7 @@ public final class ChangesQuery {
           Stream.concat(
                   SEARCH.fields().values().stream(),
                   Stream.of(
-                      optional(BEFORE, new Text(18, Pattern.compile("[0-9]{1,18}"), "1…")),
+                      optional(BEFORE, new Text(34, Recorded.Place.CODE, "…-…")),
                       withDefault("size", new Whole(1, 200), 50)))
               .toArray(org.staywright.form.schema.Field[]::new));
 
@@ -68,17 +69,17 @@ public final class ChangesQuery {
     String until = text(query, "until");
     return new AuditSearch(
         text(query, "who"),
-        subject == null ? null : Subject.valueOf(subject.toUpperCase(Locale.ROOT)),
+        subject == null ? null : Subject.of(subject),
         text(query, "id"),
-        action == null ? null : Action.valueOf(action.toUpperCase(Locale.ROOT)),
+        action == null ? null : Action.of(action),
         from == null ? null : start(from, 0),
         until == null ? null : start(until, 1));
   }
 
-  /** The row before which is asked for. */
-  public static long before(JsonNode query) {
+  /** The place before which is asked for. */
+  public static Recorded.@Nullable Place before(JsonNode query) {
     String before = text(query, BEFORE);
-    return before == null ? Long.MAX_VALUE : Long.parseLong(before);
+    return before == null ? null : Recorded.Place.of(before).orElse(null);
   }
 
   private static Instant start(String day, int later) {

@@ -64,7 +64,7 @@ record ChangesView(
             .toList(),
         faults,
         rows.stream().map(row -> ChangeRow.of(row, wording)).toList(),
-        found.size() > SIZE ? first.with(BEFORE, rows.get(SIZE - 1).id()).toString() : "",
+        found.size() > SIZE ? first.with(BEFORE, rows.get(SIZE - 1).place().code()).toString() : "",
         query.containsKey(BEFORE) ? first.toString() : "",
         new Address("/api/v1/changes.csv", search).toString());
   }

@@ -55,7 +55,7 @@ public class History {
     List<ChangeRow> shown =
         Stream.concat(own.stream(), rows(AuditSearch.of(Subject.EVERYTHING, null), SHOWN))
             .filter(row -> !row.happened().isBefore(job.created))
-            .sorted(Comparator.comparing(Recorded::id).reversed())
+            .sorted(Comparator.comparing(Recorded::happened).thenComparing(Recorded::id).reversed())
             .limit(SHOWN)
             .map(row -> ChangeRow.of(row, wording))
             .toList();
@@ -103,7 +103,7 @@ public class History {
   }
 
   private Stream<Recorded> rows(AuditSearch search, int most) {
-    return audit.page(search, Long.MAX_VALUE, most).stream();
+    return audit.page(search, null, most).stream();
   }
 
   /** A moment in what a change left, or took away. */

@@ -25,7 +25,7 @@ record Right(Set<String> methods, Pattern path, Optional<Role> role) {
   /** Longer rows stand before those that would hold for them too. */
   static final List<Right> TABLE =
       List.of(
-          anyone(READ, "/(css|img|js|webjars)/.*"),
+          anyone(READ, "/(css|img|js|lib|webjars)/.*"),
           anyone(READ, "/q/health(/.*)?"),
           anyone(READ, "/sign-in|/welcome"),
           anyone(SEND, "/sign-in|/welcome|/preferences"),

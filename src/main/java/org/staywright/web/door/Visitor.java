@@ -23,7 +23,7 @@ public class Visitor {
     this.association = association;
   }
 
-  /** Whether there are accounts at all. */
+  /** Whether it is known who asks: there are accounts, and he has shown a key. */
   public boolean known() {
     return signIn.byAccounts() && !identity().isAnonymous();
   }

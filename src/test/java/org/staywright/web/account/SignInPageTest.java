@@ -12,6 +12,8 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -114,6 +116,32 @@ class SignInPageTest {
             .with("password", PASSWORD)
             .post("/sign-in");
     assertEquals(there, in.header("Location").replaceFirst("^http://[^/]+", ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/account, /account/tokens, days, 12.5, Give 1–366 whole days",
+    "/account, /account/tokens, days, '', Give 1–366 whole days",
+    "/account, /account/tokens, role, king, 'Choose one of: reader, editor'",
+    "/accounts, /accounts, role, king, 'Choose one of: reader, editor'",
+    "/accounts, /accounts, name, '', The name has 0 characters",
+  })
+  void saysWhatIsWrongOfWhatIsSent(
+      String page, String path, String name, String value, String said) {
+    String cookie = signedInAsAdministrator();
+    Map<String, String> sent =
+        new HashMap<>(Map.of("name", "lathe", "role", "reader", "days", "9"));
+    sent.put(name, value);
+    Response shown = page(cookie, page);
+    given()
+        .cookie(KeyRing.COOKIE, cookie)
+        .cookies(shown.cookies())
+        .formParams(PageForm.empty(shown).values())
+        .formParams(sent)
+        .post(path)
+        .then()
+        .statusCode(422)
+        .body(containsString(said));
   }
 
   @Test
