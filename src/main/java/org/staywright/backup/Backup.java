@@ -19,7 +19,7 @@ import java.util.zip.ZipOutputStream;
 import javax.sql.DataSource;
 import org.staywright.database.Database;
 
-/** Writes everything there is as it stood at one moment, while others read and write. */
+/** Writes the range, jobs and batches as they stood at one moment, while others read and write. */
 @ApplicationScoped
 public class Backup {
 

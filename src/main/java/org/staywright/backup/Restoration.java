@@ -29,8 +29,8 @@ import org.staywright.unit.Fault;
 import org.staywright.unit.Refusal;
 
 /**
- * Puts a backup in the place of everything there is, all of it or nothing. Nothing restored is
- * taken for what someone still remembers: the range gets a stock revision that never was, jobs a
+ * Puts a backup in the place of the range, jobs and batches, all of it or nothing. Nothing restored
+ * is taken for what someone still remembers: the range gets a stock revision that never was, jobs a
  * version that nobody has seen. The audit stays, and tells of it.
  */
 @ApplicationScoped

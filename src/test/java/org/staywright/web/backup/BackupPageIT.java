@@ -156,12 +156,15 @@ class BackupPageIT {
     page.then().statusCode(200).body(containsString("href=\"/api/v1/backup.zip\""));
 
     Response shown = sent(page, backup);
-    shown.then().statusCode(200).body(containsString("Replace everything?"));
+    shown.then().statusCode(200).body(containsString("Replace range, jobs and batches?"));
     assertTrue(shown.asString().contains("<td class=\"n\">" + (jobs - 1) + "</td>"));
     given().get("/api/v1/jobs").then().body("total", equalTo(jobs));
 
     PageForm form = PageForm.of(shown, "/backup/restore");
-    form.post("/backup/restore").then().statusCode(200).body(containsString("Replace everything?"));
+    form.post("/backup/restore")
+        .then()
+        .statusCode(200)
+        .body(containsString("Replace range, jobs and batches?"));
     given().get("/api/v1/jobs").then().body("total", equalTo(jobs));
 
     Response done = form.with("confirmed", "yes").post("/backup/restore");
